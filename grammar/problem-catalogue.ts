@@ -1,0 +1,60 @@
+/** Every diagnostic's stable code, written once. A code is never reused for another meaning. */
+import type { Problem, RelatedPlace, Severity } from './problem.ts';
+import type { SourceRange } from './source-range.ts';
+
+interface CatalogueEntry {
+  readonly code: string;
+  readonly severity: Severity;
+}
+
+const entry = (code: string, severity: Severity): CatalogueEntry => ({ code, severity });
+
+/** 01xx text and syntax, 02xx names, 03xx quantities, 04xx grid and strips, 05xx motifs, 06xx outlines, 07xx panels. */
+export const problemCatalogue = {
+  unreadableCharacter: entry('LAP0101', 'error'),
+  unexpectedWord: entry('LAP0102', 'error'),
+  unclosedBlock: entry('LAP0103', 'error'),
+  unknownDeclaration: entry('LAP0104', 'error'),
+  unknownProperty: entry('LAP0105', 'error'),
+  missingProperty: entry('LAP0106', 'error'),
+  repeatedProperty: entry('LAP0107', 'error'),
+  unknownName: entry('LAP0201', 'error'),
+  repeatedName: entry('LAP0202', 'error'),
+  cyclicName: entry('LAP0203', 'error'),
+  wrongKindOfName: entry('LAP0204', 'error'),
+  wrongDimension: entry('LAP0301', 'error'),
+  notPositive: entry('LAP0302', 'error'),
+  outOfRange: entry('LAP0303', 'error'),
+  notANumber: entry('LAP0304', 'error'),
+  gridFinerThanStrips: entry('LAP0401', 'error'),
+  unequalDepths: entry('LAP0402', 'error'),
+  kerfWiderThanNotch: entry('LAP0403', 'error'),
+  motifDoesNotFitCell: entry('LAP0501', 'error'),
+  pieceWithoutLength: entry('LAP0502', 'error'),
+  tipOutOfRange: entry('LAP0503', 'error'),
+  pieceLosesWood: entry('LAP0504', 'warning'),
+  piecesOverlap: entry('LAP0505', 'error'),
+  tooManyLevels: entry('LAP0506', 'error'),
+  bevelNotOnBench: entry('LAP0507', 'warning'),
+  dividerDoesNotCross: entry('LAP0508', 'error'),
+  outlineNotClosed: entry('LAP0601', 'error'),
+  outlineCrossesItself: entry('LAP0602', 'error'),
+  impossibleArc: entry('LAP0603', 'error'),
+  badPathData: entry('LAP0604', 'error'),
+  tooManyPieces: entry('LAP0701', 'error'),
+  emptyPanel: entry('LAP0702', 'error'),
+  nothingToFill: entry('LAP0703', 'warning'),
+} as const satisfies Record<string, CatalogueEntry>;
+
+export type ProblemName = keyof typeof problemCatalogue;
+
+/** A problem of the catalogue at a place. */
+export function problemAt(
+  name: ProblemName,
+  range: SourceRange,
+  message: string,
+  related: readonly RelatedPlace[] = [],
+): Problem {
+  const { code, severity } = problemCatalogue[name];
+  return related.length > 0 ? { code, severity, range, message, related } : { code, severity, range, message };
+}

@@ -1,0 +1,19 @@
+/** What is wrong in a text, said so that the maker can put it right. */
+import type { SourceRange } from './source-range.ts';
+
+export type Severity = 'error' | 'warning' | 'information';
+
+/** A second place that explains a problem, such as the first definition of a doubled name. */
+export interface RelatedPlace {
+  readonly range: SourceRange;
+  readonly message: string;
+}
+
+/** One diagnostic. `range` covers the offending words exactly; `message` ends by saying what to do. */
+export interface Problem {
+  readonly code: string;
+  readonly severity: Severity;
+  readonly range: SourceRange;
+  readonly message: string;
+  readonly related?: readonly RelatedPlace[];
+}

@@ -1,0 +1,90 @@
+/** A panel after all geometry is done: kinds of strips and pieces, and where each one lies. Millimetres, y up, from the front. */
+import type { SourceRange } from '../../grammar/source-range.ts';
+import type { CellShape, Panel, StripStock } from '../design/design-model.ts';
+import type { Point } from '../geometry/point.ts';
+
+/** A simple polygon, counter-clockwise; holes are clockwise. */
+export type Polygon = readonly Point[];
+
+/** Equal notches at `first`, `first + step`, … `count` of them; positions are crossing centres from the strip's end 1. */
+export interface NotchRun {
+  readonly first: number;
+  readonly step: number;
+  readonly count: number;
+  readonly width: number;
+  /** Counter-clockwise from the strip's axis to the crossing strip, in (0°, 180°). */
+  readonly angle: number;
+  readonly depth: number;
+  readonly from: 'above' | 'below';
+}
+
+/** Left and right look from end 1 to end 2. Bevels are inside the wood to the axis, in degrees. */
+export interface PieceEnd {
+  readonly bevels: readonly [left: number, right: number] | null;
+}
+
+/** A kind of infill piece in its own frame: axis along x from its lowest x = 0, left is +y. */
+export interface PieceShape {
+  readonly stock: StripStock;
+  readonly length: number;
+  readonly edges: readonly [left: number, right: number];
+  readonly ends: readonly [PieceEnd, PieceEnd];
+  readonly outline: Polygon;
+  readonly notches: readonly NotchRun[];
+}
+
+/** Where a shape lies: p ↦ R(turn)·p + at. */
+export interface Placement {
+  readonly at: Point;
+  readonly turn: number;
+}
+
+/** whole: untouched by the outline; trimmed: made whole and sawn later (or, framed, fitted to the frame). */
+export type PieceFate = 'whole' | 'trimmed';
+
+/** Pieces of one shape, role and fate in one panel: `count` of them, one copy of the panel. */
+export interface PieceGroup {
+  readonly motif: string;
+  readonly role: string;
+  readonly shape: PieceShape;
+  readonly fate: PieceFate;
+  readonly count: number;
+  /** The words of the piece in its motif. */
+  readonly range: SourceRange;
+  /** Walks over every placement; interior cells are kept as runs, so this is where they are written out. */
+  placements(): Iterable<Placement>;
+}
+
+/** Strips of one kind in one panel. */
+export interface StripGroup {
+  readonly grid: string;
+  /** Number of the family, from 1, in the order of the grid's families. */
+  readonly family: number;
+  readonly layer: number;
+  readonly stock: StripStock;
+  readonly length: number;
+  readonly notches: readonly NotchRun[];
+  readonly hand: 'left' | 'right' | null;
+  readonly range: SourceRange;
+  readonly placements: readonly Placement[];
+}
+
+export interface CellCount {
+  readonly shape: CellShape | 'other';
+  /** Openings that meet the region. */
+  readonly met: number;
+  /** Openings in which at least one piece is made. */
+  readonly needed: number;
+}
+
+export interface LaidPanel {
+  readonly panel: Panel;
+  /** The region as polygons (curves flattened within the tolerance): outer contours and holes. */
+  readonly region: readonly Polygon[];
+  readonly areaMm2: number;
+  readonly perimeterMm: number;
+  readonly nodes: number;
+  readonly cells: readonly CellCount[];
+  readonly strips: readonly StripGroup[];
+  readonly pieces: readonly PieceGroup[];
+}

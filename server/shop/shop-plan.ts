@@ -1,0 +1,73 @@
+/** The shop plan as written out: the contract of `plan --as json`. Lengths mm, angles degrees. */
+
+export interface PlanNotch {
+  atMm: number;
+  widthMm: number;
+  runMm: number;
+  angle: number;
+  depthMm: number;
+  from: 'above' | 'below';
+}
+
+export interface PlanPanel {
+  name: string;
+  copies: number;
+  edge: 'sawn' | 'framed';
+  areaMm2: number;
+  perimeterMm: number;
+  nodes: number;
+  cells: { shape: string; met: number; needed: number }[];
+  infill: { make: number; whole: number; trimmed: number };
+  strips: number;
+}
+
+export interface PlanPiece {
+  mark: string;
+  from: { motif: string; piece: string; make: number }[];
+  stock: string;
+  face: number;
+  depth: number;
+  lengthMm: number;
+  edgesMm: [number, number];
+  ends: [PlanPieceEnd, PlanPieceEnd];
+  outline: [number, number][];
+  notches: PlanNotch[];
+  make: number;
+  whole: number;
+  trimmed: number;
+  spare: number;
+  total: number;
+  panels: Record<string, number>;
+}
+
+export interface PlanPieceEnd {
+  bevels: [number, number] | null;
+}
+
+export interface PlanStrip {
+  mark: string;
+  grid: string;
+  family: number;
+  stock: string;
+  face: number;
+  depth: number;
+  lengthMm: number;
+  hand: 'left' | 'right' | null;
+  notches: PlanNotch[];
+  make: number;
+  spare: number;
+  total: number;
+  panels: Record<string, number>;
+}
+
+export interface ShopPlan {
+  schema: 'halflap-plan/1';
+  title: string | null;
+  source: string;
+  copies: number;
+  incomplete: boolean;
+  panels: PlanPanel[];
+  pieces: PlanPiece[];
+  strips: PlanStrip[];
+  cautions: { step: string; text: string }[];
+}
