@@ -46,8 +46,11 @@ export interface PlanPieceEnd {
 
 export interface PlanStrip {
   mark: string;
+  /** Where the kind was met first. */
   grid: string;
   family: number;
+  /** Every grid and family that uses the kind: turned over, a lowest strip may serve as a highest. */
+  from: { grid: string; family: number; make: number }[];
   stock: string;
   face: number;
   depth: number;

@@ -1,0 +1,72 @@
+/** Which folder may import which: one ordered list, turned into ESLint blocks. Borders are regular expressions on the import path. */
+
+/** The line of the server: a folder may import itself and the folders before it. */
+const line = ['geometry', 'design', 'lattice', 'shop', 'drawing', 'language', 'cli'];
+
+/** The folders at the end of the line, where protocol, files and clocks are allowed. */
+const doors = ['language', 'cli'];
+
+const up = '^(\\.\\./)+';
+const ban = (regex, message) => ({ regex, message });
+
+const nodeOnlyAtDoors = ban(
+  '^node:',
+  'Files, clocks and processes belong to the doors: server/cli and server/language.',
+);
+const protocolOnlyInLanguage = ban(
+  '^vscode-languageserver|^vscode-jsonrpc',
+  'The protocol belongs to server/language, outside features/.',
+);
+const editorOnlyInClient = ban('^vscode$|^vscode-languageclient', 'The editor belongs to client/.');
+const noClient = ban(`${up}client/`, 'Nothing imports the client.');
+
+function block(files, bans, ignores = []) {
+  return { files, ignores, rules: { 'no-restricted-imports': ['error', { patterns: bans }] } };
+}
+
+function laterThan(folder) {
+  const later = line.slice(line.indexOf(folder) + 1);
+  if (later.length === 0) return [];
+  return [ban(`${up}(${later.join('|')})/`, `server/${folder} comes before ${later.join(', ')} in the line.`)];
+}
+
+function folderBlock(folder) {
+  const bans = [...laterThan(folder), noClient, editorOnlyInClient];
+  if (folder === 'geometry') bans.push(ban(`${up}grammar/`, 'Geometry knows no text.'));
+  if (!doors.includes(folder)) {
+    bans.push(
+      nodeOnlyAtDoors,
+      protocolOnlyInLanguage,
+      ban('/analyse\\.ts$', 'analyse.ts walks the line from outside.'),
+    );
+  }
+  if (folder === 'cli') bans.push(protocolOnlyInLanguage);
+  return block([`server/${folder}/**/*.ts`], bans);
+}
+
+export const importBorders = [
+  block(
+    ['grammar/**/*.ts'],
+    [
+      ban(`${up}(server|client)/`, 'The grammar imports nothing of the server or the client.'),
+      nodeOnlyAtDoors,
+      protocolOnlyInLanguage,
+      editorOnlyInClient,
+    ],
+  ),
+  ...line.map(folderBlock),
+  block(
+    ['server/language/features/**/*.ts'],
+    [...laterThan('language'), noClient, editorOnlyInClient, nodeOnlyAtDoors, protocolOnlyInLanguage],
+  ),
+  block(['server/*.ts'], [noClient, editorOnlyInClient, nodeOnlyAtDoors, protocolOnlyInLanguage]),
+  block(
+    ['client/**/*.ts'],
+    [
+      ban(
+        `${up}(grammar/|server/(?!drawing/drawing\\.ts$|language/preview-messages\\.ts$))`,
+        'The client knows only server/drawing/drawing.ts and server/language/preview-messages.ts.',
+      ),
+    ],
+  ),
+];

@@ -1,0 +1,31 @@
+/** Plain tables for reading: columns as wide as their widest cell, a rule under the heads. */
+
+export interface Column<Row> {
+  readonly title: string;
+  /** Numbers stand flush right. */
+  readonly right?: boolean;
+  readonly cell: (row: Row) => string;
+}
+
+/** The table of `rows`, or an empty text where there are none; no line ends in blanks. */
+export function textTable<Row>(columns: readonly Column<Row>[], rows: readonly Row[]): string {
+  if (rows.length === 0) return '';
+  const cells = [
+    columns.map((column) => column.title),
+    ...rows.map((row) => columns.map((column) => column.cell(row))),
+  ];
+  const widths = columns.map((_, index) => Math.max(...cells.map((line) => lengthOf(line[index]))));
+  const lines = cells.map((line) =>
+    columns.map((column, index) => fitted(line[index] ?? '', widths[index] ?? 0, column)).join('  '),
+  );
+  const rule = widths.map((width) => '─'.repeat(width)).join('  ');
+  return [lines[0] ?? '', rule, ...lines.slice(1)].map((line) => line.trimEnd()).join('\n');
+}
+
+function fitted(text: string, width: number, column: { readonly right?: boolean }): string {
+  const blanks = ' '.repeat(Math.max(0, width - lengthOf(text)));
+  return column.right ? blanks + text : text + blanks;
+}
+
+/** Characters, counted by code point so that letters outside the basic plane keep the columns straight. */
+const lengthOf = (text: string | undefined): number => [...(text ?? '')].length;
