@@ -28,4 +28,4 @@ function fitted(text: string, width: number, column: { readonly right?: boolean 
 }
 
 /** Characters, counted by code point so that letters outside the basic plane keep the columns straight. */
-const lengthOf = (text: string | undefined): number => [...(text ?? '')].length;
+const lengthOf = (text: string | undefined): number => Array.from(text ?? '').length;

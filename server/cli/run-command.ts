@@ -1,0 +1,55 @@
+/** Which verb, and what becomes of its answer or its refusal. */
+import packageFile from '../../package.json' with { type: 'json' };
+import type { Terminal } from './terminal.ts';
+import type { Verb } from './verb.ts';
+import { check } from './verbs/check.ts';
+import { draw } from './verbs/draw.ts';
+import { plan } from './verbs/plan.ts';
+import { serve } from './verbs/serve.ts';
+import { exitCode, WrongUsage } from './wrong-usage.ts';
+
+const verbs: ReadonlyMap<string, Verb> = new Map(Object.entries({ check, plan, draw, serve }));
+
+/** Runs `halflap ARGS` and gives its exit code; only a fault of Halflap itself is thrown. */
+export async function runCommand(args: readonly string[], terminal: Terminal): Promise<number> {
+  const [first, ...rest] = args;
+  if (first === '--version') return said(terminal, `${packageFile.version}\n`);
+  if (first === '--help' || first === '-h') return said(terminal, overview());
+  const verb = verbs.get(first ?? '');
+  if (!verb) {
+    terminal.writeError(first === undefined ? overview() : `halflap: “${first}” is not a verb\n\n${overview()}`);
+    return exitCode.wrongUsage;
+  }
+  if (asksForHelp(rest)) return said(terminal, verb.help);
+  try {
+    return await verb.run(rest, terminal);
+  } catch (error) {
+    if (!(error instanceof WrongUsage)) throw error;
+    terminal.writeError(`halflap ${first ?? ''}: ${error.message}\n`);
+    return exitCode.wrongUsage;
+  }
+}
+
+/** `--help` anywhere before a `--` that ends the options. */
+function asksForHelp(args: readonly string[]): boolean {
+  const end = args.indexOf('--');
+  return (end < 0 ? args : args.slice(0, end)).some((argument) => argument === '--help' || argument === '-h');
+}
+
+async function said(terminal: Terminal, text: string): Promise<number> {
+  await terminal.write(text);
+  return exitCode.fine;
+}
+
+function overview(): string {
+  const width = Math.max(...[...verbs.keys()].map((name) => name.length));
+  const lines = [...verbs].map(([name, verb]) => `  ${name.padEnd(width)}  ${verb.summary}`);
+  return `Halflap counts, checks and draws wooden lattice panels written as text (.lap files).
+
+halflap VERB [options] FILE
+
+${lines.join('\n')}
+
+halflap VERB --help tells more; halflap --version says which version this is.
+`;
+}

@@ -1,0 +1,36 @@
+/** What a verb may touch of the process it runs in, so that tests can give it another. */
+import { WrongUsage } from './wrong-usage.ts';
+
+export interface Terminal {
+  /** The bytes of standard input to its end. */
+  readInput(): Promise<Uint8Array>;
+  /** Resolves when the text is handed over. */
+  write(text: string): Promise<void>;
+  writeError(text: string): void;
+  readonly outputIsTerminal: boolean;
+}
+
+/** The process's own streams. A reader that stops early (`| head`) is not an error. */
+export function processTerminal(): Terminal {
+  const ignoreClosedPipe = (error: NodeJS.ErrnoException): void => {
+    if (error.code !== 'EPIPE') throw error;
+  };
+  process.stdout.on('error', ignoreClosedPipe);
+  process.stderr.on('error', ignoreClosedPipe);
+  return {
+    readInput: async () => {
+      if (process.stdin.isTTY) throw new WrongUsage('“-” reads standard input, and nothing is piped into it');
+      const chunks: Buffer[] = [];
+      for await (const chunk of process.stdin) chunks.push(chunk as Buffer);
+      return Buffer.concat(chunks);
+    },
+    write: (text) =>
+      new Promise((resolve) => {
+        process.stdout.write(text, () => {
+          resolve();
+        });
+      }),
+    writeError: (text) => process.stderr.write(text),
+    outputIsTerminal: process.stdout.isTTY,
+  };
+}

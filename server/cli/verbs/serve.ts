@@ -1,0 +1,22 @@
+/** `halflap serve`: the language server, for any editor that speaks the protocol. */
+import { readArguments } from '../arguments.ts';
+import type { Verb } from '../verb.ts';
+import { exitCode, WrongUsage } from '../wrong-usage.ts';
+
+export const serve: Verb = {
+  summary: 'run the language server on standard input and output',
+  help: `halflap serve
+
+Runs the language server (LSP) on standard input and output until the editor ends it.
+
+  --stdio   accepted, for editors that always give it
+  --help    this text
+`,
+  async run(args) {
+    const { positionals } = readArguments(args, { stdio: { type: 'boolean' } });
+    if (positionals.length > 0) throw new WrongUsage('serve takes no files: the editor sends them');
+    if (!process.argv.includes('--stdio')) process.argv.push('--stdio');
+    await import('../../language/start-server.ts');
+    return exitCode.fine;
+  },
+};

@@ -1,0 +1,132 @@
+/** A laid-out panel as a drawing: region, strips from the back to the front, infill, and the outline over all. */
+import type { LaidPanel, PieceFate, PieceGroup, Placement, Polygon, StripGroup } from '../lattice/laid-panel.ts';
+import type { MarkedKinds } from '../shop/marked-kinds.ts';
+import type { DrawingLayer, Drawing, DrawnKind, LayerKind, Rings } from './drawing.ts';
+import { boundsOf } from './drawing-bounds.ts';
+import { summarise } from './panel-summary.ts';
+
+/** The drawing of one copy of `laid`, seen from the front; `kinds` gives each piece and strip its mark. */
+export function drawPanel(laid: LaidPanel, kinds: MarkedKinds, title: string | null): Drawing {
+  const layers = [
+    regionLayer(laid, 'region', 'region'),
+    ...stripLayers(laid, marksOf(laid, kinds.strips)),
+    ...pieceLayers(laid, marksOf(laid, kinds.pieces), 'whole'),
+    ...pieceLayers(laid, marksOf(laid, kinds.pieces), 'trimmed'),
+    regionLayer(laid, 'outline', 'outline'),
+  ];
+  return {
+    title: title ?? laid.panel.name,
+    panel: laid.panel.name,
+    bounds: boundsOf(layers),
+    layers,
+    summary: summarise(laid),
+  };
+}
+
+/** The mark of every group of this panel. */
+function marksOf<Group>(
+  laid: LaidPanel,
+  marked: readonly {
+    readonly mark: string;
+    readonly groups: readonly { readonly panel: LaidPanel; readonly group: Group }[];
+  }[],
+): Map<Group, string> {
+  const own = marked.flatMap(({ mark, groups }) =>
+    groups.filter(({ panel }) => panel === laid).map(({ group }) => [group, mark] as const),
+  );
+  return new Map(own);
+}
+
+function regionLayer(laid: LaidPanel, name: string, kind: LayerKind): DrawingLayer {
+  const { name: panelName, range } = laid.panel;
+  const shape: DrawnKind = {
+    mark: panelName,
+    label: `panel ${panelName}`,
+    rings: laid.region.map(ringOf),
+    placements: [0, 0, 0],
+    range,
+  };
+  return { name, kind, level: 0, wood: null, kinds: [shape] };
+}
+
+/** One layer a level and stock, the lowest level first, so that the upper strip of every lap is painted over the lower. */
+function stripLayers(laid: LaidPanel, marks: Map<StripGroup, string>): DrawingLayer[] {
+  const groups = grouped(laid.strips, (group) => JSON.stringify([group.layer, group.stock.name]));
+  return groups
+    .sort(([first], [second]) => first.layer - second.layer)
+    .map(([sample, ...others]) => ({
+      name: `strips ${sample.layer + 1} ${sample.stock.name}`,
+      kind: 'strip',
+      level: sample.layer,
+      wood: sample.stock.wood,
+      kinds: [sample, ...others].map((group) => drawnStrip(group, marks.get(group) ?? '')),
+    }));
+}
+
+function drawnStrip(group: StripGroup, mark: string): DrawnKind {
+  return {
+    mark,
+    label: `strip ${mark}, ${group.length.toFixed(1)} long, ${group.placements.length} in this panel`,
+    rings: [stripRing(group)],
+    placements: placementNumbers(group.placements),
+    range: group.range,
+  };
+}
+
+/** A strip seen from the front: its axis along x from 0 to its length. */
+function stripRing({ length, stock }: StripGroup): number[] {
+  const half = stock.face / 2;
+  return [0, -half, length, -half, length, half, 0, half];
+}
+
+function pieceLayers(laid: LaidPanel, marks: Map<PieceGroup, string>, fate: PieceFate): DrawingLayer[] {
+  const groups = grouped(
+    laid.pieces.filter((group) => group.fate === fate),
+    (group) => group.shape.stock.name,
+  );
+  const counts = countsByMark(laid.pieces, marks);
+  return groups.map(([sample, ...others]) => ({
+    name: `${fate} ${sample.shape.stock.name}`,
+    kind: fate === 'whole' ? 'piece' : 'trimmed',
+    level: 0,
+    wood: sample.shape.stock.wood,
+    kinds: [sample, ...others].map((group) => drawnPiece(group, marks.get(group) ?? '', counts)),
+  }));
+}
+
+function drawnPiece(group: PieceGroup, mark: string, counts: Map<string, number>): DrawnKind {
+  return {
+    mark,
+    label: `${group.role} ${mark}, ${group.shape.length.toFixed(1)} long, ${counts.get(mark) ?? 0} in this panel`,
+    rings: [ringOf(group.shape.outline)],
+    placements: placementNumbers(group.placements()),
+    range: group.range,
+  };
+}
+
+/** How many pieces of each mark the panel has, whole and trimmed together. */
+function countsByMark(groups: readonly PieceGroup[], marks: Map<PieceGroup, string>): Map<string, number> {
+  const counts = new Map<string, number>();
+  for (const group of groups) {
+    const mark = marks.get(group) ?? '';
+    counts.set(mark, (counts.get(mark) ?? 0) + group.count);
+  }
+  return counts;
+}
+
+function placementNumbers(placements: Iterable<Placement>): number[] {
+  return [...placements].flatMap(({ at, turn }) => [at.x, at.y, turn]);
+}
+
+const ringOf = (polygon: Polygon): Rings[number] => polygon.flatMap(({ x, y }) => [x, y]);
+
+/** Items with equal keys together, in the order in which the keys are met; no group is empty. */
+function grouped<Item>(items: readonly Item[], keyOf: (item: Item) => string): [Item, ...Item[]][] {
+  const groups = new Map<string, [Item, ...Item[]]>();
+  for (const item of items) {
+    const group = groups.get(keyOf(item));
+    if (group) group.push(item);
+    else groups.set(keyOf(item), [item]);
+  }
+  return [...groups.values()];
+}

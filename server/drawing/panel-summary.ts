@@ -1,0 +1,23 @@
+/** What a drawing says of itself in words: for captions, and for those who cannot see it. */
+import type { GridKind } from '../design/design-model.ts';
+import type { LaidPanel } from '../lattice/laid-panel.ts';
+
+const gridNames: Record<GridKind, string> = { three_way: 'three-way', square: 'square' };
+
+/** Lines of plain text, lengths in mm: the panel, its grid, its numbers, and one thing to check with a rule. */
+export function summarise(laid: LaidPanel): string[] {
+  const { panel } = laid;
+  const { grid } = panel;
+  const faces = [...new Set(grid.families.map((family) => family.stock.face.toFixed(1)))].join(' and ');
+  const fit = grid.fit.toFixed(2);
+  return [
+    `Panel ${panel.name}, ${panel.edge}, ${panel.copies === 1 ? '1 copy' : `${panel.copies} copies`}`,
+    `${gridNames[grid.kind]} grid ${grid.name}: side ${grid.side.toFixed(1)}, strip face ${faces}, fit ${fit}`,
+    `${stripCount(laid)} strips, ${infillCount(laid)} infill pieces, ${(laid.areaMm2 / 100).toFixed(1)} cm²`,
+    `Check: ten sides along a strip measure ${(grid.side * 10).toFixed(1)} mm`,
+  ];
+}
+
+const stripCount = (laid: LaidPanel): number =>
+  laid.strips.reduce((total, group) => total + group.placements.length, 0);
+const infillCount = (laid: LaidPanel): number => laid.pieces.reduce((total, group) => total + group.count, 0);

@@ -1,0 +1,48 @@
+/** Looks of an SVG drawing: one fill a layer, made of a wood's tint and of lines that tell the layers apart without colour. */
+import type { Drawing, DrawingLayer } from './drawing.ts';
+import { number } from './svg-text.ts';
+import { woodTint } from './wood-tints.ts';
+
+const ink = '#33281d';
+
+/** The <style> and <defs> of the drawing. */
+export function styleSheet(drawing: Drawing): string[] {
+  const front = Math.max(0, ...drawing.layers.filter((layer) => layer.kind === 'strip').map((layer) => layer.level));
+  const filled = drawing.layers.map((layer, index) => ({ layer, index })).filter(({ layer }) => isWood(layer));
+  return [
+    '<style>',
+    '.ground { fill: #f6f4ee; }',
+    `.strip { stroke: ${ink}; stroke-width: 0.22; stroke-linejoin: round; }`,
+    `.piece, .trimmed { stroke: ${ink}; stroke-width: 0.18; stroke-linejoin: round; }`,
+    '.veil { fill: #ffffff; fill-opacity: 0.66; }',
+    '.edge { fill: none; stroke: #0f5257; stroke-width: 0.6; stroke-linejoin: round; }',
+    `.mark, .caption { fill: ${ink}; font-family: sans-serif; }`,
+    '.mark { font-size: 2.6px; }',
+    '.sample { fill: #ffffff; }',
+    ...filled.map(({ index }) => `.layer-${index} { fill: url(#fill-${index}); }`),
+    '</style>',
+    '<defs>',
+    ...filled.map(({ layer, index }) => fillPattern(layer, index, front)),
+    '</defs>',
+  ];
+}
+
+const isWood = ({ kind }: DrawingLayer): boolean => kind === 'strip' || kind === 'piece' || kind === 'trimmed';
+
+function fillPattern(layer: DrawingLayer, index: number, front: number): string {
+  const steps = layer.kind === 'strip' ? front - layer.level : 0;
+  const { spacing, angle, width } = linesOf(layer, steps);
+  const tint = woodTint(layer.wood, layer.kind === 'strip' ? steps + 1 : 0);
+  return (
+    `<pattern id="fill-${index}" patternUnits="userSpaceOnUse" width="${spacing}" height="${spacing}" patternTransform="rotate(${number(angle)})">` +
+    `<rect width="${spacing}" height="${spacing}" fill="${tint}"/>` +
+    `<path d="M0 ${number(spacing / 2)}h${spacing}" stroke="${ink}" stroke-opacity="0.32" stroke-width="${width}"/></pattern>`
+  );
+}
+
+/** Strips show grain along their axis, denser the further back; whole pieces show none; trimmed ones are hatched askew. */
+function linesOf(layer: DrawingLayer, steps: number): { spacing: number; angle: number; width: number } {
+  if (layer.kind === 'piece') return { spacing: 1, angle: 0, width: 0 };
+  if (layer.kind === 'trimmed') return { spacing: 1.1, angle: -52, width: 0.16 };
+  return { spacing: 1.5 / (1 + steps), angle: -(layer.kinds[0]?.placements[2] ?? 0), width: 0.12 };
+}

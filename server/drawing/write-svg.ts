@@ -1,0 +1,79 @@
+/** A drawing as SVG at full size: one user unit is a millimetre, and the design's own coordinates are kept with y turned down. */
+import type { Drawing, DrawingLayer, DrawnKind } from './drawing.ts';
+import { placedRings } from './placed-rings.ts';
+import { captionFor } from './svg-caption.ts';
+import { stripMarks } from './svg-marks.ts';
+import { styleSheet } from './svg-style.ts';
+import { escaped, idPart, number, pathData } from './svg-text.ts';
+
+/** White space around everything drawn: room for the marks at the strips' ends. */
+const margin = 14;
+
+/** No page is narrower, so that the caption and its hundred-millimetre bar have room. */
+const narrowestPage = 150;
+
+/** The page in the flipped coordinates of the picture. */
+export interface Page {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** The whole file, ending with a line break. Ids are unique; every strip and piece is one path with its `data-mark`. */
+export function writeSvg(drawing: Drawing): string {
+  const { bounds } = drawing;
+  const left = Math.min(bounds.left - margin, (bounds.left + bounds.right - narrowestPage) / 2);
+  const width = bounds.left + bounds.right - 2 * left;
+  const caption = captionFor(drawing, left + margin, -bounds.bottom + margin);
+  const top = -bounds.top - margin;
+  const page: Page = { left, top, width, height: caption.bottom + margin / 2 - top };
+  const size = `width="${number(page.width)}mm" height="${number(page.height)}mm"`;
+  const viewBox = [page.left, page.top, page.width, page.height].map(number).join(' ');
+  const nextId = idCounter(drawing.panel);
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" ${size} viewBox="${viewBox}" role="img" aria-labelledby="drawing-title drawing-summary">`,
+    `<title id="drawing-title">${escaped(drawing.title)}, panel ${escaped(drawing.panel)}</title>`,
+    `<desc id="drawing-summary">${escaped(drawing.summary.join('. '))}</desc>`,
+    ...styleSheet(drawing),
+    ...drawing.layers.flatMap((layer, index) => layerGroup(layer, index, page, nextId)),
+    ...stripMarks(drawing),
+    ...caption.lines,
+    '</svg>',
+    '',
+  ].join('\n');
+}
+
+function layerGroup(layer: DrawingLayer, index: number, page: Page, nextId: (mark: string) => string): string[] {
+  const open = `<g id="layer-${index}" class="${layer.kind} layer-${index}" data-layer="${escaped(layer.name)}">`;
+  return [open, ...layer.kinds.flatMap((kind) => kindPaths(layer, kind, page, nextId)), '</g>'];
+}
+
+function kindPaths(layer: DrawingLayer, kind: DrawnKind, page: Page, nextId: (mark: string) => string): string[] {
+  const shapes = [...placedRings(kind)].map(pathData);
+  if (layer.kind === 'region') return shapes.map((data) => `<path class="ground" fill-rule="evenodd" d="${data}"/>`);
+  if (layer.kind === 'outline') return shapes.flatMap((data) => [veil(page, data), `<path class="edge" d="${data}"/>`]);
+  const mark = escaped(kind.mark);
+  return [
+    `<g><title>${escaped(kind.label)}</title>`,
+    ...shapes.map((data) => `<path id="${nextId(kind.mark)}" data-mark="${mark}" d="${data}"/>`),
+    '</g>',
+  ];
+}
+
+/** Pales everything outside the outline: what is sawn away later, or hidden in the frame. */
+function veil(page: Page, outline: string): string {
+  const { left, top, width, height } = page;
+  const sheet = `M${number(left)} ${number(top)}h${number(width)}v${number(height)}h${number(-width)}Z`;
+  return `<path class="veil" fill-rule="evenodd" d="${sheet}${outline}"/>`;
+}
+
+/** Ids such as blade-A1-17: panel, mark, and a count of its own for each mark. */
+function idCounter(panel: string): (mark: string) => string {
+  const counts = new Map<string, number>();
+  return (mark) => {
+    const count = (counts.get(mark) ?? 0) + 1;
+    counts.set(mark, count);
+    return `${idPart(panel)}-${idPart(mark)}-${count}`;
+  };
+}
