@@ -1,0 +1,257 @@
+/** Grammar of names, points and arithmetic: the parts every phrase is made of. */
+import { EmbeddedActionsParser, tokenMatcher } from 'chevrotain';
+import type { IToken, ParserMethod, TokenType } from 'chevrotain';
+import type { SourceRange } from './source-range.ts';
+import { spanOf } from './source-range.ts';
+import { expectedMessages } from './syntax-problems.ts';
+import type {
+  Expression,
+  ListProperty,
+  Name,
+  NameProperty,
+  NumberLiteral,
+  Operation,
+  Ordinal,
+  PointSyntax,
+  QuantityUnit,
+  StepEnd,
+  TextLiteral,
+  ValueProperty,
+} from './syntax-tree.ts';
+import {
+  allTokens,
+  Comma,
+  Divide,
+  keyword,
+  LeftBracket,
+  Minus,
+  NumberToken,
+  Plus,
+  Quantity,
+  RightBracket,
+  Text,
+  Times,
+  UnknownQuantity,
+  Word,
+} from './tokens.ts';
+import type { KnownWord } from './tokens.ts';
+
+/** Where a token stands. */
+export function rangeOf(token: IToken): SourceRange {
+  return { start: token.startOffset, end: token.startOffset + token.image.length };
+}
+
+const nameOf = (token: IToken): Name => ({ text: token.image, range: rangeOf(token) });
+
+/** Amount and unit of a number as written: 36mm, 1/8in, 3 1/2in, 12deg, 5%. */
+export function readNumber(token: IToken): NumberLiteral {
+  const parts = /^(?:(\d+) +)?(?:(\d+)\/(\d+)|([\d.]+))(.*)$/su.exec(token.image) ?? [];
+  const [, whole, numerator, denominator, plain, letters] = parts;
+  const amount = plain !== undefined ? Number(plain) : Number(whole ?? 0) + Number(numerator) / Number(denominator);
+  const unit = tokenMatcher(token, UnknownQuantity) ? 'unknown' : letters ? (letters as QuantityUnit) : null;
+  return { kind: 'number', amount, unit, range: rangeOf(token) };
+}
+
+/** Text without its quotes, `\"` and `\\` read as the character behind the stroke. */
+function readText(token: IToken): TextLiteral {
+  const inner = token.image.replace(/^"/, '').replace(/(?<!\\)((?:\\\\)*)"$/, '$1');
+  return { text: inner.replace(/\\(.)/g, '$1'), range: rangeOf(token) };
+}
+
+export class ExpressionRules extends EmbeddedActionsParser {
+  constructor() {
+    super(allTokens, { recoveryEnabled: false, errorMessageProvider: expectedMessages });
+  }
+
+  /** Whether the token `ahead` places on may be read as `type`. */
+  protected isAhead(ahead: number, type: TokenType): boolean {
+    return tokenMatcher(this.LA(ahead), type);
+  }
+
+  /** Whether arithmetic goes on at the token `ahead` places on. */
+  protected arithmeticAhead(ahead: number): boolean {
+    return [Plus, Minus, Times, Divide, LeftBracket].some((type) => this.isAhead(ahead, type));
+  }
+
+  public name = this.RULE('name', (what: string): Name => {
+    const token = this.CONSUME(Word, { ERR_MSG: what });
+    return this.ACTION(() => nameOf(token));
+  });
+
+  public text = this.RULE('text', (): TextLiteral => {
+    const token = this.CONSUME(Text);
+    return this.ACTION(() => readText(token));
+  });
+
+  public ordinal = this.RULE('ordinal', (): Ordinal => {
+    const token = this.CONSUME(NumberToken, { ERR_MSG: 'its number' });
+    return this.ACTION(() => ({ value: Number(token.image), range: rangeOf(token) }));
+  });
+
+  public expression: ParserMethod<[], Expression> = this.RULE('expression', (): Expression => {
+    let left = this.SUBRULE(this.term);
+    this.MANY(() => {
+      const sign = this.OR([{ ALT: () => this.CONSUME(Plus) }, { ALT: () => this.CONSUME(Minus) }]);
+      const right = this.SUBRULE2(this.term);
+      left = this.ACTION(() => operation(sign, left, right));
+    });
+    return left;
+  });
+
+  private term: ParserMethod<[], Expression> = this.RULE('term', (): Expression => {
+    let left = this.SUBRULE(this.factor);
+    this.MANY(() => {
+      const sign = this.OR([{ ALT: () => this.CONSUME(Times) }, { ALT: () => this.CONSUME(Divide) }]);
+      const right = this.SUBRULE2(this.factor);
+      left = this.ACTION(() => operation(sign, left, right));
+    });
+    return left;
+  });
+
+  private factor: ParserMethod<[], Expression> = this.RULE('factor', (): Expression =>
+    this.OR({
+      DEF: [
+        { ALT: () => this.SUBRULE(this.negation) },
+        { ALT: () => this.SUBRULE(this.number) },
+        { ALT: () => this.SUBRULE(this.bracketed) },
+        { ALT: () => this.SUBRULE(this.nameOrCall) },
+      ],
+      ERR_MSG: 'a number, a name or arithmetic',
+    }),
+  );
+
+  private negation = this.RULE('negation', (): Expression => {
+    const sign = this.CONSUME(Minus);
+    const operand = this.SUBRULE(this.factor);
+    return this.ACTION(() => ({ kind: 'negation', operand, range: spanOf(rangeOf(sign), operand.range) }));
+  });
+
+  private number = this.RULE('number', (): Expression => {
+    const token = this.OR([
+      { ALT: () => this.CONSUME(NumberToken) },
+      { ALT: () => this.CONSUME(Quantity) },
+      { ALT: () => this.CONSUME(UnknownQuantity) },
+    ]);
+    return this.ACTION(() => readNumber(token));
+  });
+
+  private bracketed = this.RULE('bracketed', (): Expression => {
+    const open = this.CONSUME(LeftBracket);
+    const inner = this.SUBRULE(this.expression);
+    const close = this.CONSUME(RightBracket);
+    return this.ACTION(() => ({ ...inner, range: spanOf(rangeOf(open), rangeOf(close)) }));
+  });
+
+  private nameOrCall = this.RULE('nameOrCall', (): Expression => {
+    const name = this.SUBRULE(this.name, { ARGS: ['a name'] });
+    let expression: Expression = this.ACTION(() => ({ kind: 'name', name, range: name.range }));
+    this.OPTION(() => {
+      const values: Expression[] = [];
+      this.CONSUME(LeftBracket);
+      this.AT_LEAST_ONE_SEP({
+        SEP: Comma,
+        DEF: () => {
+          const value = this.SUBRULE(this.expression);
+          this.ACTION(() => values.push(value));
+        },
+      });
+      const close = this.CONSUME(RightBracket);
+      expression = this.ACTION(() => ({ kind: 'call', name, values, range: spanOf(name.range, rangeOf(close)) }));
+    });
+    return expression;
+  });
+
+  public expressionList = this.RULE('expressionList', (): readonly Expression[] => {
+    const values: Expression[] = [];
+    this.AT_LEAST_ONE_SEP({
+      SEP: Comma,
+      DEF: () => {
+        const value = this.SUBRULE(this.expression);
+        this.ACTION(() => values.push(value));
+      },
+    });
+    return values;
+  });
+
+  public point = this.RULE('point', (): PointSyntax => {
+    const x = this.SUBRULE(this.expression);
+    this.CONSUME(Comma, { ERR_MSG: '`,` between x and y' });
+    const y = this.SUBRULE2(this.expression);
+    return this.ACTION(() => ({ x, y, range: spanOf(x.range, y.range) }));
+  });
+
+  /** The end of an outline's step, with where it stands. */
+  protected stepEnd = this.RULE('stepEnd', (): { readonly end: StepEnd; readonly range: SourceRange } =>
+    this.OR({
+      DEF: [
+        {
+          GATE: () => this.isAhead(1, keyword.start) && !this.isAhead(2, Comma) && !this.arithmeticAhead(2),
+          ALT: () => {
+            const start = this.CONSUME(keyword.start);
+            return this.ACTION(() => ({ end: null, range: rangeOf(start) }));
+          },
+        },
+        {
+          ALT: () => {
+            const point = this.SUBRULE(this.point);
+            return this.ACTION(() => ({ end: point, range: point.range }));
+          },
+        },
+      ],
+      IGNORE_AMBIGUITIES: true,
+      ERR_MSG: 'a point `x, y` or `start`',
+    }),
+  );
+
+  /** A property of one value behind its word. */
+  protected valueRule<Kind extends KnownWord>(word: Kind): ParserMethod<[], ValueProperty<Kind>> {
+    return this.RULE(`${word}_value`, (): ValueProperty<Kind> => {
+      const first = this.CONSUME(keyword[word]);
+      const value = this.SUBRULE(this.expression);
+      return this.ACTION(() => ({
+        kind: word,
+        keyword: rangeOf(first),
+        value,
+        range: spanOf(rangeOf(first), value.range),
+      }));
+    });
+  }
+
+  /** A property of a list of values behind its word. */
+  protected listRule<Kind extends KnownWord>(word: Kind): ParserMethod<[], ListProperty<Kind>> {
+    return this.RULE(`${word}_list`, (): ListProperty<Kind> => {
+      const first = this.CONSUME(keyword[word]);
+      const values = this.SUBRULE(this.expressionList);
+      return this.ACTION(() => ({
+        kind: word,
+        keyword: rangeOf(first),
+        values,
+        range: spanOf(rangeOf(first), values.at(-1)?.range ?? rangeOf(first)),
+      }));
+    });
+  }
+
+  /** A property that is a name behind its word; `what` says whose name. */
+  protected nameRule<Kind extends KnownWord>(word: Kind, what: string): ParserMethod<[], NameProperty<Kind>> {
+    return this.RULE(`${word}_name`, (): NameProperty<Kind> => {
+      const first = this.CONSUME(keyword[word]);
+      const name = this.SUBRULE(this.name, { ARGS: [what] });
+      return this.ACTION(() => ({
+        kind: word,
+        keyword: rangeOf(first),
+        name,
+        range: spanOf(rangeOf(first), name.range),
+      }));
+    });
+  }
+}
+
+function operation(sign: IToken, left: Expression, right: Expression): Operation {
+  return {
+    kind: 'operation',
+    operator: sign.image as Operation['operator'],
+    left,
+    right,
+    range: spanOf(left.range, right.range),
+  };
+}

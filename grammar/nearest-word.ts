@@ -1,0 +1,44 @@
+/** The word someone may have meant. */
+
+/**
+ * Damerau-Levenshtein distance, optimal string alignment: insertions, deletions, exchanges and swaps of
+ * neighbours, by the dynamic programme of Wagner and Fischer (1974).
+ */
+export function editDistance(first: string, second: string): number {
+  const a = [...first];
+  const b = [...second];
+  let beforeLast: number[] = [];
+  let last = b.map((_, column) => column).concat(b.length);
+  for (let row = 1; row <= a.length; row++) {
+    const current = [row];
+    for (let column = 1; column <= b.length; column++) {
+      const same = a[row - 1] === b[column - 1];
+      let best = Math.min(
+        (last[column] ?? 0) + 1,
+        (current[column - 1] ?? 0) + 1,
+        (last[column - 1] ?? 0) + (same ? 0 : 1),
+      );
+      if (row > 1 && column > 1 && a[row - 1] === b[column - 2] && a[row - 2] === b[column - 1]) {
+        best = Math.min(best, (beforeLast[column - 2] ?? 0) + 1);
+      }
+      current.push(best);
+    }
+    beforeLast = last;
+    last = current;
+  }
+  return last[b.length] ?? 0;
+}
+
+/** The candidate nearest to `word`, when at most a third of its letters (one at least) differ; else null. */
+export function nearestWord(word: string, candidates: Iterable<string>): string | null {
+  let best: string | null = null;
+  let least = Math.max(1, Math.floor([...word].length / 3)) + 1;
+  for (const candidate of candidates) {
+    const distance = editDistance(word.toLowerCase(), candidate.toLowerCase());
+    if (distance < least) {
+      best = candidate;
+      least = distance;
+    }
+  }
+  return best;
+}

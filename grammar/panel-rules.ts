@@ -1,0 +1,133 @@
+/** Grammar of the phrases inside a panel. */
+import { rangeOf } from './expression-rules.ts';
+import { OutlineRules } from './outline-rules.ts';
+import { spanOf } from './source-range.ts';
+import type {
+  CentredProperty,
+  EdgeProperty,
+  NodeAtProperty,
+  PanelFillProperty,
+  PanelShapeSyntax,
+  ShapeProperty,
+} from './syntax-tree.ts';
+import { keyword, LeftBracket, NumberToken, Word } from './tokens.ts';
+
+export class PanelRules extends OutlineRules {
+  public centred = this.RULE('centred', (): CentredProperty => {
+    const word = this.CONSUME(keyword.centred);
+    const on = this.OR({
+      DEF: [
+        { ALT: () => this.CONSUME(keyword.node) },
+        { ALT: () => this.CONSUME(keyword.cell) },
+        { ALT: () => this.CONSUME(keyword.edge) },
+      ],
+      ERR_MSG: '`node`, `cell` or `edge`',
+    });
+    return this.ACTION(() => ({
+      kind: 'centred',
+      keyword: rangeOf(word),
+      on: on.image as CentredProperty['on'],
+      range: spanOf(rangeOf(word), rangeOf(on)),
+    }));
+  });
+
+  public nodeAt = this.RULE('nodeAt', (): NodeAtProperty => {
+    const word = this.CONSUME(keyword.node);
+    this.CONSUME(keyword.at);
+    const at = this.SUBRULE(this.point);
+    return this.ACTION(() => ({ kind: 'node at', keyword: rangeOf(word), at, range: spanOf(rangeOf(word), at.range) }));
+  });
+
+  public shape = this.RULE('shape', (): ShapeProperty => {
+    const word = this.CONSUME(keyword.shape);
+    const shape = this.SUBRULE(this.panelShape);
+    return this.ACTION(() => ({
+      kind: 'shape',
+      keyword: rangeOf(word),
+      shape,
+      range: spanOf(rangeOf(word), shape.range),
+    }));
+  });
+
+  private panelShape = this.RULE('panelShape', (): PanelShapeSyntax =>
+    this.OR({
+      DEF: [
+        {
+          GATE: () => this.isAhead(2, NumberToken) || this.isAhead(2, LeftBracket) || this.isAhead(3, keyword.cells),
+          ALT: () => this.SUBRULE(this.hexagonOfCells),
+        },
+        {
+          GATE: () => this.isAhead(1, Word) && !this.isAhead(2, keyword.x) && !this.arithmeticAhead(2),
+          ALT: () => {
+            const name = this.SUBRULE(this.name, { ARGS: ['the name of an outline'] });
+            return this.ACTION((): PanelShapeSyntax => ({ kind: 'outline', name, range: name.range }));
+          },
+        },
+        { ALT: () => this.SUBRULE(this.widthByHeight) },
+      ],
+      IGNORE_AMBIGUITIES: true,
+      ERR_MSG: 'the name of an outline, `420 x 297`, `5 x 4 cells` or `hexagon 3 cells`',
+    }),
+  );
+
+  private hexagonOfCells = this.RULE('hexagonOfCells', (): PanelShapeSyntax => {
+    const word = this.CONSUME(keyword.hexagon);
+    const count = this.SUBRULE(this.expression);
+    const last = this.CONSUME(keyword.cells);
+    return this.ACTION(() => ({
+      kind: 'hexagon of cells',
+      cells: count,
+      range: spanOf(rangeOf(word), rangeOf(last)),
+    }));
+  });
+
+  private widthByHeight = this.RULE('widthByHeight', (): PanelShapeSyntax => {
+    const width = this.SUBRULE(this.expression);
+    this.CONSUME(keyword.x, { ERR_MSG: '`x` between the width and the height' });
+    const height = this.SUBRULE2(this.expression);
+    const last = this.OPTION(() => this.CONSUME(keyword.cells));
+    return this.ACTION(() => ({
+      kind: last ? 'cells' : 'rectangle',
+      width,
+      height,
+      range: spanOf(width.range, last ? rangeOf(last) : height.range),
+    }));
+  });
+
+  public edge = this.RULE('edge', (): EdgeProperty => {
+    const word = this.CONSUME(keyword.edge);
+    const edge = this.OR({
+      DEF: [{ ALT: () => this.CONSUME(keyword.sawn) }, { ALT: () => this.CONSUME(keyword.framed) }],
+      ERR_MSG: '`sawn` or `framed`',
+    });
+    return this.ACTION(() => ({
+      kind: 'edge',
+      keyword: rangeOf(word),
+      edge: edge.image as EdgeProperty['edge'],
+      range: spanOf(rangeOf(word), rangeOf(edge)),
+    }));
+  });
+
+  public panelFill = this.RULE('panelFill', (): PanelFillProperty => {
+    const word = this.CONSUME(keyword.fill);
+    const shape = this.SUBRULE(this.shapeName);
+    this.CONSUME(keyword.with);
+    const motif = this.SUBRULE(this.name, { ARGS: ['the name of a motif'] });
+    this.CONSUME(keyword.of);
+    const stock = this.SUBRULE2(this.name, { ARGS: ['the name of a strip'] });
+    const turned = this.OPTION(() => {
+      this.CONSUME(keyword.turned);
+      return this.SUBRULE(this.expression);
+    });
+    return this.ACTION(() => ({
+      kind: 'panel fill',
+      keyword: rangeOf(word),
+      shape,
+      motif,
+      stock,
+      turned: turned ?? null,
+      tips: [],
+      range: spanOf(rangeOf(word), (turned ?? stock).range),
+    }));
+  });
+}

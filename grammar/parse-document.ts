@@ -1,0 +1,45 @@
+/** Text to tree. */
+import type { Problem } from './problem.ts';
+import { readBlocks } from './read-blocks.ts';
+import { rangeOf } from './expression-rules.ts';
+import type { SourceRange } from './source-range.ts';
+import { unclosedText, unknownUnit, unreadableCharacters } from './syntax-problems.ts';
+import type { SyntaxTree } from './syntax-tree.ts';
+import { Text, tokenize, UnknownQuantity } from './tokens.ts';
+
+/** From `#` to the end of its line, `#` included in `text`. */
+export interface CommentText {
+  readonly text: string;
+  readonly range: SourceRange;
+}
+
+export interface ParsedDocument {
+  readonly tree: SyntaxTree;
+  readonly comments: readonly CommentText[];
+  /** In order of place. */
+  readonly problems: readonly Problem[];
+}
+
+/** Reads any text. Never throws and always gives a tree; what could not be read is left out of it and in `problems`. */
+export function parseDocument(text: string): ParsedDocument {
+  const { tokens, comments, errors } = tokenize(text);
+  const read = readBlocks(tokens);
+  const problems = [
+    ...errors.map((error) => unreadableCharacters(error, text)),
+    ...tokens.flatMap((token) => {
+      if (token.tokenType === Text && !/^"(?:[^"\\]|\\.)*"$/.test(token.image)) return [unclosedText(token)];
+      return token.tokenType === UnknownQuantity ? [unknownUnit(token)] : [];
+    }),
+    ...read.problems,
+  ];
+  problems.sort((first, second) => first.range.start - second.range.start || first.range.end - second.range.end);
+  return {
+    tree: {
+      declarations: read.declarations,
+      unreadNames: read.unreadNames,
+      range: { start: 0, end: text.length },
+    },
+    comments: comments.map((token) => ({ text: token.image, range: rangeOf(token) })),
+    problems,
+  };
+}

@@ -1,0 +1,186 @@
+/**
+ * The grammar of every phrase: declarations' heads and properties, one public rule each.
+ * `read-blocks.ts` finds where phrases begin and joins them into a tree, so an error stays inside its phrase.
+ */
+import { rangeOf } from './expression-rules.ts';
+import { PanelRules } from './panel-rules.ts';
+import { spanOf } from './source-range.ts';
+import type { SourceRange } from './source-range.ts';
+import type {
+  BlockDeclaration,
+  BothSlantsProperty,
+  GridKindProperty,
+  LetDeclaration,
+  ListProperty,
+  Name,
+  SectionProperty,
+  ShapeName,
+  TitleDeclaration,
+  UnitsDeclaration,
+} from './syntax-tree.ts';
+import { Equals, keyword } from './tokens.ts';
+
+/** The head of a declaration with a body: all that stands before its `{`. */
+export interface BlockHead {
+  readonly kind: 'head';
+  readonly declared: BlockDeclaration['kind'];
+  readonly keyword: SourceRange;
+  readonly name: Name;
+  readonly shape: ShapeName | null;
+  readonly range: SourceRange;
+}
+
+export class PhraseParser extends PanelRules {
+  constructor() {
+    super();
+    this.performSelfAnalysis();
+  }
+
+  public title = this.RULE('title', (): TitleDeclaration => {
+    const word = this.CONSUME(keyword.title);
+    const text = this.SUBRULE(this.text);
+    return this.ACTION(() => ({
+      kind: 'title',
+      keyword: rangeOf(word),
+      text,
+      range: spanOf(rangeOf(word), text.range),
+    }));
+  });
+
+  public units = this.RULE('units', (): UnitsDeclaration => {
+    const word = this.CONSUME(keyword.units);
+    const unit = this.OR({
+      DEF: [
+        { ALT: () => this.CONSUME(keyword.mm) },
+        { ALT: () => this.CONSUME(keyword.cm) },
+        { ALT: () => this.CONSUME(keyword.m) },
+        { ALT: () => this.CONSUME(keyword.in) },
+        { ALT: () => this.CONSUME(keyword.ft) },
+      ],
+      ERR_MSG: '`mm`, `cm`, `m`, `in` or `ft`',
+    });
+    return this.ACTION(() => ({
+      kind: 'units',
+      keyword: rangeOf(word),
+      unit: unit.image as UnitsDeclaration['unit'],
+      range: spanOf(rangeOf(word), rangeOf(unit)),
+    }));
+  });
+
+  public let = this.RULE('let', (): LetDeclaration => {
+    const word = this.CONSUME(keyword.let);
+    const name = this.SUBRULE(this.name, { ARGS: ['a name for the number'] });
+    this.CONSUME(Equals);
+    const value = this.SUBRULE(this.expression);
+    return this.ACTION(() => ({
+      kind: 'let',
+      keyword: rangeOf(word),
+      name,
+      value,
+      range: spanOf(rangeOf(word), value.range),
+    }));
+  });
+
+  public strip = this.headRule('strip');
+  public bench = this.headRule('bench');
+  public grid = this.headRule('grid');
+  public outline = this.headRule('outline');
+  public panel = this.headRule('panel');
+
+  public motif = this.RULE('motif', (): BlockHead => {
+    const word = this.CONSUME(keyword.motif);
+    const name = this.SUBRULE(this.name, { ARGS: ['a name for the motif'] });
+    this.CONSUME(keyword.for);
+    const shape = this.SUBRULE(this.shapeName);
+    return this.ACTION(() => ({
+      kind: 'head',
+      declared: 'motif',
+      keyword: rangeOf(word),
+      name,
+      shape,
+      range: spanOf(rangeOf(word), shape.range),
+    }));
+  });
+
+  public wood = this.nameRule('wood', 'the name of a wood');
+  public lengths = this.listRule('lengths');
+  public flush = this.valueRule('flush');
+  public spare = this.valueRule('spare');
+  public rejects = this.valueRule('rejects');
+
+  public section = this.RULE('section', (): SectionProperty => {
+    const word = this.CONSUME(keyword.section);
+    this.CONSUME(keyword.face);
+    const face = this.SUBRULE(this.expression);
+    this.CONSUME(keyword.depth);
+    const depth = this.SUBRULE2(this.expression);
+    return this.ACTION(() => ({
+      kind: 'section',
+      keyword: rangeOf(word),
+      face,
+      depth,
+      range: spanOf(rangeOf(word), depth.range),
+    }));
+  });
+
+  public bevels = this.listRule('bevels');
+  public kerf = this.valueRule('kerf');
+  public bandBlade = this.valueRule('band_blade');
+
+  public pinPitches = this.RULE('pinPitches', (): ListProperty<'pin pitches'> => {
+    const first = this.CONSUME(keyword.pin);
+    const second = this.CONSUME(keyword.pitches);
+    const values = this.SUBRULE(this.expressionList);
+    return this.ACTION(() => ({
+      kind: 'pin pitches',
+      keyword: spanOf(rangeOf(first), rangeOf(second)),
+      values,
+      range: spanOf(rangeOf(first), values.at(-1)?.range ?? rangeOf(second)),
+    }));
+  });
+
+  public gridKind = this.RULE('gridKind', (): GridKindProperty => {
+    const word = this.OR([{ ALT: () => this.CONSUME(keyword.three_way) }, { ALT: () => this.CONSUME(keyword.square) }]);
+    return this.ACTION(() => ({
+      kind: 'grid kind',
+      keyword: rangeOf(word),
+      gridKind: word.image as GridKindProperty['gridKind'],
+      range: rangeOf(word),
+    }));
+  });
+
+  public side = this.valueRule('side');
+  public pitch = this.valueRule('pitch');
+  public of = this.nameRule('of', 'the name of a strip');
+  public fit = this.valueRule('fit');
+  public turn = this.valueRule('turn');
+
+  public bothSlants = this.RULE('bothSlants', (): BothSlantsProperty => {
+    const first = this.CONSUME(keyword.both);
+    const second = this.CONSUME(keyword.slants);
+    return this.ACTION(() => {
+      const range = spanOf(rangeOf(first), rangeOf(second));
+      return { kind: 'both slants', keyword: range, range };
+    });
+  });
+
+  public usedGrid = this.nameRule('grid', 'the name of a grid');
+  public stub = this.valueRule('stub');
+  public tail = this.valueRule('tail');
+  public copies = this.valueRule('copies');
+
+  private headRule(word: BlockDeclaration['kind']) {
+    return this.RULE(`${word}_head`, (): BlockHead => {
+      const first = this.CONSUME(keyword[word]);
+      const name = this.SUBRULE(this.name, { ARGS: [`a name for the ${word}`] });
+      return this.ACTION(() => ({
+        kind: 'head',
+        declared: word,
+        keyword: rangeOf(first),
+        name,
+        shape: null,
+        range: spanOf(rangeOf(first), name.range),
+      }));
+    });
+  }
+}

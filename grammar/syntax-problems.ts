@@ -1,0 +1,123 @@
+/** What the lexer and the parser stumble over, said in the maker's words. */
+import { tokenLabel, tokenName } from 'chevrotain';
+import type { ILexingError, IParserErrorMessageProvider, IRecognitionException, IToken, TokenType } from 'chevrotain';
+import { nearestWord } from './nearest-word.ts';
+import { problemAt } from './problem-catalogue.ts';
+import type { Problem } from './problem.ts';
+import type { SourceRange } from './source-range.ts';
+import { blockNames, wordsOf } from './vocabulary.ts';
+import type { BlockKind, PhraseForm } from './vocabulary.ts';
+
+const expectedOf = (type: TokenType): string => tokenLabel(type) || tokenName(type);
+
+const listed = (words: readonly string[]): string =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1) ?? ''}`;
+
+/** Messages of the parser hold only what was expected; `unreadPhrase` makes the sentence. */
+export const expectedMessages: IParserErrorMessageProvider = {
+  buildMismatchTokenMessage: ({ expected }) => expectedOf(expected),
+  buildNotAllInputParsedMessage: () => 'the next property',
+  buildNoViableAltMessage: ({ expectedPathsPerAlt, customUserDescription }) =>
+    customUserDescription ||
+    listed([
+      ...new Set(expectedPathsPerAlt.flatMap((paths) => paths.flatMap((path) => path.slice(0, 1).map(expectedOf)))),
+    ]),
+  buildEarlyExitMessage: ({ expectedIterationPaths, customUserDescription }) =>
+    customUserDescription ||
+    listed([...new Set(expectedIterationPaths.flatMap((path) => path.slice(0, 1).map(expectedOf)))]),
+};
+
+const placeOf = (token: IToken): SourceRange => ({
+  start: token.startOffset,
+  end: token.startOffset + token.image.length,
+});
+
+/** A phrase that breaks off: `found` is the word that does not fit, null where the phrase ends too soon. */
+export function unreadPhrase(
+  error: IRecognitionException,
+  found: IToken | null,
+  before: IToken,
+  form: PhraseForm,
+): Problem {
+  const expected = error.message;
+  const write = `Write it like \`${form.example}\`.`;
+  if (found === null) {
+    return problemAt(
+      'unexpectedWord',
+      placeOf(before),
+      `\`${before.image}\` must be followed by ${expected}. ${write}`,
+    );
+  }
+  const unit = /^(mm|cm|m|in|ft|deg|%)$/.test(found.image) && /^[\d.]+$/.test(before.image);
+  const advice = unit ? `Write \`${before.image}${found.image}\` without a space.` : write;
+  return problemAt(
+    'unexpectedWord',
+    placeOf(found),
+    `Expected ${expected} after \`${before.image}\`, not \`${found.image}\`. ${advice}`,
+  );
+}
+
+/** A token at the place of a new phrase that begins none. */
+export function unknownPhrase(token: IToken, before: IToken | null, block: BlockKind): Problem {
+  const range = placeOf(token);
+  if (block !== 'document' && !/^[\p{L}_]/u.test(token.image)) {
+    const after = before ? ` after \`${before.image}\`` : '';
+    return problemAt(
+      'unexpectedWord',
+      range,
+      `\`${token.image}\` does not belong${after}. Take it out or put a property before it.`,
+    );
+  }
+  const words = wordsOf(block);
+  const near = nearestWord(token.image, words);
+  const advice = near ? `Did you mean \`${near}\`?` : `Use one of ${listed(words.map((word) => `\`${word}\``))}.`;
+  return block === 'document'
+    ? problemAt('unknownDeclaration', range, `\`${token.image}\` begins no declaration. ${advice}`)
+    : problemAt(
+        'unknownProperty',
+        range,
+        `${capital(blockNames[block])} has no property \`${token.image}\`. ${advice}`,
+      );
+}
+
+const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
+
+export function missingBlock(head: SourceRange, form: PhraseForm): Problem {
+  return problemAt(
+    'unexpectedWord',
+    head,
+    `The braces of this declaration are missing. Write it like \`${form.example}\`.`,
+  );
+}
+
+export function unclosedBlock(open: IToken, next: IToken | null): Problem {
+  const where = next ? `before \`${next.image}\`` : 'at the end of the file';
+  return problemAt('unclosedBlock', placeOf(open), `This \`{\` is never closed. Add a \`}\` ${where}.`);
+}
+
+export function strayBrace(token: IToken): Problem {
+  return problemAt(
+    'unexpectedWord',
+    placeOf(token),
+    `This \`${token.image}\` has no partner or place here. Take it out.`,
+  );
+}
+
+export function unclosedText(token: IToken): Problem {
+  return problemAt('unexpectedWord', placeOf(token), 'The closing quote is missing. Add a `"` at the end of the text.');
+}
+
+export function unknownUnit(token: IToken): Problem {
+  const letters = token.image.replace(/^[\d.]+/, '');
+  return problemAt(
+    'notANumber',
+    placeOf(token),
+    `\`${letters}\` is no unit. Use mm, cm, m, in, ft, deg or %, or put a space before a word.`,
+  );
+}
+
+export function unreadableCharacters(error: ILexingError, text: string): Problem {
+  const range = { start: error.offset, end: error.offset + error.length };
+  const characters = text.slice(range.start, range.end);
+  return problemAt('unreadableCharacter', range, `\`${characters}\` has no meaning here. Take it out.`);
+}

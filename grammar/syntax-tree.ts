@@ -1,0 +1,349 @@
+/** The text as a tree of plain data. Every node knows its exact range; nothing is resolved or computed yet. */
+import type { SourceRange } from './source-range.ts';
+
+interface Node {
+  readonly range: SourceRange;
+}
+
+/** A name where it is given or used. */
+export interface Name extends Node {
+  readonly text: string;
+}
+
+/** Text in quotes; `range` includes the quotes, `text` does not. */
+export interface TextLiteral extends Node {
+  readonly text: string;
+}
+
+export type QuantityUnit = 'mm' | 'cm' | 'm' | 'in' | 'ft' | 'deg' | '%';
+
+/** A number as written: `amount` of `unit`; null where it is bare; 'unknown' where the letters are no unit. */
+export interface NumberLiteral extends Node {
+  readonly kind: 'number';
+  readonly amount: number;
+  readonly unit: QuantityUnit | 'unknown' | null;
+}
+
+export interface NameUse extends Node {
+  readonly kind: 'name';
+  readonly name: Name;
+}
+
+export interface Negation extends Node {
+  readonly kind: 'negation';
+  readonly operand: Expression;
+}
+
+export interface Operation extends Node {
+  readonly kind: 'operation';
+  readonly operator: '+' | '-' | '*' | '/';
+  readonly left: Expression;
+  readonly right: Expression;
+}
+
+export interface Call extends Node {
+  readonly kind: 'call';
+  readonly name: Name;
+  readonly values: readonly Expression[];
+}
+
+export type Expression = NumberLiteral | NameUse | Negation | Operation | Call;
+
+/** `x, y`. */
+export interface PointSyntax extends Node {
+  readonly x: Expression;
+  readonly y: Expression;
+}
+
+/** A property or declaration begins with its keyword. */
+interface Phrase extends Node {
+  readonly keyword: SourceRange;
+}
+
+/** A property that is one value, such as `kerf 3.15`. */
+export interface ValueProperty<Kind extends string> extends Phrase {
+  readonly kind: Kind;
+  readonly value: Expression;
+}
+
+/** A property that is a list of values, such as `lengths 900, 1200`. */
+export interface ListProperty<Kind extends string> extends Phrase {
+  readonly kind: Kind;
+  readonly values: readonly Expression[];
+}
+
+/** A property that is a name, such as `of ash`. */
+export interface NameProperty<Kind extends string> extends Phrase {
+  readonly kind: Kind;
+  readonly name: Name;
+}
+
+/** A declaration with a body. `open` is its `{`; `close` its `}`, null where that is missing. */
+interface Block<Property> extends Phrase {
+  readonly name: Name;
+  readonly open: SourceRange | null;
+  readonly close: SourceRange | null;
+  readonly properties: readonly Property[];
+  /** True where some phrase of the body could not be read, so that what seems missing may be there. */
+  readonly incomplete: boolean;
+}
+
+export interface TitleDeclaration extends Phrase {
+  readonly kind: 'title';
+  readonly text: TextLiteral;
+}
+
+export interface UnitsDeclaration extends Phrase {
+  readonly kind: 'units';
+  readonly unit: 'mm' | 'cm' | 'm' | 'in' | 'ft';
+}
+
+export interface LetDeclaration extends Phrase {
+  readonly kind: 'let';
+  readonly name: Name;
+  readonly value: Expression;
+}
+
+export interface SectionProperty extends Phrase {
+  readonly kind: 'section';
+  readonly face: Expression;
+  readonly depth: Expression;
+}
+
+export type StripProperty =
+  | NameProperty<'wood'>
+  | SectionProperty
+  | ListProperty<'lengths'>
+  | ValueProperty<'flush'>
+  | ValueProperty<'spare'>
+  | ValueProperty<'rejects'>;
+
+export interface StripDeclaration extends Block<StripProperty> {
+  readonly kind: 'strip';
+}
+
+export type BenchProperty =
+  ListProperty<'bevels'> | ValueProperty<'kerf'> | ListProperty<'pin pitches'> | ValueProperty<'band_blade'>;
+
+export interface BenchDeclaration extends Block<BenchProperty> {
+  readonly kind: 'bench';
+}
+
+export interface GridKindProperty extends Phrase {
+  readonly kind: 'grid kind';
+  readonly gridKind: 'three_way' | 'square';
+}
+
+export interface BothSlantsProperty extends Phrase {
+  readonly kind: 'both slants';
+}
+
+export type GridProperty =
+  | GridKindProperty
+  | ValueProperty<'side'>
+  | ValueProperty<'pitch'>
+  | NameProperty<'of'>
+  | ValueProperty<'fit'>
+  | ValueProperty<'turn'>
+  | BothSlantsProperty;
+
+export interface GridDeclaration extends Block<GridProperty> {
+  readonly kind: 'grid';
+}
+
+export type ShapeWord = 'triangle' | 'square' | 'rhombus' | 'hexagon';
+
+export interface ShapeName extends Node {
+  readonly shape: ShapeWord;
+}
+
+/** A whole number counted from 1, as in `corner 2`. */
+export interface Ordinal extends Node {
+  readonly value: number;
+}
+
+/** A place in an opening. A null `number` is the corner or edge that `every` counts through. */
+export type PlaceSyntax =
+  | ({ readonly kind: 'corner'; readonly number: Ordinal | null } & Node)
+  | ({ readonly kind: 'mid'; readonly number: Ordinal | null } & Node)
+  | ({ readonly kind: 'along'; readonly fraction: Expression; readonly number: Ordinal | null } & Node)
+  | ({ readonly kind: 'centroid' } & Node)
+  | ({ readonly kind: 'incentre' } & Node)
+  | ({
+      readonly kind: 'between';
+      readonly first: PlaceSyntax;
+      readonly second: PlaceSyntax;
+      readonly fraction: Expression | null;
+    } & Node)
+  | ({ readonly kind: 'named'; readonly name: Name } & Node);
+
+export interface NodeProperty extends Phrase {
+  readonly kind: 'node';
+  readonly name: Name;
+  readonly place: PlaceSyntax;
+}
+
+export interface DividerProperty extends Phrase {
+  readonly kind: 'divider';
+  readonly name: Name;
+  readonly from: PlaceSyntax;
+  readonly to: PlaceSyntax;
+}
+
+export interface EveryClause extends Node {
+  readonly over: 'corner' | 'edge';
+}
+
+export interface PieceProperty extends Phrase {
+  readonly kind: 'piece';
+  readonly name: Name;
+  readonly from: PlaceSyntax;
+  readonly to: PlaceSyntax;
+  readonly every: readonly EveryClause[];
+}
+
+export interface FitOrderProperty extends Phrase {
+  readonly kind: 'fit_order';
+  readonly roles: readonly { readonly name: Name; readonly key: Expression | null }[];
+}
+
+export type CornersSyntax =
+  | ({ readonly kind: 'every' | 'square' | 'sharp' | 'wide' } & Node)
+  | ({ readonly kind: 'number'; readonly number: Ordinal } & Node);
+
+export interface TipProperty extends Phrase {
+  readonly kind: 'tip';
+  readonly angle: Expression;
+  readonly node: Name;
+  readonly corners: CornersSyntax | null;
+}
+
+/** `fill halves with hemp { tip … }` inside a motif. */
+export interface PartFillProperty extends Phrase {
+  readonly kind: 'part fill';
+  readonly parts: 'halves' | 'parts' | ShapeWord;
+  readonly motif: Name;
+  readonly tips: readonly TipProperty[];
+}
+
+export type MotifProperty =
+  NodeProperty | DividerProperty | PieceProperty | FitOrderProperty | PartFillProperty | TipProperty;
+
+export interface MotifDeclaration extends Block<MotifProperty> {
+  readonly kind: 'motif';
+  readonly shape: ShapeName;
+}
+
+/** The end of an outline's step: a point, or null for `to start`. */
+export type StepEnd = PointSyntax | null;
+
+export interface StartStep extends Phrase {
+  readonly kind: 'start';
+  readonly at: PointSyntax;
+}
+
+export interface LineStep extends Phrase {
+  readonly kind: 'line';
+  readonly to: StepEnd;
+}
+
+export interface ArcStep extends Phrase {
+  readonly kind: 'arc';
+  readonly to: StepEnd;
+  readonly radius: Expression;
+  readonly turn: 'left' | 'right';
+  readonly large: boolean;
+}
+
+export interface CurveStep extends Phrase {
+  readonly kind: 'curve';
+  readonly to: StepEnd;
+  readonly controls: readonly [PointSyntax] | readonly [PointSyntax, PointSyntax];
+}
+
+export interface CircleStep extends Phrase {
+  readonly kind: 'circle';
+  readonly at: PointSyntax | null;
+  readonly radius: Expression;
+}
+
+export interface RectangleStep extends Phrase {
+  readonly kind: 'rectangle';
+  readonly width: Expression;
+  readonly height: Expression;
+  readonly at: PointSyntax | null;
+}
+
+export interface PathStep extends Phrase {
+  readonly kind: 'path';
+  readonly data: TextLiteral;
+}
+
+export type OutlineStep = StartStep | LineStep | ArcStep | CurveStep | CircleStep | RectangleStep | PathStep;
+
+export interface OutlineDeclaration extends Block<OutlineStep> {
+  readonly kind: 'outline';
+}
+
+export interface CentredProperty extends Phrase {
+  readonly kind: 'centred';
+  readonly on: 'node' | 'cell' | 'edge';
+}
+
+export interface NodeAtProperty extends Phrase {
+  readonly kind: 'node at';
+  readonly at: PointSyntax;
+}
+
+export type PanelShapeSyntax =
+  | ({ readonly kind: 'outline'; readonly name: Name } & Node)
+  | ({ readonly kind: 'rectangle' | 'cells'; readonly width: Expression; readonly height: Expression } & Node)
+  | ({ readonly kind: 'hexagon of cells'; readonly cells: Expression } & Node);
+
+export interface ShapeProperty extends Phrase {
+  readonly kind: 'shape';
+  readonly shape: PanelShapeSyntax;
+}
+
+export interface EdgeProperty extends Phrase {
+  readonly kind: 'edge';
+  readonly edge: 'sawn' | 'framed';
+}
+
+/** `fill triangle with hemp of bass turned 1 { tip … }` inside a panel. */
+export interface PanelFillProperty extends Phrase {
+  readonly kind: 'panel fill';
+  readonly shape: ShapeName;
+  readonly motif: Name;
+  readonly stock: Name;
+  readonly turned: Expression | null;
+  readonly tips: readonly TipProperty[];
+}
+
+export type PanelProperty =
+  | NameProperty<'grid'>
+  | CentredProperty
+  | NodeAtProperty
+  | ShapeProperty
+  | EdgeProperty
+  | ValueProperty<'stub'>
+  | ValueProperty<'tail'>
+  | PanelFillProperty
+  | ValueProperty<'copies'>;
+
+export interface PanelDeclaration extends Block<PanelProperty> {
+  readonly kind: 'panel';
+}
+
+export type BlockDeclaration =
+  StripDeclaration | BenchDeclaration | GridDeclaration | MotifDeclaration | OutlineDeclaration | PanelDeclaration;
+
+export type Declaration = TitleDeclaration | UnitsDeclaration | LetDeclaration | BlockDeclaration;
+
+export type Property = BlockDeclaration['properties'][number];
+
+export interface SyntaxTree extends Node {
+  readonly declarations: readonly Declaration[];
+  /** Names given in phrases that could not be read: they exist, so using them is no second error. */
+  readonly unreadNames: readonly Name[];
+}

@@ -1,0 +1,269 @@
+/** Every token of the notation, each with its one-line meaning. */
+import { createToken, Lexer } from 'chevrotain';
+import type { ILexingError, IToken, TokenType } from 'chevrotain';
+
+/** What a word does in a phrase: editors colour by it. */
+export type WordRole = 'declaration' | 'property' | 'link' | 'constant' | 'unit';
+
+interface WordEntry {
+  readonly role: WordRole;
+  readonly meaning: string;
+}
+
+const declaration = (meaning: string): WordEntry => ({ role: 'declaration', meaning });
+const property = (meaning: string): WordEntry => ({ role: 'property', meaning });
+const link = (meaning: string): WordEntry => ({ role: 'link', meaning });
+const constant = (meaning: string): WordEntry => ({ role: 'constant', meaning });
+const unit = (meaning: string): WordEntry => ({ role: 'unit', meaning });
+
+/** The words with a meaning of their own in some place. None is reserved: each may also be a name. */
+export const knownWords = {
+  title: declaration('Name of the design, printed on every page.'),
+  units: declaration('Unit of every length written without one.'),
+  let: declaration('A number with a name.'),
+  strip: declaration('Wood milled to one section.'),
+  bench: declaration('Jigs and saws of the shop.'),
+  grid: declaration('Parallel strips lapped into a lattice.'),
+  motif: declaration('Infill of one opening, drawn once.'),
+  outline: declaration('A closed line that shapes a panel.'),
+  panel: declaration('A piece of lattice with its shape and infill.'),
+
+  wood: property('Species of a strip.'),
+  section: property('Milled size of a strip: face and depth.'),
+  face: property('Width of a strip seen from the front.'),
+  depth: property('Size of a strip from front to back.'),
+  lengths: property('Lengths the strip can be bought or milled in.'),
+  flush: property('Milled away from each face after assembly.'),
+  spare: property('Part of the pieces cut beyond the need.'),
+  rejects: property('Part of the strips expected to fail in milling.'),
+
+  bevels: property('Angles of the bevel jigs on the bench.'),
+  kerf: property('Width of the cut of the notching blade.'),
+  pin: property('The indexing pin of the notching jig.'),
+  pitches: property('Distances from the pin to the blade.'),
+  band_blade: property('Width of the band saw blade.'),
+
+  three_way: property('Three directions of strips, 60° apart.'),
+  side: property('Length of one side of a three-way triangle, between nodes.'),
+  pitch: property('Distance between centre lines of a square grid.'),
+  of: property('The strip something is made of.'),
+  fit: property('Clearance of a notch over the strip it takes; negative presses.'),
+  turn: property('Turns the whole grid counter-clockwise.'),
+  both: property('With slants: cuts on both sides.'),
+  slants: property('The slanted cuts of a three-way middle strip.'),
+
+  node: property('A point of an opening or of the grid.'),
+  divider: property('A strip across an opening that splits it.'),
+  piece: property('A straight infill piece between two nodes.'),
+  fit_order: property('Order in which pieces are fitted, the key last.'),
+  fill: property('Puts a motif into openings or parts.'),
+  tip: property('A declared bevel for the ends at a node.'),
+
+  start: property('First point of an outline.'),
+  line: property('A straight line of an outline.'),
+  arc: property('Part of a circle: left turns counter-clockwise, right clockwise.'),
+  curve: property('A curve with one or two control points.'),
+  circle: property('A whole circle as an outline.'),
+  rectangle: property('A rectangle as an outline.'),
+  path: property('An outline as SVG path data, y down, in millimetres.'),
+
+  centred: property('What lies at the middle of the panel: node, cell or edge.'),
+  shape: property('Form and size of a panel.'),
+  edge: property('Of a panel: sawn or framed. Of an opening: one of its sides.'),
+  stub: property('How far a framed strip runs into the frame.'),
+  tail: property('How far a sawn strip runs beyond its last node.'),
+  copies: property('How many of this panel are made.'),
+
+  for: link('The shape of opening a motif is for.'),
+  at: link('A place follows.'),
+  from: link('The first end follows.'),
+  to: link('The far end follows.'),
+  by: link('Control points follow.'),
+  and: link('Joins the second of two.'),
+  every: link('Repeats a piece at each corner or edge.'),
+  key: link('Fitted last, cut this much longer and shaved.'),
+  with: link('A motif follows.'),
+  along: link('Part of the way along an edge.'),
+  between: link('A point on the line between two nodes.'),
+  the: link('May stand before a corner.'),
+  radius: link('Radius of an arc or circle.'),
+  turned: link('Turns a motif by corners, counter-clockwise.'),
+  x: link('Stands between a width and a height.'),
+
+  triangle: constant('An opening with three corners.'),
+  square: constant('An opening with four equal corners; also the grid of two directions.'),
+  rhombus: constant('An opening with two sharp and two wide corners.'),
+  hexagon: constant('An opening with six corners.'),
+  corner: constant('A corner of an opening, counted counter-clockwise from the lowest.'),
+  mid: constant('The middle of an edge.'),
+  centroid: constant('Balance point of an opening.'),
+  incentre: constant('Point equally far from all edges.'),
+  halves: constant('Both parts of an opening split by one divider.'),
+  parts: constant('All parts of a divided opening.'),
+  sharp: constant('The corners below 90°.'),
+  wide: constant('The corners above 90°.'),
+  sawn: constant('Whole pieces, sawn through later.'),
+  framed: constant('Pieces fitted to a frame.'),
+  cell: constant('An opening of the grid.'),
+  cells: constant('Counts openings instead of millimetres.'),
+  left: constant('Turning counter-clockwise.'),
+  right: constant('Turning clockwise.'),
+  large: constant('The longer way round of an arc.'),
+
+  mm: unit('Millimetres.'),
+  cm: unit('Centimetres.'),
+  m: unit('Metres.'),
+  in: unit('Inches, 25.4 mm each.'),
+  ft: unit('Feet, twelve inches each.'),
+} as const satisfies Record<string, WordEntry>;
+
+export type KnownWord = keyof typeof knownWords;
+
+/** Functions of the arithmetic, with what they give. */
+export const knownFunctions = {
+  sqrt: 'Square root.',
+  sin: 'Sine of an angle.',
+  cos: 'Cosine of an angle.',
+  tan: 'Tangent of an angle.',
+  min: 'Smallest of its values.',
+  max: 'Largest of its values.',
+} as const;
+
+/** Units that may stand right behind a number. */
+export const quantityUnits = ['mm', 'cm', 'm', 'in', 'ft', 'deg', '%'] as const;
+
+const namePattern = /[\p{L}_][\p{L}\p{M}\p{N}_]*/uy;
+const crossPattern = /(?<=\d)x(?=\d)/y;
+const unitEnd = '(?![\\p{L}\\p{M}\\p{N}_])';
+const amount = '(?:\\d+\\.\\d+|\\.\\d+|\\d+)';
+const quantityPattern = new RegExp(
+  `(?:(?:\\d+ +)?\\d+/\\d+(?:mm|cm|m|in|ft)${unitEnd}|${amount}(?:(?:mm|cm|m|in|ft|deg)${unitEnd}|%))`,
+  'uy',
+);
+const unknownQuantityPattern = new RegExp(`${amount}(?!x\\d)[\\p{L}_][\\p{L}\\p{M}\\p{N}_]*`, 'uy');
+
+/** The lexer drops the `u` flag of plain patterns, so these are matched by hand. */
+function matchedBy(pattern: RegExp) {
+  return {
+    exec(text: string, offset: number): RegExpExecArray | null {
+      pattern.lastIndex = offset;
+      return pattern.exec(text);
+    },
+  };
+}
+
+/** A name, or a known word where it stands for a name. */
+export const Word = createToken({
+  name: 'Word',
+  label: 'a name',
+  pattern: matchedBy(namePattern),
+  line_breaks: false,
+});
+
+/** A token type per known word; each is also a Word. They carry no pattern: `tokenize` tells them apart. */
+export const keyword = Object.fromEntries(
+  Object.keys(knownWords).map((word) => [
+    word,
+    createToken({ name: `word_${word}`, label: `\`${word}\``, pattern: Lexer.NA, categories: [Word] }),
+  ]),
+) as Record<KnownWord, TokenType>;
+
+/** The `x` of `5x4`, written without spaces. */
+export const CrossBetweenDigits = createToken({
+  name: 'CrossBetweenDigits',
+  label: '`x`',
+  pattern: matchedBy(crossPattern),
+  line_breaks: false,
+  categories: [keyword.x],
+});
+
+/** A number with its unit, such as 36mm, 3 1/2in, 12deg or 5%. */
+export const Quantity = createToken({
+  name: 'Quantity',
+  label: 'a quantity',
+  pattern: matchedBy(quantityPattern),
+  line_breaks: false,
+});
+
+/** A number with letters behind it that are no unit. */
+export const UnknownQuantity = createToken({
+  name: 'UnknownQuantity',
+  label: 'a quantity',
+  pattern: matchedBy(unknownQuantityPattern),
+  line_breaks: false,
+});
+
+/** A bare number; its place says what it measures. */
+export const NumberToken = createToken({ name: 'Number', label: 'a number', pattern: /\d+\.\d+|\.\d+|\d+/ });
+
+/** Text in double quotes on one line; a missing closing quote is reported apart. */
+export const Text = createToken({
+  name: 'Text',
+  label: 'text in double quotes',
+  pattern: /"(?:[^"\\\r\n]|\\[^\r\n])*"?/,
+});
+
+export const LeftBrace = createToken({ name: 'LeftBrace', label: '`{`', pattern: '{' });
+export const RightBrace = createToken({ name: 'RightBrace', label: '`}`', pattern: '}' });
+export const LeftBracket = createToken({ name: 'LeftBracket', label: '`(`', pattern: '(' });
+export const RightBracket = createToken({ name: 'RightBracket', label: '`)`', pattern: ')' });
+export const Comma = createToken({ name: 'Comma', label: '`,`', pattern: ',' });
+export const Equals = createToken({ name: 'Equals', label: '`=`', pattern: '=' });
+export const Plus = createToken({ name: 'Plus', label: '`+`', pattern: '+' });
+export const Minus = createToken({ name: 'Minus', label: '`-`', pattern: '-' });
+export const Times = createToken({ name: 'Times', label: '`*`', pattern: '*' });
+export const Divide = createToken({ name: 'Divide', label: '`/`', pattern: '/' });
+
+/** From `#` to the end of the line; kept apart from the grammar for the printer. */
+export const Comment = createToken({ name: 'Comment', pattern: /#[^\r\n]*/, group: 'comments' });
+
+const Space = createToken({
+  name: 'Space',
+  pattern: /[ \t\r\n\f\v\u00a0\ufeff]+/,
+  group: Lexer.SKIPPED,
+  line_breaks: true,
+});
+
+const lexedTokens = [
+  Space,
+  Comment,
+  Text,
+  Quantity,
+  UnknownQuantity,
+  NumberToken,
+  CrossBetweenDigits,
+  Word,
+  LeftBrace,
+  RightBrace,
+  LeftBracket,
+  RightBracket,
+  Comma,
+  Equals,
+  Plus,
+  Minus,
+  Times,
+  Divide,
+];
+
+/** Every token type the grammar may speak of. */
+export const allTokens: TokenType[] = [...lexedTokens, ...Object.values(keyword)];
+
+const lexer = new Lexer(allTokens, { positionTracking: 'full', ensureOptimizations: false });
+
+export interface Tokens {
+  readonly tokens: readonly IToken[];
+  readonly comments: readonly IToken[];
+  readonly errors: readonly ILexingError[];
+}
+
+/** Tells a text apart into tokens. Never throws; what it cannot read is in `errors`. */
+export function tokenize(text: string): Tokens {
+  const { tokens, groups, errors } = lexer.tokenize(text);
+  for (const token of tokens) {
+    if (token.tokenType !== Word || !Object.hasOwn(keyword, token.image)) continue;
+    const type = keyword[token.image as KnownWord];
+    token.tokenType = type;
+    token.tokenTypeIdx = type.tokenTypeIdx ?? token.tokenTypeIdx;
+  }
+  return { tokens, comments: groups['comments'] ?? [], errors };
+}
