@@ -98,7 +98,7 @@ function drawnPiece(group: PieceGroup, mark: string, counts: Map<string, number>
   return {
     mark,
     label: `${group.role} ${mark}, ${group.shape.length.toFixed(1)} long, ${counts.get(mark) ?? 0} in this panel`,
-    rings: [ringOf(group.shape.outline)],
+    rings: [ringOf(group.outline)],
     placements: placementNumbers(group.placements()),
     range: group.range,
   };

@@ -1,4 +1,5 @@
 /** The shop plan as plain text, to read at the bench: one table a kind of thing, lengths to 0.1 mm, angles to 0.5°. */
+import { sameLength } from '../geometry/tolerance.ts';
 import type { PlanNotch, PlanPanel, PlanPiece, PlanPieceEnd, PlanStrip, ShopPlan } from './shop-plan.ts';
 import { textTable, type Column } from './text-table.ts';
 
@@ -92,12 +93,24 @@ function panelList(item: { panels: Record<string, number> }): string {
 
 /** One paragraph a mark: cuts of one setting together, with their places along the strip. */
 function notchLines(item: { mark: string; notches: PlanNotch[] }): string {
-  const settings = new Map<string, string[]>();
+  const settings = new Map<string, number[]>();
   for (const notch of item.notches) {
-    const setting = `from ${notch.from}, ${millimetres(notch.depthMm)} deep, ${millimetres(notch.widthMm)} wide, ${halfDegrees(notch.angle)}°`;
-    settings.set(setting, [...(settings.get(setting) ?? []), millimetres(notch.atMm)]);
+    const setting = `from ${notch.from}, ${millimetres(notch.depthMm)} deep, ${notch.widthMm.toFixed(2)} wide, ${halfDegrees(notch.angle)}°`;
+    settings.set(setting, [...(settings.get(setting) ?? []), notch.atMm]);
   }
-  return [...settings].map(([setting, places]) => `${item.mark}  ${setting}\n    at ${places.join('  ')}`).join('\n');
+  return [...settings].map(([setting, places]) => `${item.mark}  ${setting}\n    ${placesText(places)}`).join('\n');
+}
+
+/** Three places or more at one distance are said as a run, the way a stop or pin is set; others one by one. */
+function placesText(places: readonly number[]): string {
+  const [first, second] = places;
+  const last = places.at(-1);
+  if (first === undefined || second === undefined || last === undefined)
+    return `at ${places.map(millimetres).join('')}`;
+  const step = second - first;
+  const even = places.every((place, index) => sameLength(place, first + index * step));
+  if (places.length < 3 || !even) return `at ${places.map(millimetres).join('  ')}`;
+  return `at ${millimetres(first)}, then every ${millimetres(step)} to ${millimetres(last)}: ${places.length} cuts`;
 }
 
 const millimetres = (value: number): string => value.toFixed(1);

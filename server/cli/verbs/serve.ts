@@ -15,8 +15,8 @@ Runs the language server (LSP) on standard input and output until the editor end
   async run(args) {
     const { positionals } = readArguments(args, { stdio: { type: 'boolean' } });
     if (positionals.length > 0) throw new WrongUsage('serve takes no files: the editor sends them');
-    if (!process.argv.includes('--stdio')) process.argv.push('--stdio');
-    await import('../../language/start-server.ts');
+    const { serveStandardStreams } = await import('../../language/serve-standard-streams.ts');
+    serveStandardStreams();
     return exitCode.fine;
   },
 };

@@ -1,0 +1,197 @@
+import { mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { runCommand } from '../../server/cli/run-command.ts';
+import type { ShopPlan } from '../../server/shop/shop-plan.ts';
+import { FakeTerminal } from './fake-terminal.ts';
+
+const good = `title "Two by one"
+strip ash { wood white_ash section face 3 depth 10 }
+grid squares { square pitch 40 of ash }
+panel tray { grid squares shape 2 x 1 cells edge framed }
+`;
+
+let folder: string;
+
+beforeEach(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'halflap-cli-'));
+});
+
+afterEach(async () => {
+  await rm(folder, { recursive: true, force: true });
+});
+
+async function run(...args: string[]) {
+  const terminal = new FakeTerminal();
+  return { code: await runCommand(args, terminal), output: terminal.output, errors: terminal.errors };
+}
+
+async function fileOf(name: string, text: string | Uint8Array): Promise<string> {
+  const path = join(folder, name);
+  await writeFile(path, text);
+  return path;
+}
+
+const planOf = (text: string): ShopPlan => JSON.parse(text) as ShopPlan;
+
+describe('the command', () => {
+  test('without a verb explains itself on standard error', async () => {
+    const { code, output, errors } = await run();
+    expect(code).toBe(2);
+    expect(output).toBe('');
+    for (const verb of ['check', 'plan', 'draw', 'serve']) expect(errors).toContain(verb);
+  });
+
+  test('refuses an unknown verb', async () => {
+    const { code, errors } = await run('saw');
+    expect(code).toBe(2);
+    expect(errors).toContain('“saw” is not a verb');
+  });
+
+  test.each(['check', 'plan', 'draw', 'serve'])('%s --help goes to standard output', async (verb) => {
+    const { code, output, errors } = await run(verb, 'any.lap', '--help');
+    expect(code).toBe(0);
+    expect(output).toMatch(new RegExp(`^halflap ${verb}`));
+    expect(errors).toBe('');
+  });
+
+  test('tells its version', async () => {
+    expect((await run('--version')).output).toMatch(/^\d+\.\d+\.\d+\n$/);
+  });
+
+  test.each([
+    ['check'],
+    ['plan'],
+    ['plan', 'one.lap', 'two.lap'],
+    ['plan', 'one.lap', '--as', 'stone'],
+    ['plan', 'one.lap', '--sideways'],
+    ['plan', 'one.lap', '--as'],
+    ['draw', 'one.lap', '--as', 'json'],
+    ['serve', 'one.lap'],
+  ])('refuses %j with one line and exit code 2', async (...args) => {
+    const { code, output, errors } = await run(...args);
+    expect(code).toBe(2);
+    expect(output).toBe('');
+    expect(errors).toMatch(/^halflap [a-z]+: .+\n$/);
+  });
+});
+
+describe('check', () => {
+  test('is silent about a sound file', async () => {
+    expect(await run('check', await fileOf('tray.lap', good))).toEqual({ code: 0, output: '', errors: '' });
+  });
+
+  test('names file, line, column, severity and code', async () => {
+    const path = await fileOf('tray.lap', good.replace('of ash', 'of oak'));
+    const { code, output } = await run('check', path);
+    expect(code).toBe(1);
+    expect(output).toContain(`${path}:3:36: error LAP0201 `);
+  });
+
+  test('goes through all files', async () => {
+    const sound = await fileOf('sound.lap', good);
+    const broken = await fileOf('broken.lap', good.replace('of ash', 'of oak'));
+    const { code, output } = await run('check', broken, sound);
+    expect(code).toBe(1);
+    expect(output).toContain('broken.lap');
+    expect(output).not.toContain('sound.lap');
+  });
+
+  test.each([
+    ['a file that is not there', 'missing.lap', null],
+    ['bytes that are not UTF-8', 'bytes.lap', new Uint8Array([0x74, 0xff, 0xfe])],
+  ])('exits 2 on %s', async (_, name, bytes) => {
+    const path = bytes ? await fileOf(name, bytes) : join(folder, name);
+    const { code, output, errors } = await run('check', path);
+    expect(code).toBe(2);
+    expect(output).toBe('');
+    expect(errors).toContain(name);
+  });
+});
+
+describe('plan', () => {
+  test('is JSON when piped, text on a terminal, and reads standard input', async () => {
+    const piped = new FakeTerminal({ input: good });
+    expect(await runCommand(['plan', '-'], piped)).toBe(0);
+    expect(planOf(piped.output)).toMatchObject({ schema: 'halflap-plan/1', source: '<stdin>', title: 'Two by one' });
+    const shown = new FakeTerminal({ input: good, outputIsTerminal: true });
+    expect(await runCommand(['plan', '-'], shown)).toBe(0);
+    expect(shown.output).toMatch(/^Two by one\n/);
+  });
+
+  test('with errors plans what it can, says so, and exits 1', async () => {
+    const path = await fileOf('tray.lap', `${good}panel lost { grid nowhere shape 2 x 1 cells edge framed }\n`);
+    const { code, output, errors } = await run('plan', path);
+    expect(code).toBe(1);
+    expect(planOf(output).incomplete).toBe(true);
+    expect(planOf(output).panels.map((panel) => panel.name)).toEqual(['tray']);
+    expect(errors).toContain('LAP0201');
+  });
+
+  test('writes a file, makes its folder, and leaves nothing else', async () => {
+    const path = await fileOf('tray.lap', good);
+    const target = join(folder, 'out', 'deep', 'tray.json');
+    expect(await run('plan', path, '-o', target)).toEqual({ code: 0, output: '', errors: '' });
+    expect(planOf(await readFile(target, 'utf8')).source).toBe(path);
+    expect(await readdir(join(folder, 'out', 'deep'))).toEqual(['tray.json']);
+  });
+
+  test('replaces an output only with --force', async () => {
+    const path = await fileOf('tray.lap', good);
+    const target = await fileOf('tray.json', 'kept');
+    const refused = await run('plan', path, '-o', target);
+    expect(refused.code).toBe(2);
+    expect(refused.errors).toContain('--force');
+    expect(await readFile(target, 'utf8')).toBe('kept');
+    expect((await run('plan', path, '-o', target, '--force')).code).toBe(0);
+    expect(await readFile(target, 'utf8')).not.toBe('kept');
+  });
+
+  test('never writes over the design, not even through a link', async () => {
+    const path = await fileOf('tray.lap', good);
+    const link = join(folder, 'link.json');
+    await symlink(path, link);
+    for (const target of [path, link]) {
+      const { code, errors } = await run('plan', path, '-o', target, '--force');
+      expect(code).toBe(2);
+      expect(errors).toContain('the design itself');
+    }
+    expect(await readFile(path, 'utf8')).toBe(good);
+  });
+
+  test('refuses a folder, and a path through a file', async () => {
+    const path = await fileOf('tray.lap', good);
+    await mkdir(join(folder, 'out'));
+    expect((await run('plan', path, '-o', join(folder, 'out'), '--force')).code).toBe(2);
+    expect((await run('plan', path, '-o', join(path, 'tray.json'))).code).toBe(2);
+    expect((await readdir(folder)).sort()).toEqual(['out', 'tray.lap']);
+  });
+});
+
+describe('draw', () => {
+  const second = 'panel lid { grid squares shape 1 x 1 cells edge sawn }\n';
+
+  test('draws the only panel', async () => {
+    const { code, output } = await run('draw', await fileOf('tray.lap', good));
+    expect(code).toBe(0);
+    expect(output).toMatch(/^<svg /);
+  });
+
+  test('asks which of several', async () => {
+    const path = await fileOf('tray.lap', good + second);
+    const { code, errors } = await run('draw', path);
+    expect(code).toBe(2);
+    expect(errors).toContain('tray, lid');
+    expect((await run('draw', path, '--panel', 'lid')).output).toContain('panel lid');
+  });
+
+  test('exits 2 for a panel that is not there, 1 for one that has errors', async () => {
+    const path = await fileOf('tray.lap', good);
+    expect((await run('draw', path, '--panel', 'door')).code).toBe(2);
+    const broken = await fileOf('broken.lap', good.replace('pitch 40', 'pitch 2'));
+    const { code, output } = await run('draw', broken);
+    expect(code).toBe(1);
+    expect(output).toBe('');
+  });
+});
