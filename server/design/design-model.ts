@@ -54,6 +54,8 @@ export type GridKind = 'three_way' | 'square';
 export interface Grid extends Named {
   readonly kind: GridKind;
   readonly families: readonly GridFamily[];
+  /** Degrees by which the whole grid is turned; already added to the families' directions. */
+  readonly turn: number;
   /** Where the side or pitch is written, for problems about the grid's size. */
   readonly sideRange: SourceRange;
   readonly side: number;

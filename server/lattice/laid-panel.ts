@@ -47,6 +47,8 @@ export interface PieceGroup {
   readonly motif: string;
   readonly role: string;
   readonly shape: PieceShape;
+  /** The shape's outline as its placements lay it: `shape.outline`, or that flipped over about the axis. */
+  readonly outline: Polygon;
   readonly fate: PieceFate;
   readonly count: number;
   /** The words of the piece in its motif. */

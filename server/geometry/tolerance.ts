@@ -1,0 +1,38 @@
+/** Every tolerance and rounding of Halflap, in one place. Lengths in mm, areas in mm², angles in degrees. */
+
+/** Two places this near are one place: containment, closing of contours, coincident crossings. */
+export const placeTolerance = 0.001;
+
+/** Curves are flattened so that no point of the chord is further than this from the curve. */
+export const flatteningTolerance = 0.0005;
+
+/** An area this small is no wood: the limit between whole, trimmed and outside. */
+export const areaTolerance = 0.01;
+
+/** Two pieces or strips whose measures differ by less are one kind. */
+export const kindLengthTolerance = 0.01;
+export const kindAngleTolerance = 0.05;
+
+/** Angles nearer than this are the same direction. */
+export const directionTolerance = 0.000_001;
+
+/** Numbers that should agree but for rounding in the arithmetic itself. */
+export const arithmeticTolerance = 1e-9;
+
+export const isZeroLength = (value: number): boolean => Math.abs(value) <= placeTolerance;
+export const sameLength = (a: number, b: number): boolean => Math.abs(a - b) <= kindLengthTolerance;
+export const sameAngle = (a: number, b: number): boolean => Math.abs(a - b) <= kindAngleTolerance;
+
+/** Grid steps from one number to another count as whole when this near to a whole number. */
+export const stepTolerance = 1e-6;
+
+/** The whole numbers n with low ≤ n ≤ high, ends that miss by rounding alone included. */
+export function wholeNumbersBetween(low: number, high: number): { readonly first: number; readonly last: number } {
+  return { first: Math.ceil(low - stepTolerance), last: Math.floor(high + stepTolerance) };
+}
+
+/** `value` rounded to `decimals`, never −0. */
+export function rounded(value: number, decimals: number): number {
+  const factor = 10 ** decimals;
+  return Math.round(value * factor) / factor + 0;
+}

@@ -1,0 +1,197 @@
+/** A motif set into one opening: its dividers, its pieces, and the motifs that fill the divided parts. */
+import type { Motif, MotifPiece, StripStock, TipRule } from '../design/design-model.ts';
+import { problemAt } from '../../grammar/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problem.ts';
+import { crossingWithin, leftDistance } from '../geometry/lines.ts';
+import { distance, type Point, quarterTurn, scale, subtract, unit } from '../geometry/point.ts';
+import { clipToHalfPlane, type HalfPlane, leftOf, withoutIdlePoints } from '../geometry/polygons.ts';
+import { areaTolerance, isZeroLength, placeTolerance, rounded } from '../geometry/tolerance.ts';
+import { cellShapeOf, cornerAngles, cornersFromLowest, isSquareCorner } from './cell-classes.ts';
+import { type CutPiece, cutPiece } from './cut-piece.ts';
+import { placeNode } from './motif-nodes.ts';
+import { type Axis, type EndBevels, endsAtNode, type EndTrouble } from './piece-ends.ts';
+
+export interface FilledPiece extends CutPiece {
+  readonly motif: string;
+  readonly role: string;
+  readonly words: MotifPiece['range'];
+}
+
+export interface FilledOpening {
+  readonly pieces: readonly FilledPiece[];
+  readonly problems: readonly Problem[];
+}
+
+const deepestFill = 8;
+
+/** Sets `motif` into a convex ring whose corners are numbered from its first point. */
+export function fillOpening(
+  ring: readonly Point[],
+  motif: Motif,
+  stock: StripStock,
+  tips: readonly TipRule[],
+  depth = 0,
+): FilledOpening {
+  if (depth > deepestFill) {
+    const message = `Motif ${motif.name} fills its parts more than ${deepestFill} levels deep; take a level out.`;
+    return { pieces: [], problems: [problemAt('tooManyLevels', motif.nameRange, message)] };
+  }
+  const problems: Problem[] = [];
+  const members = [...motif.dividers, ...motif.pieces];
+  const placed = members.flatMap((member) => {
+    const axis = axisOf(member, ring, stock);
+    if (axis) return [{ member, axis, isDivider: motif.dividers.includes(member) }];
+    problems.push(unplaceable(member, motif, ring));
+    return [];
+  });
+  const allTips = [...tips, ...motif.tips];
+  problems.push(...overlapProblems(placed));
+  const pieces = placed.flatMap(({ member, axis, isDivider }, number): FilledPiece[] => {
+    const others = placed.map((each) => each.axis);
+    const first = bevelsAt(axis.from, number);
+    const second = bevelsAt(axis.to, number);
+    if (!first || !second) return [];
+    const cut = cutPiece(axis, stock, first, second, ring);
+    if (!cut || isZeroLength(cut.shape.length)) {
+      problems.push(problemAt('pieceWithoutLength', member.range, withoutLength(member, others.length)));
+      return [];
+    }
+    if (cut.lost > areaTolerance && !isDivider) problems.push(losesWood(member, cut));
+    return [{ ...cut, motif: motif.name, role: member.role, words: member.range }];
+  });
+  for (const part of motif.fills.length > 0 ? partsOf(ring, placed.filter((each) => each.isDivider).map((each) => each.axis)) : []) {
+    const fill = motif.fills.find(({ parts }) => parts.kind === 'every' || parts.shape === cellShapeOf(part));
+    if (!fill) continue;
+    const filled = fillOpening(part, fill.motif, stock, fill.tips, depth + 1);
+    pieces.push(...filled.pieces);
+    problems.push(...filled.problems);
+  }
+  return { pieces, problems: withoutRepeats(problems) };
+
+  function bevelsAt(node: Point, number: number): EndBevels | null {
+    const axes = placed.map((each) => each.axis);
+    const { ends, troubles } = endsAtNode(node, axes, [], ring, (axis) => declaredTip(axis, node));
+    for (const trouble of troubles) {
+      const member = placed[trouble.axis]?.member;
+      if (trouble.axis === number && member) problems.push(endProblem(trouble, member, tipRuleOf(number, node)));
+    }
+    if (troubles.some((trouble) => trouble.axis === number)) return null;
+    return ends.find((end) => end.axis === number) ?? null;
+  }
+
+  function declaredTip(number: number, node: Point): number | null {
+    return tipRuleOf(number, node)?.angle ?? null;
+  }
+
+  function tipRuleOf(number: number, node: Point): TipRule | null {
+    const each = placed[number];
+    if (!each) return null;
+    const { member, axis } = each;
+    const atEnd = distance(axis.to, node) <= placeTolerance;
+    const here = atEnd ? member.to : member.from;
+    const far = atEnd ? axis.from : axis.to;
+    return allTips.find((rule) => rule.node === here.name && tipSpeaksOf(rule, far, ring)) ?? null;
+  }
+}
+
+function axisOf(member: MotifPiece, ring: readonly Point[], stock: StripStock): Axis | null {
+  const from = placeNode(member.from.place, ring);
+  const to = placeNode(member.to.place, ring);
+  return from && to ? { from, to, face: stock.face } : null;
+}
+
+/** Whether a tip rule speaks of a piece whose far end lies at `far`. */
+function tipSpeaksOf({ corners }: TipRule, far: Point, ring: readonly Point[]): boolean {
+  if (corners.kind === 'every') return true;
+  const corner = ring.findIndex((point) => distance(point, far) <= placeTolerance);
+  if (corner < 0) return false;
+  if (corners.kind === 'number') return corner === corners.corner - 1;
+  const angle = cornerAngles(ring)[corner] ?? 0;
+  if (corners.kind === 'square') return isSquareCorner(angle);
+  return !isSquareCorner(angle) && (corners.kind === 'sharp' ? angle < 90 : angle > 90);
+}
+
+/** The parts left between dividers, each with corner 1 lowest, then leftmost. */
+function partsOf(ring: readonly Point[], dividers: readonly Axis[]): Point[][] {
+  const divided = dividers.reduce<Point[][]>((parts, divider) => parts.flatMap((part) => splitBy(part, divider)), [[...ring]]);
+  return divided.length > 1 || dividers.length > 0 ? divided.map(cornersFromLowest) : divided;
+}
+
+/** Both sides of a part that a divider crosses, its own thickness taken out; the part itself when it lies aside. */
+function splitBy(part: readonly Point[], { from, to, face }: Axis): Point[][] {
+  const along = unit(subtract(to, from));
+  const sides = part.map((point) => leftDistance(point, from, along));
+  const crosses = Math.max(...sides) > face / 2 && Math.min(...sides) < -face / 2;
+  if (!crosses) return [[...part]];
+  const aside = scale(quarterTurn(along), face / 2);
+  const left: HalfPlane = leftOf({ x: from.x + aside.x, y: from.y + aside.y }, along);
+  const right: HalfPlane = leftOf(subtract(from, aside), scale(along, -1));
+  return [left, right].map((side) => withoutIdlePoints(clipToHalfPlane(part, side))).filter((each) => each.length >= 3);
+}
+
+interface PlacedMember {
+  readonly member: MotifPiece;
+  readonly axis: Axis;
+}
+
+/** Pieces that cross away from their ends would share wood: there is no lap between them yet. */
+function overlapProblems(placed: readonly PlacedMember[]): Problem[] {
+  return placed.flatMap(({ member, axis }, index) =>
+    placed
+      .slice(index + 1)
+      .filter((other) => crossingWithin(axis.from, axis.to, other.axis.from, other.axis.to))
+      .map((other) =>
+        problemAt(
+          'piecesOverlap',
+          other.member.range,
+          `${other.member.role} crosses ${member.role} away from its ends; end one of them where they meet, at a node.`,
+          [{ range: member.range, message: `${member.role} is placed here` }],
+        ),
+      ),
+  );
+}
+
+function unplaceable(member: MotifPiece, motif: Motif, ring: readonly Point[]): Problem {
+  const message = `${member.role} of motif ${motif.name} names a node that a cell of ${ring.length} corners does not have; use its corners 1 to ${ring.length}, and an incentre only where one circle touches every side.`;
+  return problemAt('motifDoesNotFitCell', member.range, message);
+}
+
+const withoutLength = (member: MotifPiece, count: number): string =>
+  `${member.role} comes out with no length between the pieces around its ends (${count} in this motif); move one of its nodes or make the cell larger.`;
+
+const losesWood = (member: MotifPiece, cut: CutPiece): Problem =>
+  problemAt(
+    'pieceLosesWood',
+    member.range,
+    `${member.role} reaches over the edge of its opening and loses ${rounded(cut.lost, 1)} mm² there; end it at a node on the edge.`,
+  );
+
+function endProblem(trouble: EndTrouble, member: MotifPiece, rule: TipRule | null): Problem {
+  switch (trouble.kind) {
+    case 'overlap':
+      return problemAt('piecesOverlap', member.range, `${member.role} runs along another piece or the cell's edge from the same node; give it a direction of its own.`);
+    case 'crossing':
+      return problemAt(
+        'tipOutOfRange',
+        member.range,
+        `The two bevels of ${member.role} add up to ${rounded(trouble.sum, 1)}°, more than the 180° a piece has; place another piece beside it or move its node.`,
+      );
+    case 'tip':
+      return problemAt(
+        'tipOutOfRange',
+        rule?.range ?? member.range,
+        `A tip of ${rounded(trouble.declared, 1)}° does not fit ${member.role} here; choose one above ${rounded(trouble.low, 1)}° and below ${rounded(trouble.high, 1)}°.`,
+      );
+  }
+}
+
+/** The same words may be wrong in many pieces; they are said once. */
+function withoutRepeats(problems: readonly Problem[]): Problem[] {
+  const seen = new Set<string>();
+  return problems.filter(({ code, range, message }) => {
+    const key = `${code} ${range.start} ${range.end} ${message}`;
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}

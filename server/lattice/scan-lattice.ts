@@ -1,0 +1,96 @@
+/**
+ * Which members of a lattice of equal places lie wholly inside a region, and which meet its boundary.
+ * The work grows with the boundary: inside, whole rows are kept as runs.
+ */
+import { add, cross, distance, length, type Point, scale } from '../geometry/point.ts';
+import { type Region, regionHolds } from '../geometry/region.ts';
+import { placeTolerance } from '../geometry/tolerance.ts';
+import type { Period } from './grid-lines.ts';
+
+/** Members (first … last, row) of a row along the period's first translation. */
+export interface LatticeRun {
+  readonly row: number;
+  readonly first: number;
+  readonly last: number;
+}
+
+export interface LatticeMember {
+  readonly row: number;
+  readonly column: number;
+}
+
+export interface LatticeScan {
+  readonly inside: readonly LatticeRun[];
+  readonly boundary: readonly LatticeMember[];
+}
+
+/** A member's place: `start` moved by column × first + row × second translation. */
+export const memberPlace = (start: Point, period: Period, { row, column }: LatticeMember): Point => ({
+  x: start.x + column * period.first.x + row * period.second.x,
+  y: start.y + column * period.first.y + row * period.second.y,
+});
+
+/** Members a body of `radius` about whose place is inside, or may meet the boundary. */
+export function scanLattice(region: Region, start: Point, period: Period, radius: number): LatticeScan {
+  const reach = Math.max(radius, length(period.first) / 2) + placeTolerance;
+  const rows = boundaryRows(region, start, period, reach);
+  const inside: LatticeRun[] = [];
+  const boundary: LatticeMember[] = [];
+  for (const [row, columns] of [...rows].sort(([a], [b]) => a - b)) {
+    const sorted = [...columns].sort((a, b) => a - b);
+    sorted.forEach((column, index) => {
+      boundary.push({ row, column });
+      const next = sorted[index + 1];
+      if (next === undefined || next === column + 1) return;
+      if (regionHolds(region, memberPlace(start, period, { row, column: column + 1 })))
+        inside.push({ row, first: column + 1, last: next - 1 });
+    });
+  }
+  return { inside, boundary };
+}
+
+/** Row → columns of the members within `reach` of any boundary edge. */
+function boundaryRows(region: Region, start: Point, period: Period, reach: number): Map<number, Set<number>> {
+  const rows = new Map<number, Set<number>>();
+  const determinant = cross(period.first, period.second);
+  const columnsPerMm = length(period.second) / Math.abs(determinant);
+  const rowsPerMm = length(period.first) / Math.abs(determinant);
+  for (const { from, to } of region.edges) {
+    const parts = Math.max(1, Math.ceil(distance(from, to) / reach));
+    const span = distance(from, to) / parts / 2 + reach;
+    for (let part = 0; part < parts; part++) markAround(pointAlong(from, to, (part + 0.5) / parts), span);
+  }
+  return rows;
+
+  function markAround(middle: Point, span: number): void {
+    const offset = { x: middle.x - start.x, y: middle.y - start.y };
+    const column = cross(offset, period.second) / determinant;
+    const row = cross(period.first, offset) / determinant;
+    const lastRow = Math.floor(row + span * rowsPerMm);
+    for (let r = Math.ceil(row - span * rowsPerMm); r <= lastRow; r++) {
+      const columns = rows.get(r) ?? new Set<number>();
+      rows.set(r, columns);
+      const lastColumn = Math.floor(column + span * columnsPerMm);
+      for (let c = Math.ceil(column - span * columnsPerMm); c <= lastColumn; c++) {
+        const away = Math.hypot(
+          (c - column) * period.first.x + (r - row) * period.second.x,
+          (c - column) * period.first.y + (r - row) * period.second.y,
+        );
+        if (away <= span) columns.add(c);
+      }
+    }
+  }
+}
+
+const pointAlong = (from: Point, to: Point, fraction: number): Point =>
+  add(from, scale({ x: to.x - from.x, y: to.y - from.y }, fraction));
+
+export const countInside = (scan: LatticeScan): number =>
+  scan.inside.reduce((sum, run) => sum + run.last - run.first + 1, 0);
+
+/** Every place of the runs, row by row. */
+export function* placesInside(scan: LatticeScan, start: Point, period: Period): Generator<Point> {
+  for (const { row, first, last } of scan.inside) {
+    for (let column = first; column <= last; column++) yield memberPlace(start, period, { row, column });
+  }
+}

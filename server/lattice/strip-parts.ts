@@ -1,0 +1,87 @@
+/** The strips of a panel: one for each connected part of a line's body within the region. */
+import type { Panel } from '../design/design-model.ts';
+import { add, dot, type Point, scale } from '../geometry/point.ts';
+import { type HalfPlane, intersectionOf, signedArea } from '../geometry/polygons.ts';
+import { type Region, ringsWithin } from '../geometry/region.ts';
+import { areaTolerance, stepTolerance } from '../geometry/tolerance.ts';
+import { areParallel, type LineFamily, lineOffset } from './grid-lines.ts';
+
+/** A strip as cut: along its line from `start` to `end`, measured from the foot of the origin's perpendicular. */
+export interface StripPart {
+  readonly lines: LineFamily;
+  readonly index: number;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** The point of a line at `position` along it. */
+export const pointOnLine = (lines: LineFamily, index: number, position: number): Point =>
+  add(scale(lines.normal, lineOffset(lines, index)), scale(lines.along, position));
+
+/** Positions along line `index` at which `other` crosses: first + n·step. `step` may be negative. */
+export function crossings(lines: LineFamily, index: number, other: LineFamily): { first: number; step: number } {
+  const turn = dot(other.normal, lines.along);
+  const foot = scale(lines.normal, lineOffset(lines, index));
+  return { first: (other.offset - dot(other.normal, foot)) / turn, step: other.spacing / turn };
+}
+
+export function stripParts(panel: Panel, families: readonly LineFamily[], region: Region): StripPart[] {
+  return families.flatMap((lines) => {
+    const reaches = region.rings.flat().map((point) => dot(lines.normal, point));
+    if (reaches.length === 0) return [];
+    const half = lines.face / 2;
+    const first = Math.ceil((minimum(reaches) - half - lines.offset) / lines.spacing);
+    const last = Math.floor((maximum(reaches) + half - lines.offset) / lines.spacing);
+    return Array.from({ length: last - first + 1 }, (_, step) => first + step).flatMap((index) =>
+      extents(lines, index, region).map(([from, to]) => withEnds(panel, families, { lines, index, start: from, end: to })),
+    );
+  });
+}
+
+const minimum = (values: readonly number[]): number => values.reduce((low, value) => Math.min(low, value), Infinity);
+const maximum = (values: readonly number[]): number => values.reduce((high, value) => Math.max(high, value), -Infinity);
+
+/** Extents along the line of the connected parts of body ∩ region. */
+function extents(lines: LineFamily, index: number, region: Region): [number, number][] {
+  const middle = lineOffset(lines, index);
+  const body: HalfPlane[] = [
+    { normal: lines.normal, reach: middle + lines.face / 2 },
+    { normal: scale(lines.normal, -1), reach: -(middle - lines.face / 2) },
+  ];
+  const rings = ringsWithin(region, body);
+  const outers = isConvexPart(region, rings) ? rings : separateParts(lines, index, rings);
+  return outers
+    .filter((ring) => signedArea(ring) > areaTolerance)
+    .map((ring): [number, number] => {
+      const positions = ring.map((point) => dot(lines.along, point));
+      return [minimum(positions), maximum(positions)];
+    })
+    .sort(([a], [b]) => a - b);
+}
+
+/** A convex region leaves one part in any slab, which needs no clipping library to be told apart. */
+const isConvexPart = (region: Region, rings: readonly Point[][]): boolean => rings.length === 1 && region.isConvex;
+
+/** Cutting to half-planes may leave parts joined by edges that enclose nothing; the library parts them. */
+function separateParts(lines: LineFamily, index: number, rings: readonly Point[][]): Point[][] {
+  const positions = rings.flat().map((point) => dot(lines.along, point));
+  if (positions.length === 0) return [];
+  const [from, to] = [minimum(positions) - 1, maximum(positions) + 1];
+  const corner = (position: number, side: number): Point =>
+    add(pointOnLine(lines, index, position), scale(lines.normal, (side * lines.face) / 2));
+  return intersectionOf([[corner(from, -1), corner(to, -1), corner(to, 1), corner(from, 1)]], rings);
+}
+
+/** Framed: a stub beyond each end. Sawn: each end a tail beyond the nearest node that covers the part. */
+function withEnds(panel: Panel, families: readonly LineFamily[], part: StripPart): StripPart {
+  if (panel.edge === 'framed') return { ...part, start: part.start - panel.stub, end: part.end + panel.stub };
+  const nodes = families
+    .filter((other) => !areParallel(other, part.lines))
+    .map((other) => crossings(part.lines, part.index, other));
+  const after = (place: number): number => Math.min(...nodes.map(({ first, step }) => stepAtOrAfter(first, Math.abs(step), place)));
+  const before = (place: number): number => -Math.min(...nodes.map(({ first, step }) => stepAtOrAfter(-first, Math.abs(step), -place)));
+  return { ...part, start: before(part.start + panel.tail) - panel.tail, end: after(part.end - panel.tail) + panel.tail };
+}
+
+const stepAtOrAfter = (first: number, step: number, place: number): number =>
+  first + Math.ceil((place - first) / step - stepTolerance) * step;

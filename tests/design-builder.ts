@@ -1,0 +1,75 @@
+/** Designs made without text, for tests of the lattice and the shop alone. */
+import type { CellShape, Grid, GridKind, Motif, MotifPiece, NodeReference, Panel, PanelFill, PanelShape, Phase, StripStock, TipRule } from '../server/design/design-model.ts';
+import { circularArc } from '../server/geometry/flatten-path.ts';
+import type { Contour } from '../server/geometry/path.ts';
+import type { Point } from '../server/geometry/point.ts';
+
+const nowhere = { start: 0, end: 0 };
+const named = (name: string) => ({ name, range: nowhere, nameRange: nowhere });
+
+export function stripStock(name: string, face: number, more: Partial<StripStock> = {}): StripStock {
+  return { ...named(name), wood: null, face, depth: 10, lengths: [], flush: 0, rejects: 0, spare: null, ...more };
+}
+
+/** A square or three-way grid of equal strips, as geometry.md's table of kinds has them. */
+export function gridOf(kind: GridKind, side: number, stock: StripStock, more: Partial<Grid> = {}): Grid {
+  const turn = more.turn ?? 0;
+  const directions = kind === 'square' ? [0, 90] : [0, 60, 120];
+  const spacing = kind === 'square' ? side : (side * Math.sqrt(3)) / 2;
+  const families = directions.map((direction, layer) => ({ direction: direction + turn, spacing, offset: 0, stock, layer }));
+  return { ...named('mesh'), kind, side, sideRange: nowhere, families, turn, fit: 0, bothSlants: false, ...more };
+}
+
+const atCorner = (corner: number): NodeReference => ({ name: null, place: { kind: 'corner', corner } });
+const hub: NodeReference = { name: 'hub', place: { kind: 'incentre' } };
+
+export function pieceFrom(role: string, from: NodeReference, to: NodeReference): MotifPiece {
+  return { role, from, to, range: nowhere };
+}
+
+export function motifOf(name: string, shape: CellShape, more: Partial<Motif>): Motif {
+  return { ...named(name), shape, pieces: [], dividers: [], fills: [], tips: [], fitOrder: [], ...more };
+}
+
+/** Three arms from the corners of a triangle to its incentre. */
+export const hemp: Motif = motifOf('hemp', 'triangle', {
+  pieces: [1, 2, 3].map((corner) => pieceFrom('arm', atCorner(corner), hub)),
+});
+
+/** A square halved by a diagonal, hemp in each half; the tip from the square corner as given. */
+export function squareHemp(tips: readonly TipRule[]): Motif {
+  return motifOf('square_hemp', 'square', {
+    dividers: [pieceFrom('diagonal', atCorner(1), atCorner(3))],
+    fills: [{ parts: { kind: 'every' }, motif: hemp, tips, range: nowhere }],
+  });
+}
+
+export const tipOf45: TipRule = { angle: 45, node: 'hub', corners: { kind: 'square' }, range: nowhere };
+
+export function fillOf(shape: CellShape, motif: Motif, stock: StripStock): PanelFill {
+  return { shape, motif, stock, turned: 0, tips: [], range: nowhere };
+}
+
+export function panelOf(grid: Grid, shape: PanelShape, more: Partial<Panel> = {}): Panel {
+  const phase: Phase = { kind: 'centred', on: 'node' };
+  return { ...named('blade'), grid, phase, shape, edge: 'sawn', stub: 0, tail: 6, fills: [], copies: 1, ...more };
+}
+
+export const cellsShape = (across: number, up: number): PanelShape => ({ kind: 'cells', across, up, range: nowhere });
+export const hexagonShape = (cells: number): PanelShape => ({ kind: 'hexagonOfCells', cells, range: nowhere });
+
+export function outlineShape(...contours: Contour[]): PanelShape {
+  return { kind: 'outline', outline: { ...named('leaf'), contours }, range: nowhere };
+}
+
+export function circleContour(radius: number, centre: Point = { x: 0, y: 0 }): Contour {
+  const [east, west] = [
+    { x: centre.x + radius, y: centre.y },
+    { x: centre.x - radius, y: centre.y },
+  ];
+  return [circularArc(east, west, centre, 180), circularArc(west, east, centre, 180)];
+}
+
+export function polygonContour(points: readonly Point[]): Contour {
+  return points.map((from, index) => ({ kind: 'line', from, to: points[(index + 1) % points.length] ?? from }));
+}
