@@ -1,0 +1,116 @@
+/** Every question the editor may ask of an open text, each answered by one feature. */
+import type { Connection, Position } from 'vscode-languageserver';
+import { documentOutline } from './features/document-outline.ts';
+import { foldsOf } from './features/folds.ts';
+import { hoverAt } from './features/hover.ts';
+import { definitionAt, isName, referencesAt, renamableAt } from './features/names.ts';
+import { previewOf } from './features/preview.ts';
+import { proposalsAt } from './features/proposals.ts';
+import { offsetAt } from './from-protocol.ts';
+import type { AnalysedDocument, OpenDocuments } from './open-documents.ts';
+import { type DrawingQuestion, drawingRequest } from './preview-messages.ts';
+import {
+  completionOf,
+  foldOf,
+  highlightOf,
+  hoverOf,
+  locationOf,
+  rangeOf,
+  replacementOf,
+  symbolOf,
+} from './to-protocol.ts';
+
+interface DocumentQuestion {
+  readonly textDocument: { readonly uri: string };
+}
+
+interface PlaceQuestion extends DocumentQuestion {
+  readonly position: Position;
+}
+
+/** Registers the handlers. One that fails answers null and calls `report` with its name and the error. */
+export function answerQuestions(
+  connection: Connection,
+  documents: OpenDocuments,
+  report: (question: string, error: unknown) => void,
+): void {
+  /** The latest document of `uri` given to `answer`; null when it isn't open, or when the answer fails. */
+  function answered<Answer>(name: string, uri: string, answer: (document: AnalysedDocument) => Answer): Answer | null {
+    try {
+      const document = documents.latest(uri);
+      return document ? answer(document) : null;
+    } catch (error) {
+      report(name, error);
+      return null;
+    }
+  }
+
+  const about =
+    <Answer>(name: string, answer: (document: AnalysedDocument) => Answer) =>
+    ({ textDocument }: DocumentQuestion): Answer | null =>
+      answered(name, textDocument.uri, answer);
+
+  const at =
+    <Question extends PlaceQuestion, Answer>(
+      name: string,
+      answer: (document: AnalysedDocument, offset: number, question: Question) => Answer,
+    ) =>
+    (question: Question): Answer | null =>
+      answered(name, question.textDocument.uri, (document) =>
+        answer(document, offsetAt(document.text, document.lineStarts, question.position), question),
+      );
+
+  connection.onHover(
+    at('Hover', ({ analysis, lineStarts }, offset) => {
+      const hover = hoverAt(analysis, offset);
+      return hover && hoverOf(lineStarts, hover);
+    }),
+  );
+  connection.onDocumentSymbol(
+    about('Document symbols', ({ analysis, lineStarts }) =>
+      documentOutline(analysis).map((entry) => symbolOf(lineStarts, entry)),
+    ),
+  );
+  connection.onDefinition(
+    at('Definition', ({ uri, analysis, lineStarts }, offset) => {
+      const range = definitionAt(analysis, offset);
+      return range && locationOf(uri, lineStarts, range);
+    }),
+  );
+  connection.onReferences(
+    at('References', ({ uri, analysis, lineStarts }, offset) =>
+      referencesAt(analysis, offset).map((range) => locationOf(uri, lineStarts, range)),
+    ),
+  );
+  connection.onDocumentHighlight(
+    at('Highlights', ({ analysis, lineStarts }, offset) =>
+      referencesAt(analysis, offset).map((range) => highlightOf(lineStarts, range)),
+    ),
+  );
+  connection.onPrepareRename(
+    at('Rename', ({ analysis, lineStarts }, offset) => {
+      const range = renamableAt(analysis, offset);
+      return range && rangeOf(lineStarts, range);
+    }),
+  );
+  connection.onRenameRequest(
+    at('Rename', ({ uri, analysis, lineStarts }, offset, { newName }: PlaceQuestion & { newName: string }) => {
+      if (!isName(newName) || !renamableAt(analysis, offset)) return null;
+      const edits = referencesAt(analysis, offset).map((range) => replacementOf(lineStarts, range, newName));
+      return { changes: { [uri]: edits } };
+    }),
+  );
+  connection.onFoldingRanges(
+    about('Folding', ({ analysis, lineStarts }) =>
+      foldsOf(analysis)
+        .map((range) => foldOf(lineStarts, range))
+        .filter((fold) => fold !== null),
+    ),
+  );
+  connection.onCompletion(
+    at('Completion', ({ analysis }, offset) => proposalsAt(analysis, offset).map(completionOf)),
+  );
+  connection.onRequest(drawingRequest, ({ uri, panel }: DrawingQuestion) =>
+    answered('Drawing', uri, (document) => previewOf(document, panel)),
+  );
+}

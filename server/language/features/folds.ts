@@ -1,0 +1,12 @@
+/** Blocks that can be folded away. */
+import type { SourceRange } from '../../../grammar/source-range.ts';
+import type { Analysis } from '../../analyse.ts';
+
+/** From the keyword to the closing brace of every block that has one. */
+export function foldsOf({ tree }: Analysis): SourceRange[] {
+  return tree.declarations.flatMap((declaration) =>
+    'close' in declaration && declaration.close !== null
+      ? [{ start: declaration.keyword.start, end: declaration.close.end }]
+      : [],
+  );
+}

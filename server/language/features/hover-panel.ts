@@ -1,0 +1,28 @@
+/** A panel in numbers: size, openings, infill and strips, of one copy and of all. */
+import type { Analysis } from '../../analyse.ts';
+import type { Panel } from '../../design/design-model.ts';
+import type { CellCount, LaidPanel } from '../../lattice/laid-panel.ts';
+import { heading, type HoverLines } from './hover-text.ts';
+import { areaText, counted, lengthText } from './quantities.ts';
+import { panelTally } from './tally.ts';
+
+export function panelHover({ design, panels }: Analysis, panel: Panel): HoverLines {
+  const title = heading('panel', panel.name, `${panel.edge}, ${counted(panel.copies, 'copy', 'copies')}`);
+  const laid = panels.find((candidate) => candidate.panel.name === panel.name);
+  if (!laid) return [title, 'Not laid out: the file has an error that touches this panel.'];
+  const { make, whole, trimmed, strips } = panelTally(laid);
+  return [
+    title,
+    `Infill to make: **${make}** a copy (${whole} whole, ${trimmed} trimmed)${inAll(make, panel.copies)}`,
+    `Strips: **${strips}** a copy in ${counted(laid.strips.length, 'kind')}${inAll(strips, panel.copies)}`,
+    `Cells: ${laid.cells.filter(({ met }) => met > 0).map(cellText).join('; ')}`,
+    `${areaText(laid.areaMm2, design.units)}, ${lengthText(laid.perimeterMm, design.units)} round, ${nodesText(laid)}`,
+  ];
+}
+
+const inAll = (each: number, copies: number): string => (copies > 1 ? `, **${each * copies}** for ${copies} copies` : '');
+
+const cellText = ({ shape, met, needed }: CellCount): string =>
+  `${counted(met, shape === 'other' ? 'other cell' : shape)} met, ${needed} filled`;
+
+const nodesText = ({ nodes }: LaidPanel): string => counted(nodes, 'node');

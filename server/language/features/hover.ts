@@ -1,0 +1,68 @@
+/** What the words under the pointer come to: counts of a name, the other unit of a number, the meaning of a word. */
+import { knownFunctions, knownWords } from '../../../grammar/tokens.ts';
+import type { Analysis } from '../../analyse.ts';
+import { expressionHover } from './hover-expression.ts';
+import { gridHover } from './hover-grid.ts';
+import { motifHover, roleHover } from './hover-motif.ts';
+import { outlineHover } from './hover-outline.ts';
+import { panelHover } from './hover-panel.ts';
+import { quantityHover } from './hover-quantity.ts';
+import { benchHover, stockHover } from './hover-stock.ts';
+import { type HoverLines, type HoverText, hoverText } from './hover-text.ts';
+import { numberAt } from './expressions.ts';
+import { type NameMention, nameMentions } from './name-mentions.ts';
+import { mentionAt } from './names.ts';
+import { wordAt } from './words.ts';
+
+/** The hover at `offset`; null where there is nothing to say. */
+export function hoverAt(analysis: Analysis, offset: number): HoverText | null {
+  const mention = mentionAt(nameMentions(analysis.tree), offset);
+  if (mention) {
+    const lines = nameHover(analysis, mention);
+    return lines && hoverText(lines, mention.range);
+  }
+  const number = numberAt(analysis.tree, offset);
+  if (number) {
+    const lines = quantityHover(number);
+    return lines && hoverText(lines, number.range);
+  }
+  const word = wordAt(analysis.text, offset);
+  const meaning = word && meaningOf(word.text);
+  return word && meaning ? hoverText([`**${word.text}**`, meaning], word.range) : null;
+}
+
+const meanings = new Map<string, string>([
+  ...Object.entries(knownWords).map(([word, { meaning }]) => [word, meaning] as const),
+  ...Object.entries(knownFunctions),
+]);
+
+const meaningOf = (word: string): string | null => meanings.get(word) ?? null;
+
+function nameHover(analysis: Analysis, mention: NameMention): HoverLines | null {
+  const { design } = analysis;
+  const named = <Item extends { readonly name: string }>(items: readonly Item[], hover: (item: Item) => HoverLines) => {
+    const item = items.find(({ name }) => name === mention.text);
+    return item ? hover(item) : null;
+  };
+  switch (mention.kind) {
+    case 'panel':
+      return named(design.panels, (panel) => panelHover(analysis, panel));
+    case 'motif':
+      return named(design.motifs, (motif) => motifHover(analysis, motif));
+    case 'strip':
+      return named(design.strips, (stock) => stockHover(analysis, stock));
+    case 'bench':
+      return named(design.benches, (bench) => benchHover(analysis, bench));
+    case 'grid':
+      return named(design.grids, (grid) => gridHover(analysis, grid));
+    case 'outline':
+      return named(design.outlines, (outline) => outlineHover(analysis, outline));
+    case 'role': {
+      const motif = design.motifs.find(({ name }) => name === mention.motif);
+      return motif ? roleHover(analysis, motif, mention.text) : null;
+    }
+    case 'let':
+    case 'node':
+      return expressionHover(analysis, mention);
+  }
+}

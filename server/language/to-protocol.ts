@@ -1,0 +1,101 @@
+/** Our answers → the protocol's terms. */
+import {
+  type CompletionItem,
+  CompletionItemKind,
+  type Diagnostic,
+  DiagnosticSeverity,
+  type DocumentHighlight,
+  type DocumentSymbol,
+  type FoldingRange,
+  type Hover,
+  type Location,
+  MarkupKind,
+  type Range,
+  SymbolKind,
+  type TextEdit,
+} from 'vscode-languageserver';
+import type { Problem, Severity } from '../../grammar/problem.ts';
+import { lineColumnAt, type SourceRange } from '../../grammar/source-range.ts';
+import type { DeclarationKind } from './features/declarations.ts';
+import type { OutlineEntry } from './features/document-outline.ts';
+import type { HoverText } from './features/hover-text.ts';
+import type { Proposal } from './features/proposals.ts';
+
+type LineStarts = readonly number[];
+
+const severities: Record<Severity, DiagnosticSeverity> = {
+  error: DiagnosticSeverity.Error,
+  warning: DiagnosticSeverity.Warning,
+  information: DiagnosticSeverity.Information,
+};
+
+const symbolKinds: Record<DeclarationKind, SymbolKind> = {
+  strip: SymbolKind.Constant,
+  bench: SymbolKind.Object,
+  grid: SymbolKind.Struct,
+  motif: SymbolKind.Class,
+  outline: SymbolKind.Interface,
+  panel: SymbolKind.Module,
+};
+
+export function rangeOf(lineStarts: LineStarts, range: SourceRange): Range {
+  const start = lineColumnAt(lineStarts, range.start);
+  const end = lineColumnAt(lineStarts, range.end);
+  return {
+    start: { line: start.line, character: start.column },
+    end: { line: end.line, character: end.column },
+  };
+}
+
+export function diagnosticOf(uri: string, lineStarts: LineStarts, problem: Problem): Diagnostic {
+  const related = problem.related?.map((place) => ({
+    location: { uri, range: rangeOf(lineStarts, place.range) },
+    message: place.message,
+  }));
+  return {
+    range: rangeOf(lineStarts, problem.range),
+    severity: severities[problem.severity],
+    code: problem.code,
+    source: 'halflap',
+    message: problem.message,
+    ...(related ? { relatedInformation: related } : {}),
+  };
+}
+
+export function hoverOf(lineStarts: LineStarts, { markdown, range }: HoverText): Hover {
+  return { contents: { kind: MarkupKind.Markdown, value: markdown }, range: rangeOf(lineStarts, range) };
+}
+
+export function symbolOf(lineStarts: LineStarts, entry: OutlineEntry): DocumentSymbol {
+  return {
+    name: entry.name,
+    detail: entry.detail,
+    kind: symbolKinds[entry.kind],
+    range: rangeOf(lineStarts, entry.range),
+    selectionRange: rangeOf(lineStarts, entry.nameRange),
+  };
+}
+
+export function locationOf(uri: string, lineStarts: LineStarts, range: SourceRange): Location {
+  return { uri, range: rangeOf(lineStarts, range) };
+}
+
+export function highlightOf(lineStarts: LineStarts, range: SourceRange): DocumentHighlight {
+  return { range: rangeOf(lineStarts, range) };
+}
+
+export function replacementOf(lineStarts: LineStarts, range: SourceRange, newText: string): TextEdit {
+  return { range: rangeOf(lineStarts, range), newText };
+}
+
+/** Folds from the line a block opens on to the line before its last. */
+export function foldOf(lineStarts: LineStarts, range: SourceRange): FoldingRange | null {
+  const startLine = lineColumnAt(lineStarts, range.start).line;
+  const endLine = lineColumnAt(lineStarts, range.end).line - 1;
+  return endLine > startLine ? { startLine, endLine } : null;
+}
+
+export function completionOf(proposal: Proposal): CompletionItem {
+  const kind = proposal.kind === 'word' ? CompletionItemKind.Keyword : CompletionItemKind.Reference;
+  return { label: proposal.label, detail: proposal.detail, kind };
+}
