@@ -1,5 +1,6 @@
 /** Bundles every entry of the product into dist/. Usage: node .config/bundle.mjs [--watch] */
 import { existsSync } from 'node:fs';
+import { chmod } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { build, context } from 'esbuild';
 
@@ -34,4 +35,5 @@ if (process.argv.includes('--watch')) {
   for (const output of outputs) await (await context(output)).watch();
 } else {
   await Promise.all(outputs.map((output) => build(output)));
+  await chmod(new URL('../dist/halflap.cjs', import.meta.url), 0o755);
 }

@@ -19,7 +19,7 @@ export function captionFor(drawing: Drawing, left: number, top: number): Caption
   const samples = samplesOf(drawing);
   const texts = [...drawing.summary];
   const barTop = top + titleSize + lineHeight * (texts.length + 1);
-  const samplesTop = barTop + 10;
+  const samplesTop = barTop + 15;
   const lines = [
     '<g class="caption">',
     textLine(drawing.title, left, top + titleSize, titleSize),
@@ -43,7 +43,7 @@ function checkBar(left: number, top: number): string[] {
   );
   return [
     `<path fill="none" stroke="#33281d" stroke-width="0.25" d="M${number(left)} ${number(top)}h${bar}${ticks.join('')}"/>`,
-    textLine(`${bar} mm: measure this bar on the print`, left + bar + 3, top + 2.6, lineSize),
+    textLine(`${bar} mm: measure this bar on the print`, left, top + 7.5, lineSize),
   ];
 }
 
