@@ -1,7 +1,7 @@
 /** A region bounded by rings, with its edges sorted into bands so that questions about a place stay local. */
 import { distance, dot, type Point, subtract } from './point.ts';
 import { type Bounds, boundsOf, clipToHalfPlanes, type HalfPlane, isConvexRing } from './polygons.ts';
-import { placeTolerance } from './tolerance.ts';
+import { clippingMargin, placeTolerance } from './tolerance.ts';
 
 interface Edge {
   readonly from: Point;
@@ -65,8 +65,8 @@ export function distanceToSegment(point: Point, from: Point, to: Point): number 
 }
 
 /**
- * The region's rings cut to a box. Parts may stay joined by edges that run along the box and back:
- * they enclose nothing, so areas and further clipping are unharmed.
+ * The region's rings cut to a box and a margin about it. Parts may stay joined by edges that run along
+ * the cut and back; they lie in the margin, so what is clipped to the box itself is unharmed.
  */
 export function localRings(region: Region, box: Bounds): Point[][] {
   const sides: HalfPlane[] = [
@@ -78,7 +78,8 @@ export function localRings(region: Region, box: Bounds): Point[][] {
   return ringsWithin(region, sides);
 }
 
-/** The region's rings cut to every half-plane, with the same reservation as `localRings`. */
+/** The region's rings cut to every half-plane and a margin beyond, with the same reservation as `localRings`. */
 export function ringsWithin(region: Region, sides: readonly HalfPlane[]): Point[][] {
-  return region.rings.map((ring) => clipToHalfPlanes(ring, sides)).filter((ring) => ring.length > 0);
+  const wider = sides.map(({ normal, reach }) => ({ normal, reach: reach + clippingMargin }));
+  return region.rings.map((ring) => clipToHalfPlanes(ring, wider)).filter((ring) => ring.length > 0);
 }

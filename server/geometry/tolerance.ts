@@ -13,6 +13,12 @@ export const areaTolerance = 0.01;
 export const kindLengthTolerance = 0.01;
 export const kindAngleTolerance = 0.05;
 
+/**
+ * How much wider than needed a region is cut out before the clipping library cuts it exactly. Our own cut
+ * leaves parts joined by edges that run along it and back; this far out they are cut off with the rest.
+ */
+export const clippingMargin = 1;
+
 /** Angles nearer than this are the same direction. */
 export const directionTolerance = 0.000_001;
 

@@ -1,9 +1,9 @@
 /** The strips of a panel: one for each connected part of a line's body within the region. */
 import type { Panel } from '../design/design-model.ts';
 import { add, dot, type Point, scale } from '../geometry/point.ts';
-import { type HalfPlane, intersectionOf, signedArea } from '../geometry/polygons.ts';
+import { clipToHalfPlanes, type HalfPlane, intersectionOf, signedArea } from '../geometry/polygons.ts';
 import { type Region, ringsWithin } from '../geometry/region.ts';
-import { areaTolerance, stepTolerance } from '../geometry/tolerance.ts';
+import { areaTolerance, clippingMargin, stepTolerance } from '../geometry/tolerance.ts';
 import { areParallel, type LineFamily, lineOffset } from './grid-lines.ts';
 
 /** A strip as cut: along its line from `start` to `end`, measured from the foot of the origin's perpendicular. */
@@ -33,7 +33,7 @@ export function stripParts(panel: Panel, families: readonly LineFamily[], region
     const first = Math.ceil((minimum(reaches) - half - lines.offset) / lines.spacing);
     const last = Math.floor((maximum(reaches) + half - lines.offset) / lines.spacing);
     return Array.from({ length: last - first + 1 }, (_, step) => first + step).flatMap((index) =>
-      extents(lines, index, region).map(([from, to]) => withEnds(panel, families, { lines, index, start: from, end: to })),
+      withoutOverlaps(extents(lines, index, region).map(([start, end]) => withEnds(panel, families, { lines, index, start, end }))),
     );
   });
 }
@@ -48,9 +48,7 @@ function extents(lines: LineFamily, index: number, region: Region): [number, num
     { normal: lines.normal, reach: middle + lines.face / 2 },
     { normal: scale(lines.normal, -1), reach: -(middle - lines.face / 2) },
   ];
-  const rings = ringsWithin(region, body);
-  const outers = isConvexPart(region, rings) ? rings : separateParts(lines, index, rings);
-  return outers
+  return bodyWithin(lines, index, body, region)
     .filter((ring) => signedArea(ring) > areaTolerance)
     .map((ring): [number, number] => {
       const positions = ring.map((point) => dot(lines.along, point));
@@ -59,17 +57,25 @@ function extents(lines: LineFamily, index: number, region: Region): [number, num
     .sort(([a], [b]) => a - b);
 }
 
-/** A convex region leaves one part in any slab, which needs no clipping library to be told apart. */
-const isConvexPart = (region: Region, rings: readonly Point[][]): boolean => rings.length === 1 && region.isConvex;
-
-/** Cutting to half-planes may leave parts joined by edges that enclose nothing; the library parts them. */
-function separateParts(lines: LineFamily, index: number, rings: readonly Point[][]): Point[][] {
+/** A convex region leaves one part of a body, which needs no clipping library to be told apart. */
+function bodyWithin(lines: LineFamily, index: number, body: readonly HalfPlane[], region: Region): Point[][] {
+  if (region.isConvex) return region.rings.map((ring) => clipToHalfPlanes(ring, body));
+  const rings = ringsWithin(region, body);
   const positions = rings.flat().map((point) => dot(lines.along, point));
   if (positions.length === 0) return [];
-  const [from, to] = [minimum(positions) - 1, maximum(positions) + 1];
+  const [from, to] = [minimum(positions) - clippingMargin, maximum(positions) + clippingMargin];
   const corner = (position: number, side: number): Point =>
     add(pointOnLine(lines, index, position), scale(lines.normal, (side * lines.face) / 2));
   return intersectionOf([[corner(from, -1), corner(to, -1), corner(to, 1), corner(from, 1)]], rings);
+}
+
+/** Parts of one line in order; two whose sawn ends would take the same wood are one strip. */
+function withoutOverlaps(parts: readonly StripPart[]): StripPart[] {
+  return parts.reduce<StripPart[]>((kept, part) => {
+    const before = kept.at(-1);
+    if (!before || part.start > before.end) return [...kept, part];
+    return [...kept.slice(0, -1), { ...before, end: Math.max(before.end, part.end) }];
+  }, []);
 }
 
 /** Framed: a stub beyond each end. Sawn: each end a tail beyond the nearest node that covers the part. */

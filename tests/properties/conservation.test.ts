@@ -1,0 +1,147 @@
+/** Laws that hold on every design, checked with flatten-js, which the engine does not use. */
+import Flatten from '@flatten-js/core';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Panel } from '../../server/design/design-model.ts';
+import { type Point, turned } from '../../server/geometry/point.ts';
+import type { LaidPanel, Placement, Polygon } from '../../server/lattice/laid-panel.ts';
+import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
+import { indexStrips, notchesOf, placesOfRun } from '../../server/lattice/notches.ts';
+import { panelRegion } from '../../server/lattice/panel-region.ts';
+import { pointOnLine, stripParts } from '../../server/lattice/strip-parts.ts';
+import { markKinds } from '../../server/shop/mark-kinds.ts';
+import { fillOf, gridOf, hemp, outlineShape, panelOf, polygonContour, squareHemp, stripStock, tipOf45 } from '../design-builder.ts';
+
+const ash = stripStock('ash', 3);
+const bass = stripStock('bass', 2.5);
+
+/** A star-shaped polygon about the origin: convex or concave, never crossing itself. */
+const starPolygon = fc
+  .array(fc.integer({ min: 45, max: 160 }), { minLength: 3, maxLength: 11 })
+  .map((radii) => radii.map((radius, index) => turned({ x: radius, y: 0 }, (index * 360) / radii.length + 7)));
+
+const panels = fc
+  .record({
+    polygon: starPolygon,
+    kind: fc.constantFrom('square' as const, 'three_way' as const),
+    side: fc.integer({ min: 22, max: 60 }),
+    turn: fc.constantFrom(0, 0, 11, 45, 90),
+    on: fc.constantFrom('node' as const, 'cell' as const, 'edge' as const),
+    edge: fc.constantFrom('sawn' as const, 'framed' as const),
+  })
+  .map(({ polygon, kind, side, turn, on, edge }): { polygon: Point[]; panel: Panel } => {
+    const fill = kind === 'square' ? fillOf('square', squareHemp([tipOf45]), bass) : fillOf('triangle', hemp, bass);
+    const grid = gridOf(kind, side, ash, { turn });
+    return { polygon, panel: panelOf(grid, outlineShape(polygonContour(polygon)), { edge, phase: { kind: 'centred', on }, fills: [fill] }) };
+  });
+
+const laid = (panel: Panel): LaidPanel => {
+  const { panel: result } = layOutPanel(panel);
+  if (!result) throw new Error('the panel was refused');
+  return result;
+};
+
+const onGround = (outline: Polygon, { at, turn }: Placement): Point[] =>
+  outline.map((point) => {
+    const moved = turned(point, turn);
+    return { x: moved.x + at.x, y: moved.y + at.y };
+  });
+
+const polygonOf = (points: readonly Point[]): Flatten.Polygon => new Flatten.Polygon(points.map(({ x, y }) => Flatten.point(x, y)));
+
+function keptArea(region: Flatten.Polygon, piece: readonly Point[]): number {
+  const own = polygonOf(piece);
+  if (own.faces.size === 0) return 0;
+  return Math.abs(Flatten.BooleanOperations.intersect(region, own).area());
+}
+
+describe('any sawn or framed panel', () => {
+  it('calls a piece whole, trimmed or outside exactly as an independent polygon library measures it', () => {
+    fc.assert(
+      fc.property(panels, ({ polygon, panel }) => {
+        const region = polygonOf(polygon);
+        for (const { outline, fate, placements } of laid({ ...panel, edge: 'sawn' }).pieces) {
+          const full = Math.abs(polygonOf(outline).area());
+          for (const placement of placements()) {
+            const kept = keptArea(region, onGround(outline, placement));
+            if (fate === 'whole') expect(full - kept).toBeLessThan(0.0125);
+            else {
+              expect(kept).toBeGreaterThan(0.0075);
+              expect(full - kept).toBeGreaterThan(0.0075);
+            }
+          }
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('keeps as much infill framed as sawn: whole + kept part of trimmed', () => {
+    fc.assert(
+      fc.property(panels, ({ polygon, panel }) => {
+        const region = polygonOf(polygon);
+        const sawn = laid({ ...panel, edge: 'sawn' }).pieces.flatMap(({ outline, placements }) =>
+          [...placements()].map((placement) => keptArea(region, onGround(outline, placement))),
+        );
+        const framed = laid({ ...panel, edge: 'framed' }).pieces.map(({ outline, count }) => count * Math.abs(polygonOf(outline).area()));
+        const [sawnArea, framedArea] = [sawn, framed].map((areas) => areas.reduce((sum, area) => sum + area, 0));
+        expect(Math.abs((sawnArea ?? 0) - (framedArea ?? 0))).toBeLessThan(0.03 * (1 + sawn.length));
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it('counts the same pieces and strips when outline and grid are turned together', () => {
+    fc.assert(
+      fc.property(panels, fc.integer({ min: 1, max: 359 }), ({ polygon, panel }, angle) => {
+        const node = { x: 3.7, y: -5.3 };
+        const fixed: Panel = { ...panel, phase: { kind: 'nodeAt', at: node } };
+        const turnedPanel: Panel = {
+          ...fixed,
+          shape: outlineShape(polygonContour(polygon.map((point) => turned(point, angle)))),
+          grid: gridOf(panel.grid.kind, panel.grid.side, ash, { turn: panel.grid.turn + angle }),
+          phase: { kind: 'nodeAt', at: turned(node, angle) },
+        };
+        const list = (each: Panel) => {
+          const { pieces, strips } = markKinds([laid(each)]);
+          return {
+            pieces: pieces.filter(({ whole }) => whole > 0).map(({ make, shape }) => [make, shape.length.toFixed(2)]),
+            strips: strips.reduce((sum, { make }) => sum + make, 0),
+          };
+        };
+        expect(list(turnedPanel)).toEqual(list(fixed));
+      }),
+      { numRuns: 40 },
+    );
+  });
+});
+
+describe('strips', () => {
+  it('pair up at every crossing: one is cut from above, the other from below, together as deep as the lap allows', () => {
+    fc.assert(
+      fc.property(panels, ({ panel }) => {
+        const { families, region } = panelRegion(panel);
+        const parts = stripParts(panel, families, region);
+        const index = indexStrips(parts);
+        const cutsAt = new Map<string, { from: string; depth: number }[]>();
+        for (const part of parts) {
+          for (const run of notchesOf(panel.grid, families, part, index)) {
+            for (const place of placesOfRun(run)) {
+              const { x, y } = pointOnLine(part.lines, part.index, part.start + place);
+              const other = (part.lines.family.direction + run.angle) % 180;
+              const pair = [part.lines.family.direction % 180, other].map((each) => each.toFixed(3)).sort().join();
+              const key = `${x.toFixed(2)} ${y.toFixed(2)} ${pair}`.replaceAll('-0.00', '0.00');
+              cutsAt.set(key, [...(cutsAt.get(key) ?? []), run]);
+            }
+          }
+        }
+        for (const cuts of cutsAt.values()) {
+          expect(cuts.map(({ from }) => from).sort()).toEqual(['above', 'below']);
+          const depth = cuts.reduce((sum, cut) => sum + cut.depth, 0);
+          expect(depth).toBeGreaterThan(ash.depth - 1e-9);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
