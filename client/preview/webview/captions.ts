@@ -1,4 +1,5 @@
 /** The words round the drawing: which panel, what it comes to, whether it is up to date, and a list of its kinds. */
+import type { LayerKind } from '../../../server/drawing/drawing.ts';
 import type { DrawingAnswer } from '../../../server/language/preview-messages.ts';
 import type { PageElements } from './page-elements.ts';
 import type { PreparedDrawing, PreparedKind } from './prepared-drawing.ts';
@@ -51,18 +52,33 @@ export interface KindListeners {
   readonly onChoose: (kind: PreparedKind) => void;
 }
 
-/** Lists every kind of strip and piece as a button; an empty list for no drawing. */
+interface Entry {
+  readonly kind: PreparedKind;
+  readonly layerKind: LayerKind;
+}
+
+const inMarkOrder = new Intl.Collator('en', { numeric: true });
+
+/** Lists every mark as a button, in the order of the marks; an empty list for no drawing. The focus stays on its entry. */
 export function writeKinds(list: HTMLUListElement, drawing: PreparedDrawing | null, listeners: KindListeners): void {
   const focused = list.contains(document.activeElement) ? document.activeElement?.textContent : null;
-  const wooden = (drawing?.layers ?? []).filter(({ layer }) => ['strip', 'piece', 'trimmed'].includes(layer.kind));
-  const entries = wooden.flatMap(({ layer, kinds }) => kinds.map((kind) => kindEntry(kind, layer.kind, listeners)));
-  list.replaceChildren(...entries);
-  const same = entries.find(({ textContent }) => textContent === focused);
+  const items = entriesOf(drawing).map((entry) => entryElement(entry, listeners));
+  list.replaceChildren(...items);
+  const same = items.find(({ textContent }) => textContent === focused);
   same?.querySelector('button')?.focus();
 }
 
-function kindEntry(kind: PreparedKind, layerKind: string, { onPoint, onChoose }: KindListeners): HTMLLIElement {
-  const entry = document.createElement('li');
+function entriesOf(drawing: PreparedDrawing | null): Entry[] {
+  const byMark = new Map<string, Entry>();
+  for (const { layer, kinds } of drawing?.layers ?? []) {
+    if (layer.kind !== 'strip' && layer.kind !== 'piece' && layer.kind !== 'trimmed') continue;
+    for (const kind of kinds) if (!byMark.has(kind.kind.mark)) byMark.set(kind.kind.mark, { kind, layerKind: layer.kind });
+  }
+  return [...byMark.values()].sort((first, second) => inMarkOrder.compare(first.kind.kind.mark, second.kind.kind.mark));
+}
+
+function entryElement({ kind, layerKind }: Entry, { onPoint, onChoose }: KindListeners): HTMLLIElement {
+  const item = document.createElement('li');
   const button = document.createElement('button');
   button.type = 'button';
   button.className = layerKind;
@@ -71,6 +87,6 @@ function kindEntry(kind: PreparedKind, layerKind: string, { onPoint, onChoose }:
   for (const event of ['pointerenter', 'focus']) button.addEventListener(event, () => onPoint(kind));
   for (const event of ['pointerleave', 'blur']) button.addEventListener(event, () => onPoint(null));
   button.addEventListener('click', () => onChoose(kind));
-  entry.append(button);
-  return entry;
+  item.append(button);
+  return item;
 }

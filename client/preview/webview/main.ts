@@ -45,7 +45,7 @@ function currentView(): View | null {
 }
 
 function isMarked(kind: PreparedKind): boolean {
-  if (pointed) return kind === pointed;
+  if (pointed) return kind.kind.mark === pointed.kind.mark;
   const { start, end } = kind.kind.range;
   return cursor !== null && answer?.stale === false && start <= cursor && cursor <= end;
 }
@@ -117,7 +117,7 @@ listenForGestures(elements, {
   onFit: () => lookFrom(null),
   onPoint: (at) => {
     const kind = at && pieceAt(at);
-    if (kind !== pointed) point(kind);
+    if (kind?.kind.mark !== pointed?.kind.mark) point(kind);
   },
   onChoose: (at) => {
     const kind = pieceAt(at);

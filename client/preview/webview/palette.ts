@@ -55,8 +55,8 @@ function woodPaint(theme: Theme, wood: string | null, lift: number): Paint {
     const shade = lightness * 0.78 + lift;
     return { fill: hsl(hue, saturation * 0.72, shade), line: hsl(hue, saturation * 0.6, shade * 0.3) };
   }
-  const shade = lightness - 4 + lift;
-  return { fill: hsl(hue, saturation, shade), line: hsl(hue, saturation * 0.9, shade * 0.4) };
+  const shade = lightness - 9 + lift;
+  return { fill: hsl(hue, saturation, shade), line: hsl(hue, saturation * 0.8, shade * 0.34) };
 }
 
 /** Reads the theme VS Code set on `body`, and the accents its style sheet gives for it. */
@@ -64,18 +64,15 @@ export function readPalette(body: HTMLElement): Palette {
   const theme = themeOf(body.classList);
   const style = getComputedStyle(body);
   const token = (name: string): string => style.getPropertyValue(`--halflap-${name}`).trim();
-  const paper = token('paper');
   const isHighContrast = theme === 'highContrast' || theme === 'highContrastLight';
-  const trimmed: Paint = { fill: token('trimmed'), line: token('trimmed-line') };
-  const piece: Paint = { fill: token('piece'), line: token('piece-line') };
+  const paintNamed = (name: string): Paint => ({ fill: token(name), line: token(`${name}-line`) });
   return {
-    paper,
+    paper: token('paper'),
     ground: token('ground'),
     outline: token('outline'),
-    marked: { fill: token('marked'), line: token('marked-line') },
+    marked: paintNamed('marked'),
     paintOf({ kind, level, wood }) {
-      if (kind === 'trimmed') return trimmed;
-      if (isHighContrast) return kind === 'piece' ? piece : { fill: paper, line: token('outline') };
+      if (kind === 'trimmed' || isHighContrast) return paintNamed(kind);
       return woodPaint(theme, wood, kind === 'strip' ? (level - 1) * layerStep : layerStep);
     },
   };
