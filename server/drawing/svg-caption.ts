@@ -1,5 +1,6 @@
 /** What stands under a drawing: title, the summary, a bar to check the print with, and a full-size sample of every infill piece. */
 import type { Drawing, DrawnKind } from './drawing.ts';
+import { commonestMark, kindsOf } from './svg-marks.ts';
 import { escaped, number, pathData } from './svg-text.ts';
 
 const titleSize = 5;
@@ -17,7 +18,8 @@ export interface Caption {
 /** The caption with its upper left corner at `left`, `top` (flipped coordinates, millimetres). */
 export function captionFor(drawing: Drawing, left: number, top: number): Caption {
   const samples = samplesOf(drawing);
-  const texts = [...drawing.summary];
+  const common = commonestMark(drawing);
+  const texts = [...drawing.summary, ...(common === null ? [] : [`Infill pieces without a mark are ${common}`])];
   const barTop = top + titleSize + lineHeight * (texts.length + 1);
   const samplesTop = barTop + 15;
   const lines = [
@@ -47,10 +49,10 @@ function checkBar(left: number, top: number): string[] {
   ];
 }
 
-/** One kind a mark, in the order of drawing. */
+/** One kind a mark, in the order of the marks. */
 function samplesOf(drawing: Drawing): DrawnKind[] {
-  const infill = drawing.layers.filter((layer) => layer.kind === 'piece' || layer.kind === 'trimmed');
-  return [...new Map(infill.flatMap((layer) => layer.kinds).map((kind) => [kind.mark, kind] as const)).values()];
+  const byMark = new Map(kindsOf(drawing, ['piece', 'trimmed']).map((kind) => [kind.mark, kind] as const));
+  return [...byMark.values()].sort((first, second) => first.mark.localeCompare(second.mark, 'en', { numeric: true }));
 }
 
 /** The piece itself to lay the part on, with what it is called. */

@@ -1,27 +1,62 @@
-/** The mark of every strip, written beside its end 1 along the strip, never upside down. */
+/** Marks on a drawing: beside every strip's end 1, and inside every infill piece that is not of the commonest kind. */
 import { radians } from '../geometry/point.ts';
-import type { Drawing } from './drawing.ts';
+import type { Drawing, DrawnKind } from './drawing.ts';
 import { escaped, number } from './svg-text.ts';
 
 /** Space between a strip's end and its mark. */
 const gap = 1.4;
 
-export function stripMarks(drawing: Drawing): string[] {
-  const kinds = drawing.layers.filter((layer) => layer.kind === 'strip').flatMap((layer) => layer.kinds);
-  return ['<g class="mark">', ...kinds.flatMap((kind) => markTexts(kind.mark, kind.placements)), '</g>'];
+/** Height of the letters in a piece, less than the thinnest usual face. */
+export const pieceMarkSize = 1.7;
+
+/** The marks as SVG text, never upside down. */
+export function markTexts(drawing: Drawing): string[] {
+  const strips = kindsOf(drawing, ['strip']);
+  const common = commonestMark(drawing);
+  const pieces = kindsOf(drawing, ['piece', 'trimmed']).filter((kind) => kind.mark !== common);
+  return [
+    '<g class="mark">',
+    ...strips.flatMap((kind) => textsOf(kind, -gap)),
+    '</g>',
+    '<g class="mark piece-mark">',
+    ...pieces.flatMap((kind) => textsOf(kind, null)),
+    '</g>',
+  ];
 }
 
-function markTexts(mark: string, placements: readonly number[]): string[] {
+/** The infill mark that most pieces have; they carry no mark in the drawing, and the caption says so. Null without infill. */
+export function commonestMark(drawing: Drawing): string | null {
+  const counts = new Map<string, number>();
+  for (const { mark, placements } of kindsOf(drawing, ['piece', 'trimmed'])) {
+    counts.set(mark, (counts.get(mark) ?? 0) + placements.length / 3);
+  }
+  const [commonest] = [...counts].sort(([, first], [, second]) => second - first);
+  return commonest?.[0] ?? null;
+}
+
+/** Every kind in the layers of these kinds, from the back. */
+export function kindsOf(drawing: Drawing, kinds: readonly string[]): DrawnKind[] {
+  return drawing.layers.filter((layer) => kinds.includes(layer.kind)).flatMap((layer) => layer.kinds);
+}
+
+/** One text a placement: `before` its origin along its axis, or in the middle where `before` is null. */
+function textsOf(kind: DrawnKind, before: number | null): string[] {
   const texts: string[] = [];
-  for (let index = 0; index + 2 < placements.length; index += 3) {
-    texts.push(markText(mark, placements[index] ?? 0, placements[index + 1] ?? 0, placements[index + 2] ?? 0));
+  for (let index = 0; index + 2 < kind.placements.length; index += 3) {
+    const [x = 0, y = 0, turn = 0] = kind.placements.slice(index, index + 3);
+    const upsideDown = Math.cos(radians(turn)) < 0;
+    const along = before ?? middleOf(kind);
+    const anchor = before === null ? 'middle' : upsideDown ? 'start' : 'end';
+    const place = `translate(${number(x)} ${number(-y)}) rotate(${number(upsideDown ? 180 - turn : -turn)})`;
+    texts.push(
+      `<text transform="${place}" x="${number(upsideDown ? -along : along)}" dy="0.35em" text-anchor="${anchor}">${escaped(kind.mark)}</text>`,
+    );
   }
   return texts;
 }
 
-function markText(mark: string, x: number, y: number, turn: number): string {
-  const upsideDown = Math.cos(radians(turn)) < 0;
-  const anchor = upsideDown ? 'start' : 'end';
-  const place = `translate(${number(x)} ${number(-y)}) rotate(${number(upsideDown ? 180 - turn : -turn)})`;
-  return `<text transform="${place}" x="${upsideDown ? gap : -gap}" dy="0.35em" text-anchor="${anchor}">${escaped(mark)}</text>`;
+/** Middle of a piece along its axis. */
+function middleOf(kind: DrawnKind): number {
+  const xs = kind.rings.flat().filter((_, index) => index % 2 === 0);
+  return (Math.min(...xs) + Math.max(...xs)) / 2;
 }

@@ -1,9 +1,13 @@
 /** Looks of an SVG drawing: one fill a layer, made of a wood's tint and of lines that tell the layers apart without colour. */
 import type { Drawing, DrawingLayer } from './drawing.ts';
+import { pieceMarkSize } from './svg-marks.ts';
 import { number } from './svg-text.ts';
 import { woodTint } from './wood-tints.ts';
 
 const ink = '#33281d';
+
+/** Tiles are long, so that their seams do not show as lines across the grain. */
+const tileLength = 400;
 
 /** The <style> and <defs> of the drawing. */
 export function styleSheet(drawing: Drawing): string[] {
@@ -18,6 +22,7 @@ export function styleSheet(drawing: Drawing): string[] {
     '.edge { fill: none; stroke: #0f5257; stroke-width: 0.6; stroke-linejoin: round; }',
     `.mark, .caption { fill: ${ink}; font-family: sans-serif; }`,
     '.mark { font-size: 2.6px; }',
+    `.piece-mark { font-size: ${pieceMarkSize}px; }`,
     '.sample { fill: #ffffff; }',
     ...filled.map(({ index }) => `.layer-${index} { fill: url(#fill-${index}); }`),
     '</style>',
@@ -34,9 +39,9 @@ function fillPattern(layer: DrawingLayer, index: number, front: number): string 
   const { spacing, angle, width } = linesOf(layer, steps);
   const tint = woodTint(layer.wood, layer.kind === 'strip' ? steps + 1 : 0);
   return (
-    `<pattern id="fill-${index}" patternUnits="userSpaceOnUse" width="${spacing}" height="${spacing}" patternTransform="rotate(${number(angle)})">` +
-    `<rect width="${spacing}" height="${spacing}" fill="${tint}"/>` +
-    `<path d="M0 ${number(spacing / 2)}h${spacing}" stroke="${ink}" stroke-opacity="0.32" stroke-width="${width}"/></pattern>`
+    `<pattern id="fill-${index}" patternUnits="userSpaceOnUse" width="${tileLength}" height="${spacing}" patternTransform="rotate(${number(angle)})">` +
+    `<rect width="${tileLength}" height="${spacing}" fill="${tint}"/>` +
+    `<path d="M0 ${number(spacing / 2)}h${tileLength}" stroke="${ink}" stroke-opacity="0.32" stroke-width="${width}"/></pattern>`
   );
 }
 

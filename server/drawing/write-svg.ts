@@ -2,7 +2,7 @@
 import type { Drawing, DrawingLayer, DrawnKind } from './drawing.ts';
 import { placedRings } from './placed-rings.ts';
 import { captionFor } from './svg-caption.ts';
-import { stripMarks } from './svg-marks.ts';
+import { markTexts } from './svg-marks.ts';
 import { styleSheet } from './svg-style.ts';
 import { escaped, idPart, number, pathData } from './svg-text.ts';
 
@@ -37,7 +37,7 @@ export function writeSvg(drawing: Drawing): string {
     `<desc id="drawing-summary">${escaped(drawing.summary.join('. '))}</desc>`,
     ...styleSheet(drawing),
     ...drawing.layers.flatMap((layer, index) => layerGroup(layer, index, page, nextId)),
-    ...stripMarks(drawing),
+    ...markTexts(drawing),
     ...caption.lines,
     '</svg>',
     '',

@@ -2,7 +2,7 @@
 import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js';
 import schema from '../../server/shop/plan.schema.json' with { type: 'json' };
 
-const validate: ValidateFunction = new Ajv2020({ allErrors: true, strict: true, strictTuple: false }).compile(schema);
+const validate: ValidateFunction = new Ajv2020({ allErrors: true, strict: true, strictTuples: false }).compile(schema);
 
 /** What is wrong with `plan` by its schema, one line a fault; empty if it keeps to it. */
 export function schemaFaults(plan: unknown): string[] {

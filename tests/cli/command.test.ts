@@ -1,0 +1,92 @@
+import { spawn } from 'node:child_process';
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+let folder: string;
+let program: string;
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'halflap-command-'));
+  program = join(folder, 'halflap.cjs');
+  await build({
+    entryPoints: [join(root, 'server/cli/main.ts')],
+    outfile: program,
+    bundle: true,
+    platform: 'node',
+    format: 'cjs',
+    mainFields: ['module', 'main'],
+    logLevel: 'silent',
+  });
+});
+
+afterAll(async () => {
+  await rm(folder, { recursive: true, force: true });
+});
+
+interface Outcome {
+  readonly code: number | null;
+  readonly output: string;
+  readonly errors: string;
+}
+
+function run(args: readonly string[], input: string): Promise<Outcome> {
+  return new Promise((resolve, reject) => {
+    const child = spawn(process.execPath, [program, ...args], { cwd: root });
+    let output = '';
+    let errors = '';
+    child.stdout.on('data', (chunk: Buffer) => (output += chunk.toString('utf8')));
+    child.stderr.on('data', (chunk: Buffer) => (errors += chunk.toString('utf8')));
+    child.on('error', reject);
+    child.on('close', (code) => {
+      resolve({ code, output, errors });
+    });
+    child.stdin.end(input);
+  });
+}
+
+describe('the bundled command', () => {
+  test('plans and draws the ginkgo into files', async () => {
+    const plan = join(folder, 'out', 'ginkgo.json');
+    const drawing = join(folder, 'out', 'ginkgo.svg');
+    expect(await run(['plan', 'samples/ginkgo.lap', '--as', 'json', '-o', plan], '')).toEqual({
+      code: 0,
+      output: '',
+      errors: '',
+    });
+    expect(await run(['draw', 'samples/ginkgo.lap', '-o', drawing], '')).toEqual({ code: 0, output: '', errors: '' });
+    expect(JSON.parse(await readFile(plan, 'utf8'))).toMatchObject({ source: 'samples/ginkgo.lap', incomplete: false });
+    expect(await readFile(drawing, 'utf8')).toMatch(/^<svg [^]*<\/svg>\n$/);
+  });
+
+  test('reads a pipe and gives its exit code', async () => {
+    const { code, output } = await run(['check', '-'], 'panel {');
+    expect(code).toBe(1);
+    expect(output).toMatch(/^<stdin>:1:\d+: error LAP\d{4} /);
+  });
+
+  test('exits 2 on wrong usage', async () => {
+    expect((await run(['plan'], '')).code).toBe(2);
+  });
+
+  test('serves the language protocol', async () => {
+    const message = (content: object): string => {
+      const body = JSON.stringify({ jsonrpc: '2.0', ...content });
+      return `Content-Length: ${Buffer.byteLength(body)}\r\n\r\n${body}`;
+    };
+    const start = message({
+      id: 1,
+      method: 'initialize',
+      params: { processId: null, rootUri: null, capabilities: {} },
+    });
+    const end = message({ id: 2, method: 'shutdown' }) + message({ method: 'exit' });
+    const { code, output } = await run(['serve', '--stdio'], start + end);
+    expect(code).toBe(0);
+    expect(output).toMatch(/^Content-Length: \d+\r\n/);
+    expect(output).toContain('"capabilities"');
+  });
+});
