@@ -7,6 +7,7 @@ const titleSize = 5;
 const lineSize = 3.4;
 const lineHeight = 5;
 const sampleHeight = 7;
+const sampleGap = 3;
 const bar = 100;
 
 export interface Caption {
@@ -15,11 +16,10 @@ export interface Caption {
   readonly bottom: number;
 }
 
-/** The caption with its upper left corner at `left`, `top` (flipped coordinates, millimetres). */
-export function captionFor(drawing: Drawing, left: number, top: number): Caption {
+/** The caption with its upper left corner at `left`, `top` (flipped coordinates, millimetres); `source` names the design's file. */
+export function captionFor(drawing: Drawing, source: string, left: number, top: number): Caption {
   const samples = samplesOf(drawing);
-  const common = commonestMark(drawing);
-  const texts = [...drawing.summary, ...(common === null ? [] : [`Infill pieces without a mark are ${common}`])];
+  const texts = captionTexts(drawing, source);
   const barTop = top + titleSize + lineHeight * (texts.length + 1);
   const samplesTop = barTop + 15;
   const lines = [
@@ -31,6 +31,27 @@ export function captionFor(drawing: Drawing, left: number, top: number): Caption
     '</g>',
   ];
   return { lines, bottom: samplesTop + samples.length * sampleHeight };
+}
+
+/** Millimetres that the caption needs across, by a generous estimate of the letters' widths. */
+export function captionWidth(drawing: Drawing, source: string): number {
+  const samples = samplesOf(drawing).map((kind) => sampleWidth(kind) + sampleGap + textWidth(kind.label, lineSize));
+  const texts = captionTexts(drawing, source).map((text) => textWidth(text, lineSize));
+  return Math.max(bar, textWidth(drawing.title, titleSize), ...texts, ...samples);
+}
+
+function captionTexts(drawing: Drawing, source: string): string[] {
+  const common = commonestMark(drawing);
+  return [
+    `From ${source}`,
+    ...drawing.summary,
+    ...(common === null ? [] : [`Infill pieces without a mark are ${common}`]),
+  ];
+}
+
+/** Letters beyond the Latin, Greek and Cyrillic scripts may be as wide as they are high. */
+function textWidth(text: string, size: number): number {
+  return size * Array.from(text).reduce((ems, letter) => ems + (letter < '\u2e80' ? 0.6 : 1), 0);
 }
 
 function textLine(text: string, x: number, y: number, size: number): string {
@@ -57,10 +78,17 @@ function samplesOf(drawing: Drawing): DrawnKind[] {
 
 /** The piece itself to lay the part on, with what it is called. */
 function sample(kind: DrawnKind, left: number, middle: number): string[] {
-  const xs = kind.rings.flat().filter((_, index) => index % 2 === 0);
-  const width = Math.max(...xs) - Math.min(...xs);
+  const start = left - Math.min(...alongOf(kind));
   return [
-    `<path class="sample" stroke="#33281d" stroke-width="0.18" transform="translate(${number(left - Math.min(...xs))} ${number(middle)})" d="${pathData(kind.rings)}"/>`,
-    textLine(kind.label, left + width + 3, middle + 1.2, lineSize),
+    `<path class="sample" stroke="#33281d" stroke-width="0.18" transform="translate(${number(start)} ${number(middle)})" d="${pathData(kind.rings)}"/>`,
+    textLine(kind.label, left + sampleWidth(kind) + sampleGap, middle + 1.2, lineSize),
   ];
 }
+
+function sampleWidth(kind: DrawnKind): number {
+  const along = alongOf(kind);
+  return Math.max(...along) - Math.min(...along);
+}
+
+/** Places of all corners along the axis. */
+const alongOf = (kind: DrawnKind): number[] => kind.rings.flat().filter((_, index) => index % 2 === 0);

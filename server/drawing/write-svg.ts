@@ -1,16 +1,13 @@
 /** A drawing as SVG at full size: one user unit is a millimetre, and the design's own coordinates are kept with y turned down. */
 import type { Drawing, DrawingLayer, DrawnKind } from './drawing.ts';
 import { placedRings } from './placed-rings.ts';
-import { captionFor } from './svg-caption.ts';
+import { captionFor, captionWidth } from './svg-caption.ts';
 import { markTexts } from './svg-marks.ts';
 import { styleSheet } from './svg-style.ts';
 import { escaped, idPart, number, pathData } from './svg-text.ts';
 
 /** White space around everything drawn: room for the marks at the strips' ends. */
 const margin = 14;
-
-/** No page is narrower, so that the caption and its hundred-millimetre bar have room. */
-const narrowestPage = 150;
 
 /** The page in the flipped coordinates of the picture. */
 export interface Page {
@@ -20,12 +17,12 @@ export interface Page {
   readonly height: number;
 }
 
-/** The whole file, ending with a line break. Ids are unique; every strip and piece is one path with its `data-mark`. */
-export function writeSvg(drawing: Drawing): string {
+/** The whole file, ending with a line break; `source` names the design's file. Ids are unique; every strip and piece is one path with its `data-mark`. */
+export function writeSvg(drawing: Drawing, source: string): string {
   const { bounds } = drawing;
-  const left = Math.min(bounds.left - margin, (bounds.left + bounds.right - narrowestPage) / 2);
-  const width = bounds.left + bounds.right - 2 * left;
-  const caption = captionFor(drawing, left + margin, -bounds.bottom + margin);
+  const width = Math.max(bounds.right - bounds.left, captionWidth(drawing, source)) + 2 * margin;
+  const left = (bounds.left + bounds.right - width) / 2;
+  const caption = captionFor(drawing, source, left + margin, -bounds.bottom + margin);
   const top = -bounds.top - margin;
   const page: Page = { left, top, width, height: caption.bottom + margin / 2 - top };
   const size = `width="${number(page.width)}mm" height="${number(page.height)}mm"`;

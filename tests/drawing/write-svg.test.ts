@@ -5,7 +5,7 @@ import { handMadeDesign, handMadeKinds, handMadePanel } from '../hand-made-panel
 import { readPaths, ringArea } from './read-svg.ts';
 
 const drawing = drawPanel(handMadePanel, handMadeKinds, handMadeDesign.title);
-const svg = writeSvg(drawing);
+const svg = writeSvg(drawing, 'tray.lap');
 const marked = readPaths(svg).filter((path) => path.mark !== null);
 
 describe('the drawing of a panel', () => {
@@ -61,12 +61,22 @@ describe('the SVG', () => {
     expect(areas).toEqual([72 * 3, 52 * 3, 57.75, 57.75]);
   });
 
+  test('makes room for a long title', () => {
+    const title = 'A panel with a name that is longer than the panel itself, '.repeat(3);
+    const [, width] = /width="([\d.]+)mm"/.exec(writeSvg({ ...drawing, title }, 'tray.lap')) ?? [];
+    expect(Number(width)).toBeGreaterThan(title.length * 2.5);
+  });
+
+  test('says where it comes from', () => {
+    expect(svg).toContain('From tray.lap');
+  });
+
   test('escapes what the file names', () => {
     expect(svg).toContain('<title id="drawing-title">Tray &#34;one&#34; &#38; only, panel tray &#60;1&#62;</title>');
     expect(svg).not.toContain('tray <1>');
   });
 
   test('leaves out characters that XML cannot hold', () => {
-    expect(writeSvg({ ...drawing, title: 'a\u0000b\ud800c' })).toContain('abc');
+    expect(writeSvg({ ...drawing, title: 'a\u0000b\ud800c' }, 'tray.lap')).toContain('abc');
   });
 });

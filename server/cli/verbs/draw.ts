@@ -38,7 +38,7 @@ ${outputHelp}`,
       terminal.writeError('halflap draw: nothing is drawn, because the panel has errors\n');
       return exitCode.designHasErrors;
     }
-    const svg = writeSvg(drawPanel(laid, analysis.kinds, analysis.design.title));
+    const svg = writeSvg(drawPanel(laid, analysis.kinds, analysis.design.title), source.name);
     await writeOutput(svg, destination, terminal);
     return analysis.incomplete ? exitCode.designHasErrors : exitCode.fine;
   },
