@@ -1,9 +1,10 @@
 /** The line: text → syntax tree → design → lattice → plan. One call a version of a file; never throws. */
 import { parseDocument } from '../grammar/parse-document.ts';
 import type { SyntaxTree } from '../grammar/syntax-tree.ts';
-import type { Problem } from '../grammar/problem.ts';
+import { inOrderOfPlace, type Problem } from '../grammar/problem.ts';
 import { buildDesign } from './design/build-design.ts';
 import type { Design } from './design/design-model.ts';
+import { benchProblems } from './lattice/bench-checks.ts';
 import { layOutPanel } from './lattice/lay-out-panel.ts';
 import type { LaidPanel } from './lattice/laid-panel.ts';
 import type { MarkedKinds } from './shop/marked-kinds.ts';
@@ -28,9 +29,12 @@ export function analyse(text: string): Analysis {
   const { design, problems: designProblems } = buildDesign(tree);
   const laid = design.panels.map((panel) => layOutPanel(panel));
   const panels = laid.flatMap((result) => (result.panel ? [result.panel] : []));
-  const problems = [...syntaxProblems, ...designProblems, ...laid.flatMap((result) => result.problems)].sort(
-    (first, second) => first.range.start - second.range.start || first.range.end - second.range.end,
-  );
+  const problems = inOrderOfPlace([
+    ...syntaxProblems,
+    ...designProblems,
+    ...laid.flatMap((result) => result.problems),
+    ...benchProblems(design.benches, design.grids, panels),
+  ]);
   return {
     text,
     tree,

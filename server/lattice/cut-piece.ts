@@ -3,7 +3,7 @@ import type { StripStock } from '../design/design-model.ts';
 import { add, angleOf, cross, distance, dot, type Point, quarterTurn, scale, subtract, unit } from '../geometry/point.ts';
 import { boundsOf, clipToHalfPlanes, type HalfPlane, leftOf, signedArea, withoutIdlePoints } from '../geometry/polygons.ts';
 import { areaTolerance, placeTolerance } from '../geometry/tolerance.ts';
-import type { PieceEnd, PieceShape, Placement, Polygon } from './laid-panel.ts';
+import type { NotchRun, PieceEnd, PieceShape, Placement, Polygon } from './laid-panel.ts';
 import type { Axis, EndBevels } from './piece-ends.ts';
 import { pieceShape, standardLie } from './piece-shape.ts';
 
@@ -18,13 +18,14 @@ export interface CutPiece {
   readonly lost: number;
 }
 
-/** The piece, or null when nothing of it is left. */
+/** The piece, or null when nothing of it is left. `laps` are its notches, measured from the axis's first node. */
 export function cutPiece(
   axis: Axis,
   stock: StripStock,
   first: EndBevels,
   second: EndBevels,
   opening: readonly Point[],
+  laps: readonly NotchRun[],
 ): CutPiece | null {
   if (distance(axis.from, axis.to) <= placeTolerance) return null;
   const along = unit(subtract(axis.to, axis.from));
@@ -41,7 +42,7 @@ export function cutPiece(
     { bevels: [second.right.angle, second.left.angle] },
   ];
   const lost = signedArea(bevelled) - signedArea(ground);
-  return { ...settled(ground, axis.from, along, stock, ends), lost };
+  return { ...settled(ground, axis.from, along, stock, ends, laps), lost };
 }
 
 /** A strip of the piece's face, long enough to be cut at both ends. */
@@ -57,17 +58,21 @@ function blankAround({ from, to, face }: Axis, along: Point, opening: readonly P
 export const sidesOf = (ring: readonly Point[]): HalfPlane[] =>
   ring.map((corner, index) => leftOf(corner, unit(subtract(ring[(index + 1) % ring.length] ?? corner, corner))));
 
-/** A polygon on the ground whose axis runs through `anchor` along `along`, told as a shape of its own and a place. */
+/**
+ * A polygon on the ground whose axis runs through `anchor` along `along`, told as a shape of its own and a
+ * place. `notches` are measured from `anchor`.
+ */
 export function settled(
   ground: Polygon,
   anchor: Point,
   along: Point,
   stock: StripStock,
   ends: readonly [PieceEnd, PieceEnd],
+  notches: readonly NotchRun[],
 ): Omit<CutPiece, 'lost'> {
   const own = ground.map((point) => ({ x: dot(subtract(point, anchor), along), y: cross(along, subtract(point, anchor)) }));
   const start = boundsOf(own).left;
-  const { shape, lie } = standardLie(pieceShape(stock, own, ends));
+  const { shape, lie } = standardLie(pieceShape(stock, own, ends, notches));
   const turn = angleOf(along);
   const at = add(anchor, scale(along, lie.turned ? start + shape.length : start));
   const placement: Placement = lie.turned ? { at, turn: (turn + 180) % 360 } : { at, turn };

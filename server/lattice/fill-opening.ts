@@ -2,12 +2,13 @@
 import type { Motif, MotifPiece, StripStock, TipRule } from '../design/design-model.ts';
 import { problemAt } from '../../grammar/problem-catalogue.ts';
 import type { Problem } from '../../grammar/problem.ts';
-import { crossingWithin, leftDistance } from '../geometry/lines.ts';
+import { leftDistance } from '../geometry/lines.ts';
 import { distance, type Point, quarterTurn, scale, subtract, unit } from '../geometry/point.ts';
 import { clipToHalfPlane, type HalfPlane, leftOf, withoutIdlePoints } from '../geometry/polygons.ts';
 import { areaTolerance, isZeroLength, placeTolerance, rounded } from '../geometry/tolerance.ts';
 import { cellShapeOf, cornerAngles, cornersFromLowest, isSquareCorner } from './cell-classes.ts';
 import { type CutPiece, cutPiece } from './cut-piece.ts';
+import { type Crossing, crossingsOf, lapsOf, mostInOneLap } from './motif-laps.ts';
 import { placeNode } from './motif-nodes.ts';
 import { type Axis, type EndBevels, endsAtNode, type EndTrouble } from './piece-ends.ts';
 
@@ -45,15 +46,16 @@ export function fillOpening(
     return [];
   });
   const allTips = [...tips, ...motif.tips];
-  problems.push(...overlapProblems(placed));
+  const axes = placed.map((each) => each.axis);
+  const crossings = crossingsOf(axes);
+  problems.push(...crowdedLaps(placed, crossings));
   const pieces = placed.flatMap(({ member, axis, isDivider }, number): FilledPiece[] => {
-    const others = placed.map((each) => each.axis);
     const first = bevelsAt(axis.from, number);
     const second = bevelsAt(axis.to, number);
     if (!first || !second) return [];
-    const cut = cutPiece(axis, stock, first, second, ring);
+    const cut = cutPiece(axis, stock, first, second, ring, lapsOf(number, axes, crossings, stock.depth));
     if (!cut || isZeroLength(cut.shape.length)) {
-      problems.push(problemAt('pieceWithoutLength', member.range, withoutLength(member, others.length)));
+      problems.push(problemAt('pieceWithoutLength', member.range, withoutLength(member, axes.length)));
       return [];
     }
     if (cut.lost > areaTolerance && !isDivider) problems.push(losesWood(member, cut));
@@ -66,10 +68,9 @@ export function fillOpening(
     pieces.push(...filled.pieces);
     problems.push(...filled.problems);
   }
-  return { pieces, problems: withoutRepeats(problems) };
+  return { pieces, problems };
 
   function bevelsAt(node: Point, number: number): EndBevels | null {
-    const axes = placed.map((each) => each.axis);
     const { ends, troubles } = endsAtNode(node, axes, [], ring, (axis) => declaredTip(axis, node));
     for (const trouble of troubles) {
       const member = placed[trouble.axis]?.member;
@@ -134,21 +135,17 @@ interface PlacedMember {
   readonly axis: Axis;
 }
 
-/** Pieces that cross away from their ends would share wood: there is no lap between them yet. */
-function overlapProblems(placed: readonly PlacedMember[]): Problem[] {
-  return placed.flatMap(({ member, axis }, index) =>
-    placed
-      .slice(index + 1)
-      .filter((other) => crossingWithin(axis.from, axis.to, other.axis.from, other.axis.to))
-      .map((other) =>
-        problemAt(
-          'piecesOverlap',
-          other.member.range,
-          `${other.member.role} crosses ${member.role} away from its ends; end one of them where they meet, at a node.`,
-          [{ range: member.range, message: `${member.role} is placed here` }],
-        ),
-      ),
-  );
+/** Two pieces are lapped by half, three as a three-way lap; more at one place leave no wood. */
+function crowdedLaps(placed: readonly PlacedMember[], crossings: readonly Crossing[]): Problem[] {
+  return crossings
+    .filter(({ axes }) => axes.length > mostInOneLap)
+    .flatMap(({ axes }) => {
+      const members = axes.flatMap((number) => placed[number]?.member ?? []);
+      const last = members.at(-1);
+      if (!last) return [];
+      const message = `${members.length} pieces cross at one place (${members.map(({ role }) => role).join(', ')}); no more than ${mostInOneLap} can be lapped there, so end one of them at the crossing.`;
+      return [problemAt('piecesOverlap', last.range, message)];
+    });
 }
 
 function unplaceable(member: MotifPiece, motif: Motif, ring: readonly Point[]): Problem {
@@ -183,15 +180,4 @@ function endProblem(trouble: EndTrouble, member: MotifPiece, rule: TipRule | nul
         `A tip of ${rounded(trouble.declared, 1)}° does not fit ${member.role} here; choose one above ${rounded(trouble.low, 1)}° and below ${rounded(trouble.high, 1)}°.`,
       );
   }
-}
-
-/** The same words may be wrong in many pieces; they are said once. */
-function withoutRepeats(problems: readonly Problem[]): Problem[] {
-  const seen = new Set<string>();
-  return problems.filter(({ code, range, message }) => {
-    const key = `${code} ${range.start} ${range.end} ${message}`;
-    if (seen.has(key)) return false;
-    seen.add(key);
-    return true;
-  });
 }

@@ -10,7 +10,8 @@ import { type CellClass, centroidOf, turnOntoItself } from './cell-classes.ts';
 import { settled } from './cut-piece.ts';
 import { type FilledPiece, fillOpening } from './fill-opening.ts';
 import type { Period } from './grid-lines.ts';
-import type { CellCount, PieceFate, PieceGroup, Placement, Polygon } from './laid-panel.ts';
+import type { CellCount, NotchRun, PieceFate, PieceGroup, Placement, Polygon } from './laid-panel.ts';
+import { placesOfRun } from './notch-runs.ts';
 import { endsOfOutline } from './piece-shape.ts';
 import { countInside, type LatticeScan, memberPlace, placesInside, scanLattice } from './scan-lattice.ts';
 
@@ -160,7 +161,9 @@ function fittedPieces(piece: FilledPiece, fill: PanelFill, kept: readonly Polygo
     .map((ring): PieceGroup => {
       const own = ring.map((point) => turned(subtract(point, anchor), -piece.placement.turn));
       const ends = endsOfOutline(own, fill.stock.face);
-      const { shape, outline, placement } = settled(ring, anchor, along, fill.stock, ends);
+      const { left, right } = boundsOf(own);
+      const notches = notchesOnGround(piece).filter(({ first }) => first > left && first < right);
+      const { shape, outline, placement } = settled(ring, anchor, along, fill.stock, ends, notches);
       return {
         motif: piece.motif,
         role: piece.role,
@@ -173,6 +176,10 @@ function fittedPieces(piece: FilledPiece, fill: PanelFill, kept: readonly Polygo
       };
     });
 }
+
+/** A piece's notches as it lies, each by itself, measured from its placement. */
+const notchesOnGround = ({ shape }: FilledPiece): NotchRun[] =>
+  shape.notches.flatMap((run) => placesOfRun(run).map((first) => ({ ...run, first, step: 0, count: 1 })));
 
 function unusedFills(panel: Panel, classes: readonly CellClass[]): Problem[] {
   const made = [...new Set(classes.map(({ shape }) => shape))].join(', ');

@@ -3,7 +3,8 @@ import type { StripStock } from '../design/design-model.ts';
 import { angleOf, type Point, subtract } from '../geometry/point.ts';
 import { boundsOf } from '../geometry/polygons.ts';
 import { kindAngleTolerance, kindLengthTolerance, placeTolerance, sameLength } from '../geometry/tolerance.ts';
-import type { PieceEnd, PieceShape, Polygon } from './laid-panel.ts';
+import type { NotchRun, PieceEnd, PieceShape, Polygon } from './laid-panel.ts';
+import { byPlace, compareRuns, flippedRuns, sameRuns, turnedRuns } from './notch-runs.ts';
 
 /** One of the four ways to lay a piece down: turned by 180° in the plane, flipped over about its axis, both or neither. */
 export interface Lie {
@@ -18,8 +19,13 @@ const lies: readonly Lie[] = [
   { turned: true, flipped: true },
 ];
 
-/** A piece of `stock` with the given outline (axis along x, left +y) and bevels; the outline is moved so that it begins at x = 0. */
-export function pieceShape(stock: StripStock, outline: Polygon, ends: readonly [PieceEnd, PieceEnd]): PieceShape {
+/** A piece of `stock` with the given outline (axis along x, left +y), bevels and notches, moved so that it begins at x = 0. */
+export function pieceShape(
+  stock: StripStock,
+  outline: Polygon,
+  ends: readonly [PieceEnd, PieceEnd],
+  notches: readonly NotchRun[] = [],
+): PieceShape {
   const { left, right } = boundsOf(outline);
   return {
     stock,
@@ -27,7 +33,7 @@ export function pieceShape(stock: StripStock, outline: Polygon, ends: readonly [
     edges: [longEdge(outline, stock.face / 2), longEdge(outline, -stock.face / 2)],
     ends,
     outline: fromFirstCorner(outline.map(({ x, y }) => ({ x: x - left, y }))),
-    notches: [],
+    notches: notches.map((run) => ({ ...run, first: run.first - left })).sort(byPlace),
   };
 }
 
@@ -56,6 +62,7 @@ export function laidOtherwise(shape: PieceShape, { turned, flipped }: Lie): Piec
   });
   const outline = shape.outline.map(move);
   const swapSides = turned !== flipped;
+  const notches = flipped ? flippedRuns(shape.notches) : shape.notches;
   const [left, right] = shape.edges;
   const swapped = ({ bevels }: PieceEnd): PieceEnd => ({ bevels: bevels && swapSides ? [bevels[1], bevels[0]] : bevels });
   const [first, second] = [swapped(shape.ends[0]), swapped(shape.ends[1])];
@@ -64,6 +71,7 @@ export function laidOtherwise(shape: PieceShape, { turned, flipped }: Lie): Piec
     edges: swapSides ? [right, left] : [left, right],
     ends: turned ? [second, first] : [first, second],
     outline: fromFirstCorner(flipped ? outline.reverse() : outline),
+    notches: turned ? turnedRuns(notches, shape.length) : notches,
   };
 }
 
@@ -91,7 +99,7 @@ function compareLies(a: PieceShape, b: PieceShape): number {
     const difference = value - (others[index]?.value ?? 0);
     if (Math.abs(difference) > tolerance) return difference;
   }
-  return 0;
+  return compareRuns(a.notches, b.notches);
 }
 
 /** Whether two pieces in standard lie are one kind. */
@@ -100,6 +108,7 @@ export function samePiece(a: PieceShape, b: PieceShape): boolean {
     a.stock === b.stock &&
     sameLength(a.length, b.length) &&
     a.outline.length === b.outline.length &&
+    sameRuns(a.notches, b.notches) &&
     compareLies(a, b) === 0
   );
 }

@@ -1,0 +1,89 @@
+/** Notches along a strip or piece: how they look when it is turned, flipped or mirrored, and when two rows are the same. */
+import { arithmeticTolerance, kindLengthTolerance, sameAngle, sameLength } from '../geometry/tolerance.ts';
+import type { NotchRun } from './laid-panel.ts';
+
+/** Seen after a turn by 180° in the plane: end 2 becomes end 1, slants and sides stay. */
+export const turnedRuns = (runs: readonly NotchRun[], length: number): NotchRun[] =>
+  runs.map((run) => ({ ...run, first: length - run.first - run.step * (run.count - 1) })).sort(byPlace);
+
+/** Seen after a flip about the axis: above becomes below, slants lean the other way, ends stay. */
+export const flippedRuns = (runs: readonly NotchRun[]): NotchRun[] =>
+  runs.map((run): NotchRun => ({ ...run, angle: 180 - run.angle, from: run.from === 'above' ? 'below' : 'above' })).sort(byPlace);
+
+/** Seen in a mirror, which no turn or flip need reach. */
+export const mirroredRuns = (runs: readonly NotchRun[]): NotchRun[] =>
+  runs.map((run) => ({ ...run, angle: 180 - run.angle })).sort(byPlace);
+
+/** One order whatever the position: by side, slant, then place. */
+export function byPlace(a: NotchRun, b: NotchRun): number {
+  if (a.from !== b.from) return a.from < b.from ? -1 : 1;
+  if (!sameAngle(a.angle, b.angle)) return a.angle - b.angle;
+  return a.first - b.first;
+}
+
+/** Which of two ordered rows stands for its kind: positive when it is the first. */
+export function compareRuns(a: readonly NotchRun[], b: readonly NotchRun[]): number {
+  for (const [index, one] of a.entries()) {
+    const two = b[index];
+    if (!two) break;
+    if (one.from !== two.from) return one.from === 'above' ? 1 : -1;
+    if (!sameAngle(one.angle, two.angle)) return two.angle - one.angle;
+    if (Math.abs(one.first - two.first) > kindLengthTolerance) return two.first - one.first;
+    if (one.count !== two.count) return one.count - two.count;
+  }
+  return a.length - b.length;
+}
+
+export const sameRuns = (a: readonly NotchRun[], b: readonly NotchRun[]): boolean =>
+  a.length === b.length &&
+  a.every((run, index) => {
+    const other = b[index];
+    return other !== undefined && sameRun(run, other);
+  });
+
+const lastPlace = ({ first, step, count }: NotchRun): number => first + step * (count - 1);
+
+const sameRun = (a: NotchRun, b: NotchRun): boolean =>
+  a.from === b.from &&
+  a.count === b.count &&
+  sameAngle(a.angle, b.angle) &&
+  sameLength(a.first, b.first) &&
+  sameLength(lastPlace(a), lastPlace(b)) &&
+  sameLength(a.width, b.width) &&
+  sameLength(a.depth, b.depth);
+
+/** The places of a run, in mm from end 1. */
+export const placesOfRun = ({ first, step, count }: NotchRun): number[] =>
+  Array.from({ length: count }, (_, index) => first + index * step);
+
+export interface Cut {
+  readonly place: number;
+  readonly depth: number;
+  readonly from: 'above' | 'below';
+}
+
+/** Cuts in order of place, gathered into runs of equal depth and step. */
+export function runsOfCuts(cuts: readonly Cut[], width: number, angle: number): NotchRun[] {
+  const runs: NotchRun[] = [];
+  for (const { place, depth, from } of cuts) {
+    const run = runs.at(-1);
+    const step = run ? place - lastPlace(run) : 0;
+    const sameDepth = run !== undefined && Math.abs(run.depth - depth) <= arithmeticTolerance;
+    if (run && sameDepth && (run.count === 1 || Math.abs(step - run.step) <= kindLengthTolerance))
+      runs[runs.length - 1] = { ...run, step: (place - run.first) / run.count, count: run.count + 1 };
+    else runs.push({ first: place, step: 0, count: 1, width, angle, depth, from });
+  }
+  return runs;
+}
+
+/**
+ * How deep a member on `layer` is cut for one on `other`, and from which side, where the members on
+ * `layers` meet. Two halve the depth. Of three each keeps a third: the lowest is cut two thirds deep
+ * from above, the highest two thirds from below, the middle one a third for each of the others.
+ */
+export function lapCut(depth: number, layer: number, other: number, layers: readonly number[]): Omit<Cut, 'place'> {
+  const from = layer < other ? 'above' : 'below';
+  if (layers.length < 3) return { depth: depth / 2, from };
+  const isMiddle = layers.some((each) => each < layer) && layers.some((each) => each > layer);
+  return { depth: (depth * (isMiddle ? 1 : 2)) / 3, from };
+}
