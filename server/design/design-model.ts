@@ -138,8 +138,7 @@ export type PanelShape =
 
 /** Where the grid lies under the outline. */
 export type Phase =
-  | { readonly kind: 'centred'; readonly on: 'node' | 'cell' | 'edge' }
-  | { readonly kind: 'nodeAt'; readonly at: Point };
+  { readonly kind: 'centred'; readonly on: 'node' | 'cell' | 'edge' } | { readonly kind: 'nodeAt'; readonly at: Point };
 
 export interface PanelFill {
   readonly shape: CellShape;

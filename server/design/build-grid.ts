@@ -1,0 +1,73 @@
+/** Grids of the design. */
+import { problemAt } from '../../grammar/problem-catalogue.ts';
+import type { GridDeclaration } from '../../grammar/syntax-tree.ts';
+import type { DesignContext } from './design-context.ts';
+import type { Grid, StripStock } from './design-model.ts';
+import { gridPresets } from './grid-presets.ts';
+import { propertyOf, reportMissing, reportRepeated } from './pick-properties.ts';
+import { readAngle, readLength } from './read-values.ts';
+
+/** The grid a declaration describes; null where its kind, size or strip is missing or broken. */
+export function buildGrid(
+  grid: GridDeclaration,
+  strips: ReadonlyMap<string, StripStock>,
+  context: DesignContext,
+): Grid | null {
+  reportRepeated(grid, [], context);
+  const kind = propertyOf(grid, 'grid kind')?.gridKind;
+  if (!kind) reportMissing(grid, 'kind', 'three_way', context);
+  const of = propertyOf(grid, 'of');
+  if (!of) reportMissing(grid, 'strip', 'of ash', context);
+  const fit = propertyOf(grid, 'fit');
+  const fitLength = fit ? readLength(fit.value, 'fit', 'any', context) : 0;
+  const turnProperty = propertyOf(grid, 'turn');
+  const turn = turnProperty ? readAngle(turnProperty.value, 'turn', null, context) : 0;
+  const size = sizeOf(grid, context);
+  const side = size && readLength(size.value, size.kind, 'positive', context);
+  const stock = of && strips.get(of.name.text);
+  if (!kind || !size || !side || !stock || fitLength === null || turn === null) return null;
+  const { directions, spacingPerSide, offsets } = gridPresets[kind];
+  const spacing = side * spacingPerSide;
+  return {
+    name: grid.name.text,
+    range: grid.range,
+    nameRange: grid.name.range,
+    kind,
+    families: directions.map((direction, layer) => ({
+      direction: direction + turn,
+      spacing,
+      offset: (offsets[layer] ?? 0) * spacing,
+      stock,
+      layer,
+    })),
+    turn,
+    sideRange: size.value.range,
+    side,
+    fit: fitLength,
+    bothSlants: propertyOf(grid, 'both slants') !== undefined,
+  };
+}
+
+/** The property that gives the grid's size: `side`, or `pitch` on a square grid, whose side is its pitch. */
+function sizeOf(grid: GridDeclaration, context: DesignContext) {
+  const side = propertyOf(grid, 'side');
+  const pitch = propertyOf(grid, 'pitch');
+  const kind = propertyOf(grid, 'grid kind')?.gridKind;
+  if (side && pitch) {
+    const message = 'The grid already has its size in `side`. Keep one of the two.';
+    const related = [{ range: side.keyword, message: 'Its side is given here.' }];
+    context.report(problemAt('repeatedProperty', pitch.keyword, message, related));
+    return side;
+  }
+  if (pitch && kind === 'three_way') {
+    const message =
+      'A three-way grid is sized by the side of its triangles, from node to node. Write `side` instead of `pitch`.';
+    context.report(problemAt('unknownProperty', pitch.keyword, message));
+    return undefined;
+  }
+  if (!side && !pitch && kind) {
+    const { size } = gridPresets[kind];
+    reportMissing(grid, size, `${size} 40`, context);
+  }
+  return side ?? pitch;
+}

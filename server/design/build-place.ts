@@ -1,0 +1,99 @@
+/** Places in an opening, with the names of nodes followed to what they stand for. */
+import { problemAt } from '../../grammar/problem-catalogue.ts';
+import type { NodeProperty, PlaceSyntax } from '../../grammar/syntax-tree.ts';
+import type { DesignContext } from './design-context.ts';
+import type { CellShape, NodePlace } from './design-model.ts';
+import { readFraction } from './read-values.ts';
+
+/** Corners of each shape of opening. */
+export const cornersOf: Readonly<Record<CellShape, number>> = { triangle: 3, square: 4, rhombus: 4, hexagon: 6 };
+
+/** The corner and edge, from 1, that `every` has come to. */
+export interface Turn {
+  readonly corner: number;
+  readonly edge: number;
+}
+
+/** A place, or null where it is broken; `turn` is null where nothing is repeated. */
+export type ReadPlace = (place: PlaceSyntax, turn: Turn | null) => NodePlace | null;
+
+/** Reads the places of one motif: for openings of `shape`, with its own `nodes`. */
+export function placeReader(shape: CellShape, nodes: readonly NodeProperty[], context: DesignContext): ReadPlace {
+  const known = new Map<string, NodePlace | null>();
+  const beingRead = new Set<string>();
+
+  function readPlace(place: PlaceSyntax, turn: Turn | null): NodePlace | null {
+    switch (place.kind) {
+      case 'named':
+        return readNode(place);
+      case 'corner': {
+        const corner = readOrdinal(place, 'corner', turn);
+        return corner === null ? null : { kind: 'corner', corner };
+      }
+      case 'mid': {
+        const edge = readOrdinal(place, 'edge', turn);
+        return edge === null ? null : { kind: 'along', edge, fraction: 0.5 };
+      }
+      case 'along': {
+        const edge = readOrdinal(place, 'edge', turn);
+        const fraction = readFraction(place.fraction, 'part of the edge', context);
+        return edge === null || fraction === null ? null : { kind: 'along', edge, fraction };
+      }
+      case 'centroid':
+      case 'incentre':
+        return { kind: place.kind };
+      case 'between': {
+        const first = readPlace(place.first, turn);
+        const second = readPlace(place.second, turn);
+        const fraction = place.fraction ? readFraction(place.fraction, 'part of the way', context) : 0.5;
+        return first && second && fraction !== null ? { kind: 'between', first, second, fraction } : null;
+      }
+    }
+  }
+
+  function readNode({ name, range }: Extract<PlaceSyntax, { kind: 'named' }>): NodePlace | null {
+    const node = nodes.find((candidate) => candidate.name.text === name.text);
+    if (!node) return null;
+    if (beingRead.has(name.text)) {
+      const message = `The node \`${name.text}\` is placed by way of itself. Place it by corners, edges or other nodes.`;
+      context.report(
+        problemAt('cyclicName', range, message, [{ range: node.name.range, message: 'It is given here.' }]),
+      );
+      return null;
+    }
+    const before = known.get(name.text);
+    if (before !== undefined) return before;
+    beingRead.add(name.text);
+    const place = readPlace(node.place, null);
+    beingRead.delete(name.text);
+    known.set(name.text, place);
+    return place;
+  }
+
+  function readOrdinal(
+    place: Extract<PlaceSyntax, { kind: 'corner' | 'mid' | 'along' }>,
+    what: 'corner' | 'edge',
+    turn: Turn | null,
+  ): number | null {
+    if (!place.number) {
+      if (turn) return turn[what];
+      const message = `It is not said which ${what}. Write \`${what} 1\`, or repeat the piece with \`every ${what}\`.`;
+      context.report(problemAt('missingProperty', place.range, message));
+      return null;
+    }
+    const { value, range } = place.number;
+    const most = cornersOf[shape];
+    if (Number.isInteger(value) && value >= 1 && value <= most) return value;
+    const message = `A ${shape} has ${what}s 1 to ${String(most)}, and this is ${String(value)}. Choose one of them.`;
+    context.report(problemAt('outOfRange', range, message));
+    return null;
+  }
+
+  return readPlace;
+}
+
+/** Whether a place speaks of a corner or edge without its number. */
+export function isRepeatable(place: PlaceSyntax): boolean {
+  if (place.kind === 'between') return isRepeatable(place.first) || isRepeatable(place.second);
+  return (place.kind === 'corner' || place.kind === 'mid' || place.kind === 'along') && place.number === null;
+}

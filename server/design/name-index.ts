@@ -1,0 +1,156 @@
+/** Every name of a file: where it is given and where it is used. */
+import type { SourceRange } from '../../grammar/source-range.ts';
+import type {
+  BlockDeclaration,
+  Declaration,
+  Expression,
+  MotifDeclaration,
+  Name,
+  PlaceSyntax,
+  Property,
+  SyntaxTree,
+  TipProperty,
+} from '../../grammar/syntax-tree.ts';
+import { expressionsIn } from './tree-expressions.ts';
+
+export type NameKind =
+  'let' | 'strip' | 'bench' | 'grid' | 'motif' | 'outline' | 'panel' | 'node' | 'piece' | 'divider';
+
+export interface Definition {
+  readonly name: string;
+  readonly kind: NameKind;
+  /** The motif a node, piece or divider belongs to; null for names of the whole file. */
+  readonly scope: string | null;
+  readonly nameRange: SourceRange;
+  /** The whole declaration or phrase. */
+  readonly range: SourceRange;
+}
+
+export interface Reference {
+  readonly name: string;
+  /** The kind of thing wanted; a piece wanted may be a divider. */
+  readonly kind: NameKind;
+  readonly scope: string | null;
+  readonly range: SourceRange;
+  /** The first definition it may mean, null where there is none. */
+  readonly definition: Definition | null;
+}
+
+export interface NameIndex {
+  readonly definitions: readonly Definition[];
+  readonly references: readonly Reference[];
+}
+
+/** All names of a tree, in order of place. */
+export function indexNames(tree: SyntaxTree): NameIndex {
+  const definitions = tree.declarations.flatMap(definitionsOf);
+  const firsts = new Map<string, Definition>();
+  for (const definition of definitions) {
+    const key = keyOf(definition.kind, definition.scope, definition.name);
+    if (!firsts.has(key)) firsts.set(key, definition);
+  }
+  const references = tree.declarations.flatMap(usesOf).map((use) => ({ ...use, definition: find(use) }));
+  return { definitions, references: references.sort((first, second) => first.range.start - second.range.start) };
+
+  function find({ kind, scope, name }: Use): Definition | null {
+    const exact = firsts.get(keyOf(kind, scope, name));
+    return exact ?? (kind === 'piece' ? firsts.get(keyOf('divider', scope, name)) : undefined) ?? null;
+  }
+}
+
+const keyOf = (kind: NameKind, scope: string | null, name: string): string => `${kind} ${scope ?? ''} ${name}`;
+
+type Use = Omit<Reference, 'definition'>;
+
+function definitionsOf(declaration: Declaration): Definition[] {
+  if (declaration.kind === 'title' || declaration.kind === 'units') return [];
+  const own = definition(declaration.name, declaration.kind, null, declaration.range);
+  if (declaration.kind !== 'motif') return [own];
+  const inner = declaration.properties.flatMap((property) =>
+    property.kind === 'node' || property.kind === 'piece' || property.kind === 'divider'
+      ? [definition(property.name, property.kind, declaration.name.text, property.range)]
+      : [],
+  );
+  return [own, ...inner];
+}
+
+const definition = (name: Name, kind: NameKind, scope: string | null, range: SourceRange): Definition => ({
+  name: name.text,
+  kind,
+  scope,
+  nameRange: name.range,
+  range,
+});
+
+const use = (name: Name, kind: NameKind, scope: string | null = null): Use => ({
+  name: name.text,
+  kind,
+  scope,
+  range: name.range,
+});
+
+function usesOf(declaration: Declaration): Use[] {
+  if (declaration.kind === 'title' || declaration.kind === 'units') return [];
+  if (declaration.kind === 'let') return usesInExpression(declaration.value);
+  return (declaration.properties as readonly Property[]).flatMap((property) => [
+    ...expressionsIn(property).flatMap(usesInExpression),
+    ...usesInProperty(property, declaration),
+  ]);
+}
+
+function usesInExpression(expression: Expression): Use[] {
+  switch (expression.kind) {
+    case 'number':
+      return [];
+    case 'name':
+      return expression.name.text === 'pi' ? [] : [use(expression.name, 'let')];
+    case 'negation':
+      return usesInExpression(expression.operand);
+    case 'operation':
+      return [...usesInExpression(expression.left), ...usesInExpression(expression.right)];
+    case 'call':
+      return expression.values.flatMap(usesInExpression);
+  }
+}
+
+function usesInProperty(property: Property, owner: BlockDeclaration): Use[] {
+  switch (property.kind) {
+    case 'of':
+      return [use(property.name, 'strip')];
+    case 'grid':
+      return [use(property.name, 'grid')];
+    case 'shape':
+      return property.shape.kind === 'outline' ? [use(property.shape.name, 'outline')] : [];
+    case 'panel fill':
+      return [use(property.motif, 'motif'), use(property.stock, 'strip'), ...usesInTips(property.tips, property.motif)];
+    default:
+      return owner.kind === 'motif' ? usesInMotif(property, owner) : [];
+  }
+}
+
+function usesInMotif(property: Property, motif: MotifDeclaration): Use[] {
+  const scope = motif.name.text;
+  switch (property.kind) {
+    case 'node':
+      return usesInPlace(property.place, scope);
+    case 'piece':
+    case 'divider':
+      return [...usesInPlace(property.from, scope), ...usesInPlace(property.to, scope)];
+    case 'fit_order':
+      return property.roles.map(({ name }) => use(name, 'piece', scope));
+    case 'part fill':
+      return [use(property.motif, 'motif'), ...usesInTips(property.tips, property.motif)];
+    case 'tip':
+      return usesInTips([property], motif.name);
+    default:
+      return [];
+  }
+}
+
+function usesInPlace(place: PlaceSyntax, scope: string): Use[] {
+  if (place.kind === 'named') return [use(place.name, 'node', scope)];
+  return place.kind === 'between' ? [...usesInPlace(place.first, scope), ...usesInPlace(place.second, scope)] : [];
+}
+
+const usesInTips = (tips: readonly TipProperty[], motif: Name): Use[] =>
+  tips.map((tip) => use(tip.node, 'node', motif.text));

@@ -1,0 +1,119 @@
+/** What an expression says in its place: a length, an angle, a count. Each gives null where it says nothing usable, and reports why. */
+import { problemAt } from '../../grammar/problem-catalogue.ts';
+import type { Expression, PointSyntax } from '../../grammar/syntax-tree.ts';
+import type { Point } from '../geometry/point.ts';
+import type { DesignContext } from './design-context.ts';
+import { evaluateExpression, readAs } from './evaluate-expression.ts';
+import {
+  angleDimension,
+  dimensionName,
+  isPlain,
+  lengthDimension,
+  percentDimension,
+  sameDimension,
+} from './quantity.ts';
+import type { Dimension } from './quantity.ts';
+
+type Sign = 'any' | 'notNegative' | 'positive';
+
+/** A length in mm. `what` names it in messages: "side". */
+export function readLength(expression: Expression, what: string, sign: Sign, context: DesignContext): number | null {
+  const amount = readDimension(expression, what, lengthDimension, '36mm', context);
+  if (amount === null || sign === 'any' || amount > 0 || (sign === 'notNegative' && amount === 0)) return amount;
+  const least = sign === 'positive' ? 'more than 0' : '0 or more';
+  const message = `The ${what} must be ${least}, and this is ${String(amount)} mm. Give a larger length.`;
+  context.report(problemAt('notPositive', expression.range, message));
+  return null;
+}
+
+/** An angle in degrees; with `within`, strictly between its two limits. */
+export function readAngle(
+  expression: Expression,
+  what: string,
+  within: readonly [number, number] | null,
+  context: DesignContext,
+): number | null {
+  const amount = readDimension(expression, what, angleDimension, '45deg', context);
+  if (amount === null || !within || (amount > within[0] && amount < within[1])) return amount;
+  const message = `The ${what} must lie between ${String(within[0])}° and ${String(within[1])}°, and this is ${String(amount)}°. Choose an angle between them.`;
+  context.report(problemAt('outOfRange', expression.range, message));
+  return null;
+}
+
+/** A percentage as a fraction, in [0, limit). */
+export function readPercent(
+  expression: Expression,
+  what: string,
+  limit: number,
+  context: DesignContext,
+): number | null {
+  const amount = readDimension(expression, what, percentDimension, '8%', context);
+  if (amount === null || (amount >= 0 && amount < limit)) return amount;
+  const message = `The ${what} must be 0% or more and less than ${String(limit * 100)}%. Give a percentage between them.`;
+  context.report(problemAt('outOfRange', expression.range, message));
+  return null;
+}
+
+/** A fraction from 0 to 1, plain or as a percentage. */
+export function readFraction(expression: Expression, what: string, context: DesignContext): number | null {
+  const value = evaluateExpression(expression, context);
+  if (!value) return null;
+  if (!isPlain(value.dimension) && !value.dimension.percent) {
+    return wrong(expression, what, 'a part from 0 to 1', value.dimension, '0.5', context);
+  }
+  if (value.amount >= 0 && value.amount <= 1) return value.amount;
+  const message = `The ${what} must lie from 0 to 1, and this is ${String(value.amount)}. Give a part of the whole, such as 0.5.`;
+  context.report(problemAt('outOfRange', expression.range, message));
+  return null;
+}
+
+/** A whole number from `least` to `most`. */
+export function readCount(
+  expression: Expression,
+  what: string,
+  least: number,
+  most: number,
+  context: DesignContext,
+): number | null {
+  const value = evaluateExpression(expression, context);
+  if (!value) return null;
+  if (!isPlain(value.dimension)) return wrong(expression, what, 'a whole number', value.dimension, '3', context);
+  if (Number.isInteger(value.amount) && value.amount >= least && value.amount <= most) return value.amount;
+  const message = `The ${what} must be a whole number from ${String(least)} to ${String(most)}, and this is ${String(value.amount)}. Give such a number.`;
+  context.report(problemAt('outOfRange', expression.range, message));
+  return null;
+}
+
+/** A point in mm. */
+export function readPoint({ x, y }: PointSyntax, context: DesignContext): Point | null {
+  const right = readLength(x, 'x of a point', 'any', context);
+  const up = readLength(y, 'y of a point', 'any', context);
+  return right === null || up === null ? null : { x: right, y: up };
+}
+
+function readDimension(
+  expression: Expression,
+  what: string,
+  dimension: Dimension,
+  example: string,
+  context: DesignContext,
+): number | null {
+  const value = evaluateExpression(expression, context);
+  if (!value) return null;
+  const read = isPlain(value.dimension) ? readAs(value, dimension, context) : value;
+  if (sameDimension(read.dimension, dimension)) return read.amount;
+  return wrong(expression, what, dimensionName(dimension), read.dimension, example, context);
+}
+
+function wrong(
+  { range }: Expression,
+  what: string,
+  needed: string,
+  found: Dimension,
+  example: string,
+  context: DesignContext,
+): null {
+  const message = `The ${what} is ${needed}, and this is ${dimensionName(found)}. Write it like \`${example}\`.`;
+  context.report(problemAt('wrongDimension', range, message));
+  return null;
+}
