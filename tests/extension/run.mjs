@@ -1,0 +1,81 @@
+/**
+ * Builds the extension and runs its tests in an editor: VSCODE_EXECUTABLE if that names one, else the VS Code server
+ * of tests/host in a headless browser. The last line is `N passed, N failed`; the exit code is 1 on a failure.
+ * Pictures of the window are left in .vscode-test/pictures.
+ */
+import { execFileSync } from 'node:child_process';
+import fs from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { runTests } from '@vscode/test-electron';
+import { build } from 'esbuild';
+import { previewSurvivesReload } from './window-reload.mjs';
+
+const here = path.dirname(fileURLToPath(import.meta.url));
+const root = path.resolve(here, '../..');
+const host = path.join(root, 'tests/host');
+const scratch = path.join(root, '.vscode-test');
+const pictures = path.join(scratch, 'pictures');
+const results = path.join(scratch, 'results.json');
+const suite = path.join(scratch, 'suite.cjs');
+
+function makeWorkspace() {
+  const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'halflap-workspace-'));
+  fs.cpSync(path.join(here, 'workspace'), folder, { recursive: true });
+  return folder;
+}
+
+/** The cases inside the editor: the counts they wrote, or one failure where they wrote none. */
+async function casesInside() {
+  const folder = makeWorkspace();
+  fs.rmSync(results, { force: true });
+  try {
+    await runTests({
+      vscodeExecutablePath: process.env.VSCODE_EXECUTABLE ?? path.join(host, 'code.mjs'),
+      extensionDevelopmentPath: root,
+      extensionTestsPath: suite,
+      launchArgs: [folder, '--disable-extensions'],
+      extensionTestsEnv: { HALFLAP_HOST: host, HALFLAP_PICTURES: pictures, HALFLAP_RESULTS: results },
+    });
+  } catch (error) {
+    console.log(`The editor ended badly: ${error.message}`);
+    return { passed: 0, failed: 1 };
+  } finally {
+    fs.rmSync(folder, { recursive: true, force: true });
+  }
+  return fs.existsSync(results) ? JSON.parse(fs.readFileSync(results, 'utf8')) : { passed: 0, failed: 1 };
+}
+
+async function caseFromOutside() {
+  const name = 'restores the preview after a reload of the window, with its panel and zoom';
+  const folder = makeWorkspace();
+  try {
+    await previewSurvivesReload({ root, folder, pictures });
+    console.log(`  ok    ${name}`);
+    return { passed: 1, failed: 0 };
+  } catch (error) {
+    console.log(`  FAIL  ${name}\n${error.stack}`);
+    return { passed: 0, failed: 1 };
+  } finally {
+    fs.rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+execFileSync(process.execPath, [path.join(root, '.config/bundle.mjs')], { stdio: 'inherit' });
+fs.mkdirSync(pictures, { recursive: true });
+await build({
+  entryPoints: [path.join(here, 'suite.ts')],
+  outfile: suite,
+  bundle: true,
+  platform: 'node',
+  format: 'cjs',
+  target: 'node20',
+  external: ['vscode'],
+  logLevel: 'warning',
+});
+const counts = [await casesInside(), await caseFromOutside()];
+const passed = counts.reduce((total, count) => total + count.passed, 0);
+const failed = counts.reduce((total, count) => total + count.failed, 0);
+console.log(`${passed} passed, ${failed} failed`);
+process.exitCode = failed === 0 && passed > 0 ? 0 : 1;

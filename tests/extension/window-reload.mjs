@@ -1,0 +1,46 @@
+/** A window from outside, as a person uses it: file, command, zoom; then a reload, and all must be as it was. */
+import assert from 'node:assert/strict';
+import path from 'node:path';
+import { startHost } from '../host/start-host.mjs';
+import { webviewFrame } from '../host/webview-frame.mjs';
+
+/** @param {{ root: string, folder: string, pictures: string }} options  Throws where the preview is not restored. */
+export async function previewSurvivesReload({ root, folder, pictures }) {
+  const host = await startHost({ extensionDevelopmentPaths: [root], folder });
+  try {
+    const { page } = host;
+    await page.locator('.explorer-folders-view').getByText('disc.lap').dblclick();
+    await page.locator('.view-lines').getByText('motif').first().waitFor();
+    await page.getByRole('button', { name: 'Open Preview to the Side' }).first().click();
+    const before = await preview(page);
+    await before.locator('#panel').selectOption('tray');
+    await before.locator('#summary').getByText('Panel tray').waitFor();
+    await before.locator('#zoom-in').click();
+    await before.locator('#zoom-in').click();
+    const zoom = await restingZoom(before);
+
+    await page.reload();
+    const after = await preview(page);
+    await after.locator('#summary').getByText('Panel tray').waitFor();
+    assert.equal(await after.locator('#panel').inputValue(), 'tray');
+    assert.equal(await restingZoom(after), zoom);
+    await page.screenshot({ path: path.join(pictures, 'after-reload.png') });
+  } catch (error) {
+    await host.page.screenshot({ path: path.join(pictures, 'failed-reload.png') });
+    throw error;
+  } finally {
+    await host.close();
+  }
+}
+
+async function preview(page) {
+  const frame = await webviewFrame(page, { extensionId: 'halflap.halflap' });
+  await frame.locator('#summary').getByText('Panel').first().waitFor();
+  return frame;
+}
+
+/** The zoom shown, after the picture due has been painted. */
+async function restingZoom(frame) {
+  await frame.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
+  return frame.locator('#zoom').innerText();
+}

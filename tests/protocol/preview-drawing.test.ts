@@ -1,0 +1,80 @@
+/** The drawing that the preview asks for: of the panel wanted, of the latest text, and the last good one over an error. */
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { DrawingAnswer } from '../../server/language/preview-messages.ts';
+import { disc } from './disc.ts';
+import { rangeOf } from './places.ts';
+import { ServerSession } from './server-session.ts';
+
+const twoPanels = `${disc}
+panel tray {
+  grid mesh
+  shape 120 x 90
+  edge framed
+  fill triangle with hemp of bass
+}
+`;
+let session: ServerSession;
+
+beforeAll(async () => {
+  session = await ServerSession.start('stdio');
+});
+afterAll(async () => {
+  await session.stop();
+});
+
+const drawingOf = (uri: string, panel: string | null = null): Promise<DrawingAnswer> =>
+  session.ask<DrawingAnswer>('halflap/drawing', { uri, panel });
+
+/** Placements drawn in the layers of one kind. */
+function drawn({ drawing }: DrawingAnswer, layerKind: string): number {
+  const layers = drawing?.layers.filter(({ kind }) => kind === layerKind) ?? [];
+  return layers.flatMap(({ kinds }) => kinds).reduce((total, { placements }) => total + placements.length / 3, 0);
+}
+
+describe('the drawing', () => {
+  it('places every piece that is counted', async () => {
+    const uri = 'file:///counted.lap';
+    await session.open(uri, disc);
+    const answer = await drawingOf(uri);
+    expect(answer).toMatchObject({ version: 1, panels: ['window'], panel: 'window', stale: false, errors: [] });
+    expect([drawn(answer, 'piece'), drawn(answer, 'trimmed')]).toEqual([276, 66]);
+    expect(answer.drawing?.summary.length).toBeGreaterThan(0);
+  });
+
+  it('is of the panel wanted, and of the first where that is not there', async () => {
+    const uri = 'file:///two.lap';
+    await session.open(uri, twoPanels);
+    expect(await drawingOf(uri, 'tray')).toMatchObject({ panels: ['window', 'tray'], panel: 'tray' });
+    expect(await drawingOf(uri, 'door')).toMatchObject({ panel: 'window' });
+  });
+
+  it('follows the text', async () => {
+    const uri = 'file:///follows.lap';
+    await session.open(uri, disc);
+    await session.change(uri, 2, '80mm', rangeOf(disc, '150mm'));
+    const answer = await drawingOf(uri);
+    expect(answer.version).toBe(2);
+    expect(drawn(answer, 'piece')).toBeLessThan(276);
+  });
+
+  it('stays the last good one while the text has an error, says so, and recovers', async () => {
+    const uri = 'file:///stale.lap';
+    await session.open(uri, disc);
+    const good = await drawingOf(uri);
+    const here = rangeOf(disc, 'with hemp of');
+    await session.change(uri, 2, 'with of', here);
+    const stale = await drawingOf(uri);
+    expect(stale).toMatchObject({ version: 2, stale: true, panel: 'window', drawing: good.drawing });
+    expect(stale.errors[0]?.line).toBe(here.start.line);
+    await session.change(uri, 3, disc);
+    expect(await drawingOf(uri)).toMatchObject({ version: 3, stale: false, errors: [] });
+  });
+
+  it('is what can be laid out, called stale, where the text never was without an error', async () => {
+    const uri = 'file:///never.lap';
+    await session.open(uri, twoPanels.replace('120 x 90', '120 x'));
+    const answer = await drawingOf(uri);
+    expect(answer).toMatchObject({ stale: true, panel: 'window' });
+    expect(drawn(answer, 'piece')).toBe(276);
+  });
+});
