@@ -1,5 +1,6 @@
 /** What a drawing says of itself in words: for captions, and for those who cannot see it. */
 import type { GridKind } from '../design/design-model.ts';
+import { rounded } from '../geometry/tolerance.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 
 const gridNames: Record<GridKind, string> = { three_way: 'three-way', square: 'square' };
@@ -13,7 +14,7 @@ export function summarise(laid: LaidPanel): string[] {
   return [
     `Panel ${panel.name}, ${panel.edge}, ${panel.copies === 1 ? '1 copy' : `${panel.copies} copies`}`,
     `${gridNames[grid.kind]} grid ${grid.name}: side ${grid.side.toFixed(1)}, strip face ${faces}, fit ${fit}`,
-    `${stripCount(laid)} strips, ${infillCount(laid)} infill pieces, ${(laid.areaMm2 / 100).toFixed(1)} cm²`,
+    `${stripCount(laid)} strips, ${infillCount(laid)} infill pieces, ${(rounded(laid.areaMm2, 2) / 100).toFixed(1)} cm²`,
     `Check: ten sides along a strip measure ${(grid.side * 10).toFixed(1)} mm`,
   ];
 }

@@ -1,4 +1,5 @@
 import { spawn } from 'node:child_process';
+import { once } from 'node:events';
 import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -74,19 +75,26 @@ describe('the bundled command', () => {
   });
 
   test('serves the language protocol', async () => {
-    const message = (content: object): string => {
+    const child = spawn(process.execPath, [program, 'serve', '--stdio'], { cwd: root });
+    const ended = once(child, 'close');
+    let output = '';
+    const send = (content: object): void => {
       const body = JSON.stringify({ jsonrpc: '2.0', ...content });
-      return `Content-Length: ${Buffer.byteLength(body)}\r\n\r\n${body}`;
+      child.stdin.write(`Content-Length: ${Buffer.byteLength(body)}\r\n\r\n${body}`);
     };
-    const start = message({
-      id: 1,
-      method: 'initialize',
-      params: { processId: null, rootUri: null, capabilities: {} },
-    });
-    const end = message({ id: 2, method: 'shutdown' }) + message({ method: 'exit' });
-    const { code, output } = await run(['serve', '--stdio'], start + end);
-    expect(code).toBe(0);
+    const answerTo = async (id: number): Promise<void> => {
+      while (!output.includes(`"id":${id},`)) {
+        const [chunk] = (await once(child.stdout, 'data')) as [Buffer];
+        output += chunk.toString('utf8');
+      }
+    };
+    send({ id: 1, method: 'initialize', params: { processId: null, rootUri: null, capabilities: {} } });
+    await answerTo(1);
     expect(output).toMatch(/^Content-Length: \d+\r\n/);
     expect(output).toContain('"capabilities"');
+    send({ id: 2, method: 'shutdown' });
+    await answerTo(2);
+    send({ method: 'exit' });
+    expect(await ended).toEqual([0, null]);
   });
 });

@@ -86,7 +86,7 @@ describe('check', () => {
     const path = await fileOf('tray.lap', good.replace('of ash', 'of oak'));
     const { code, output } = await run('check', path);
     expect(code).toBe(1);
-    expect(output).toContain(`${path}:3:36: error LAP0201 `);
+    expect(output).toContain(`${path}:3:35: error LAP0201 `);
   });
 
   test('goes through all files', async () => {
