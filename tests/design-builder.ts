@@ -1,5 +1,18 @@
 /** Designs made without text, for tests of the lattice and the shop alone. */
-import type { CellShape, Grid, GridKind, Motif, MotifPiece, NodeReference, Panel, PanelFill, PanelShape, Phase, StripStock, TipRule } from '../server/design/design-model.ts';
+import type {
+  CellShape,
+  Grid,
+  GridKind,
+  Motif,
+  MotifPiece,
+  NodeReference,
+  Panel,
+  PanelFill,
+  PanelShape,
+  Phase,
+  StripStock,
+  TipRule,
+} from '../server/design/design-model.ts';
 import { circularArc } from '../server/geometry/flatten-path.ts';
 import type { Contour } from '../server/geometry/path.ts';
 import type { Point } from '../server/geometry/point.ts';
@@ -16,8 +29,40 @@ export function gridOf(kind: GridKind, side: number, stock: StripStock, more: Pa
   const turn = more.turn ?? 0;
   const directions = kind === 'square' ? [0, 90] : [0, 60, 120];
   const spacing = kind === 'square' ? side : (side * Math.sqrt(3)) / 2;
-  const families = directions.map((direction, layer) => ({ direction: direction + turn, spacing, offset: 0, stock, layer }));
+  const families = directions.map((direction, layer) => ({
+    direction: direction + turn,
+    spacing,
+    offset: 0,
+    stock,
+    layer,
+  }));
   return { ...named('mesh'), kind, side, sideRange: nowhere, families, turn, fit: 0, bothSlants: false, ...more };
+}
+
+/** A diamond grid: families at ±α/2, spacing side·sin α. */
+export function diamondGrid(side: number, angle: number, stock: StripStock, turn = 0): Grid {
+  const spacing = side * Math.sin((angle * Math.PI) / 180);
+  const families = [-angle / 2, angle / 2].map((direction, layer) => ({
+    direction: direction + turn,
+    spacing,
+    offset: 0,
+    stock,
+    layer,
+  }));
+  return gridOf('square', side, stock, { families, turn });
+}
+
+/** A basket weave: three families of spacing side·√3, the third set half a spacing off, so that no three lines meet. */
+export function basketGrid(side: number, stock: StripStock, turn = 0): Grid {
+  const spacing = side * Math.sqrt(3);
+  const families = [0, 60, 120].map((direction, layer) => ({
+    direction: direction + turn,
+    spacing,
+    offset: layer === 2 ? spacing / 2 : 0,
+    stock,
+    layer,
+  }));
+  return gridOf('three_way', side, stock, { families, turn });
 }
 
 const atCorner = (corner: number): NodeReference => ({ name: null, place: { kind: 'corner', corner } });

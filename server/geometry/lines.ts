@@ -12,7 +12,11 @@ export function liesWithin(point: Point, from: Point, to: Point): boolean {
   if (reach <= placeTolerance) return false;
   const along = { x: span.x / reach, y: span.y / reach };
   const position = dot(subtract(point, from), along);
-  return Math.abs(leftDistance(point, from, along)) <= placeTolerance && position > placeTolerance && position < reach - placeTolerance;
+  return (
+    Math.abs(leftDistance(point, from, along)) <= placeTolerance &&
+    position > placeTolerance &&
+    position < reach - placeTolerance
+  );
 }
 
 /** Where two segments cross away from all their ends, or null. */

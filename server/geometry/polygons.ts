@@ -44,7 +44,10 @@ export function clipToHalfPlane(ring: readonly Point[], { normal, reach }: HalfP
     const here = dot(normal, point) - reach;
     const there = dot(normal, next) - reach;
     if (here <= arithmeticTolerance) kept.push(point);
-    if ((here < -arithmeticTolerance && there > arithmeticTolerance) || (here > arithmeticTolerance && there < -arithmeticTolerance)) {
+    if (
+      (here < -arithmeticTolerance && there > arithmeticTolerance) ||
+      (here > arithmeticTolerance && there < -arithmeticTolerance)
+    ) {
       const fraction = here / (here - there);
       kept.push({ x: point.x + (next.x - point.x) * fraction, y: point.y + (next.y - point.y) * fraction });
     }
@@ -95,7 +98,8 @@ export function boundsOf(points: Iterable<Point>): Bounds {
 /** Decimals kept by the clipping library: 0.1 µm, so that products of coordinates stay exact up to metres. */
 const clippingDecimals = 4;
 
-const toPaths = (rings: readonly (readonly Point[])[]): PathsD => rings.map((ring) => ring.map(({ x, y }) => ({ x, y })));
+const toPaths = (rings: readonly (readonly Point[])[]): PathsD =>
+  rings.map((ring) => ring.map(({ x, y }) => ({ x, y })));
 
 /** The common part of two sets of rings, holes clockwise. */
 export function intersectionOf(first: readonly (readonly Point[])[], second: readonly (readonly Point[])[]): Point[][] {

@@ -2,6 +2,7 @@
 
 /** Two places this near are one place: containment, closing of contours, coincident crossings. */
 export const placeTolerance = 0.001;
+export const placeDecimals = 3;
 
 /** Curves are flattened so that no point of the chord is further than this from the curve. */
 export const flatteningTolerance = 0.0005;

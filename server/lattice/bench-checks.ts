@@ -6,7 +6,11 @@ import { radians } from '../geometry/point.ts';
 import { arithmeticTolerance, rounded, sameAngle } from '../geometry/tolerance.ts';
 import type { LaidPanel, PieceGroup } from './laid-panel.ts';
 
-export function benchProblems(benches: readonly Bench[], grids: readonly Grid[], panels: readonly LaidPanel[]): Problem[] {
+export function benchProblems(
+  benches: readonly Bench[],
+  grids: readonly Grid[],
+  panels: readonly LaidPanel[],
+): Problem[] {
   return [...kerfProblems(benches, grids), ...bevelProblems(benches, panels)];
 }
 

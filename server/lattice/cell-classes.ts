@@ -1,8 +1,22 @@
 /** The cells of one period of a grid: their openings, shapes and corner numbers. Every other cell is one of these, moved. */
 import type { CellShape } from '../design/design-model.ts';
 import { angleOf, distance, dot, origin, type Point, subtract, turned } from '../geometry/point.ts';
-import { areaOf, boundsOf, clipToHalfPlanes, type HalfPlane, signedArea, withoutIdlePoints } from '../geometry/polygons.ts';
-import { areaTolerance, directionTolerance, isZeroLength, kindAngleTolerance, placeTolerance, sameAngle } from '../geometry/tolerance.ts';
+import {
+  areaOf,
+  boundsOf,
+  clipToHalfPlanes,
+  type HalfPlane,
+  signedArea,
+  withoutIdlePoints,
+} from '../geometry/polygons.ts';
+import {
+  areaTolerance,
+  directionTolerance,
+  isZeroLength,
+  kindAngleTolerance,
+  placeTolerance,
+  sameAngle,
+} from '../geometry/tolerance.ts';
 import { type LineFamily, lineOffset, meetingPoint, type Period } from './grid-lines.ts';
 
 /**
@@ -172,4 +186,5 @@ export function turnOntoItself(ring: readonly Point[], corners: number): number 
 }
 
 /** The angles a bench calls equal are those within the kind tolerance; a direction is finer. */
-export const isSquareCorner = (angle: number): boolean => Math.abs(angle - 90) <= kindAngleTolerance + directionTolerance;
+export const isSquareCorner = (angle: number): boolean =>
+  Math.abs(angle - 90) <= kindAngleTolerance + directionTolerance;

@@ -1,7 +1,25 @@
 /** One piece of a motif as the intersection of half-planes: two faces, two bevels at each end, and the opening. */
 import type { StripStock } from '../design/design-model.ts';
-import { add, angleOf, cross, distance, dot, type Point, quarterTurn, scale, subtract, unit } from '../geometry/point.ts';
-import { boundsOf, clipToHalfPlanes, type HalfPlane, leftOf, signedArea, withoutIdlePoints } from '../geometry/polygons.ts';
+import {
+  add,
+  angleOf,
+  cross,
+  distance,
+  dot,
+  type Point,
+  quarterTurn,
+  scale,
+  subtract,
+  unit,
+} from '../geometry/point.ts';
+import {
+  boundsOf,
+  clipToHalfPlanes,
+  type HalfPlane,
+  leftOf,
+  signedArea,
+  withoutIdlePoints,
+} from '../geometry/polygons.ts';
 import { areaTolerance, placeTolerance } from '../geometry/tolerance.ts';
 import type { NotchRun, PieceEnd, PieceShape, Placement, Polygon } from './laid-panel.ts';
 import type { Axis, EndBevels } from './piece-ends.ts';
@@ -70,7 +88,10 @@ export function settled(
   ends: readonly [PieceEnd, PieceEnd],
   notches: readonly NotchRun[],
 ): Omit<CutPiece, 'lost'> {
-  const own = ground.map((point) => ({ x: dot(subtract(point, anchor), along), y: cross(along, subtract(point, anchor)) }));
+  const own = ground.map((point) => ({
+    x: dot(subtract(point, anchor), along),
+    y: cross(along, subtract(point, anchor)),
+  }));
   const start = boundsOf(own).left;
   const { shape, lie } = standardLie(pieceShape(stock, own, ends, notches));
   const turn = angleOf(along);

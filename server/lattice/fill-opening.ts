@@ -61,7 +61,12 @@ export function fillOpening(
     if (cut.lost > areaTolerance && !isDivider) problems.push(losesWood(member, cut));
     return [{ ...cut, motif: motif.name, role: member.role, words: member.range }];
   });
-  for (const part of motif.fills.length > 0 ? partsOf(ring, placed.filter((each) => each.isDivider).map((each) => each.axis)) : []) {
+  for (const part of motif.fills.length > 0
+    ? partsOf(
+        ring,
+        placed.filter((each) => each.isDivider).map((each) => each.axis),
+      )
+    : []) {
     const fill = motif.fills.find(({ parts }) => parts.kind === 'every' || parts.shape === cellShapeOf(part));
     if (!fill) continue;
     const filled = fillOpening(part, fill.motif, stock, fill.tips, depth + 1);
@@ -114,7 +119,10 @@ function tipSpeaksOf({ corners }: TipRule, far: Point, ring: readonly Point[]): 
 
 /** The parts left between dividers, each with corner 1 lowest, then leftmost. */
 function partsOf(ring: readonly Point[], dividers: readonly Axis[]): Point[][] {
-  const divided = dividers.reduce<Point[][]>((parts, divider) => parts.flatMap((part) => splitBy(part, divider)), [[...ring]]);
+  const divided = dividers.reduce<Point[][]>(
+    (parts, divider) => parts.flatMap((part) => splitBy(part, divider)),
+    [[...ring]],
+  );
   return divided.length > 1 || dividers.length > 0 ? divided.map(cornersFromLowest) : divided;
 }
 
@@ -166,7 +174,11 @@ const losesWood = (member: MotifPiece, cut: CutPiece): Problem =>
 function endProblem(trouble: EndTrouble, member: MotifPiece, rule: TipRule | null): Problem {
   switch (trouble.kind) {
     case 'overlap':
-      return problemAt('piecesOverlap', member.range, `${member.role} runs along another piece or the cell's edge from the same node; give it a direction of its own.`);
+      return problemAt(
+        'piecesOverlap',
+        member.range,
+        `${member.role} runs along another piece or the cell's edge from the same node; give it a direction of its own.`,
+      );
     case 'crossing':
       return problemAt(
         'tipOutOfRange',

@@ -1,7 +1,7 @@
 /** The nodes of a grid: where lines of different families cross. */
-import { add, cross, distance, dot, type Point, scale } from '../geometry/point.ts';
+import { add, cross, distance, dot, origin, type Point, scale, turned } from '../geometry/point.ts';
 import { type Region, regionHolds } from '../geometry/region.ts';
-import { arithmeticTolerance, placeTolerance, stepTolerance } from '../geometry/tolerance.ts';
+import { arithmeticTolerance, placeDecimals, placeTolerance, rounded, stepTolerance } from '../geometry/tolerance.ts';
 import { areParallel, type LineFamily, lineOffset, meetingPoint, type Period } from './grid-lines.ts';
 import { countInside, memberPlace, scanLattice } from './scan-lattice.ts';
 
@@ -26,8 +26,12 @@ export function nodesOfPeriod(families: readonly LineFamily[], period: Period): 
 
 /** Enough lines of `lines` that every crossing with `other` is met once or more, modulo the period. */
 function stepsInPeriod(lines: LineFamily, other: LineFamily, period: Period): number {
-  const across = [period.first, period.second].map((move) => Math.abs(Math.round(dot(lines.normal, move) / lines.spacing)));
-  const along = [period.first, period.second].map((move) => Math.abs(Math.round(dot(other.normal, move) / other.spacing)));
+  const across = [period.first, period.second].map((move) =>
+    Math.abs(Math.round(dot(lines.normal, move) / lines.spacing)),
+  );
+  const along = [period.first, period.second].map((move) =>
+    Math.abs(Math.round(dot(other.normal, move) / other.spacing)),
+  );
   return Math.max(1, Math.abs((across[0] ?? 0) * (along[1] ?? 0)) + Math.abs((across[1] ?? 0) * (along[0] ?? 0)));
 }
 
@@ -55,11 +59,14 @@ export const familiesThrough = (families: readonly LineFamily[], point: Point): 
     return Math.abs(steps - Math.round(steps)) <= stepTolerance + placeTolerance / spacing + arithmeticTolerance;
   });
 
-/** The node of the period at which most strips meet, nearest to the grid's origin. */
-export function mainNode(families: readonly LineFamily[], period: Period): Point {
-  const ranked = nodesOfPeriod(families, period).sort(
-    (a, b) => familiesThrough(families, b).length - familiesThrough(families, a).length || a.y - b.y || a.x - b.x,
-  );
-  return ranked[0] ?? { x: 0, y: 0 };
+/** The node at which most strips meet, nearest to the grid's origin; of equals the lowest, then leftmost of the unturned grid. */
+export function mainNode(families: readonly LineFamily[], period: Period, gridTurn: number): Point {
+  const ranked = nodesOfPeriod(families, period)
+    .map((node) => {
+      const { x, y } = turned(node, -gridTurn);
+      const rank = [-familiesThrough(families, node).length, Math.hypot(x, y), y, x];
+      return { node, rank: rank.map((value) => rounded(value, placeDecimals)) };
+    })
+    .sort((a, b) => a.rank.map((value, index) => value - (b.rank[index] ?? 0)).find((difference) => difference !== 0) ?? 0);
+  return ranked[0]?.node ?? origin;
 }
-

@@ -24,10 +24,16 @@ export interface LaidOut {
 export function layOutPanel(panel: Panel): LaidOut {
   const { region, areaMm2, perimeterMm, families } = panelRegion(panel);
   const period = periodOf(families);
-  if (!period) return refused('gridFinerThanStrips', panel, `Grid ${panel.grid.name} has no two families that cross; give it two directions.`);
+  if (!period)
+    return refused(
+      'gridFinerThanStrips',
+      panel,
+      `Grid ${panel.grid.name} has no two families that cross; give it two directions.`,
+    );
   const { classes, closed } = cellClasses(families, period, panel.grid.turn);
   if (closed > 0) return refused('gridFinerThanStrips', panel, tooFine(panel));
-  if (areaMm2 <= areaTolerance) return refused('emptyPanel', panel, `Panel ${panel.name} has no room inside its frame; make its shape larger.`);
+  if (areaMm2 <= areaTolerance)
+    return refused('emptyPanel', panel, `Panel ${panel.name} has no room inside its frame; make its shape larger.`);
   const expected = expectedPieces(panel, areaMm2, period, classes.length);
   if (expected > mostPieces) return refused('tooManyPieces', panel, tooMany(panel, expected));
   const infill = panelInfill(panel, classes, period, region);

@@ -32,7 +32,12 @@ export function crossingsOf(axes: readonly Axis[]): Crossing[] {
 export const mostInOneLap = 3;
 
 /** The notches of one axis, measured from its first node. The smaller direction lies lower. */
-export function lapsOf(number: number, axes: readonly Axis[], crossings: readonly Crossing[], depth: number): NotchRun[] {
+export function lapsOf(
+  number: number,
+  axes: readonly Axis[],
+  crossings: readonly Crossing[],
+  depth: number,
+): NotchRun[] {
   const own = axes[number];
   if (!own) return [];
   return crossings

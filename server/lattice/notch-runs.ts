@@ -8,7 +8,9 @@ export const turnedRuns = (runs: readonly NotchRun[], length: number): NotchRun[
 
 /** Seen after a flip about the axis: above becomes below, slants lean the other way, ends stay. */
 export const flippedRuns = (runs: readonly NotchRun[]): NotchRun[] =>
-  runs.map((run): NotchRun => ({ ...run, angle: 180 - run.angle, from: run.from === 'above' ? 'below' : 'above' })).sort(byPlace);
+  runs
+    .map((run): NotchRun => ({ ...run, angle: 180 - run.angle, from: run.from === 'above' ? 'below' : 'above' }))
+    .sort(byPlace);
 
 /** Seen in a mirror, which no turn or flip need reach. */
 export const mirroredRuns = (runs: readonly NotchRun[]): NotchRun[] =>

@@ -25,7 +25,12 @@ export function indexStrips(parts: readonly StripPart[]): StripIndex {
  * The notches of one strip, measured from its start. The depth follows the grid, not the strips that happen
  * to be there, so that one blade height serves a whole layer.
  */
-export function notchesOf(grid: Grid, families: readonly LineFamily[], part: StripPart, strips: StripIndex): NotchRun[] {
+export function notchesOf(
+  grid: Grid,
+  families: readonly LineFamily[],
+  part: StripPart,
+  strips: StripIndex,
+): NotchRun[] {
   return families
     .filter((other) => !areParallel(other, part.lines))
     .flatMap((other) => notchesFor(grid, families, part, other, strips));

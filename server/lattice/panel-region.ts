@@ -77,14 +77,15 @@ function ringOfCells(
 }
 
 /** The first two families bound m × n cells; the side of a family across which cells are counted may run backwards. */
-function rowsAndColumns(across: number, up: number, families: readonly LineFamily[]): (readonly [LineFamily, number, number])[] {
+function rowsAndColumns(
+  across: number,
+  up: number,
+  families: readonly LineFamily[],
+): (readonly [LineFamily, number, number])[] {
   const [rows, columns] = families;
   if (!rows || !columns) return [];
   const forward = dot(columns.normal, rows.along) > 0;
-  return [
-    [rows, 0, up],
-    forward ? [columns, 0, across] : [columns, -across, 0],
-  ];
+  return [[rows, 0, up], forward ? [columns, 0, across] : [columns, -across, 0]];
 }
 
 /** Where the grid's own origin must lie so that the phase's feature meets its place. */
@@ -102,7 +103,7 @@ function featurePlace(feature: 'node' | 'cell' | 'edge', panel: Panel, resting: 
   const period = periodOf(resting);
   const [first] = resting;
   if (!period || !first) return { x: 0, y: 0 };
-  const node = mainNode(resting, period);
+  const node = mainNode(resting, period, panel.grid.turn);
   if (feature === 'node') return node;
   if (feature === 'edge') return add(node, scale(first.along, nearestNodeAlong(first, resting) / 2));
   const upright = cellClasses(resting, period, panel.grid.turn)
@@ -118,4 +119,3 @@ function nearestNodeAlong(lines: LineFamily, families: readonly LineFamily[]): n
     .map((other) => other.spacing / Math.abs(dot(other.normal, lines.along)));
   return Math.min(...steps);
 }
-

@@ -37,7 +37,13 @@ export interface EndBevels {
 
 /** Why the ends at a node cannot be made. */
 export type EndTrouble =
-  | { readonly kind: 'tip'; readonly axis: number; readonly declared: number; readonly low: number; readonly high: number }
+  | {
+      readonly kind: 'tip';
+      readonly axis: number;
+      readonly declared: number;
+      readonly low: number;
+      readonly high: number;
+    }
   | { readonly kind: 'overlap'; readonly axis: number }
   | { readonly kind: 'crossing'; readonly axis: number; readonly sum: number };
 
@@ -54,10 +60,14 @@ export function endsAtNode(
   ring: readonly Point[],
   declaredTip: (axis: number) => number | null,
 ): NodeEnds {
-  const spokes = [...endSpokes(node, axes, declaredTip), ...throughSpokes(node, [...axes, ...through]), ...edgeSpokes(node, ring)].sort(
-    (a, b) => a.angle - b.angle,
+  const spokes = [
+    ...endSpokes(node, axes, declaredTip),
+    ...throughSpokes(node, [...axes, ...through]),
+    ...edgeSpokes(node, ring),
+  ].sort((a, b) => a.angle - b.angle);
+  const shares = spokes.map((spoke, index) =>
+    shareGap(spoke, spokes[(index + 1) % spokes.length] ?? spoke, spokes.length),
   );
-  const shares = spokes.map((spoke, index) => shareGap(spoke, spokes[(index + 1) % spokes.length] ?? spoke, spokes.length));
   const ends: EndBevels[] = [];
   const troubles: EndTrouble[] = [];
   spokes.forEach((spoke, index) => {
@@ -85,7 +95,9 @@ export function endsAtNode(
 function endSpokes(node: Point, axes: readonly Axis[], declaredTip: (axis: number) => number | null): Spoke[] {
   return axes.flatMap(({ from, to, face }, axis): Spoke[] => {
     const other = distance(from, node) <= placeTolerance ? to : distance(to, node) <= placeTolerance ? from : null;
-    return other ? [{ angle: angleOf(subtract(other, node)), kind: 'end', axis, face, declared: declaredTip(axis) }] : [];
+    return other
+      ? [{ angle: angleOf(subtract(other, node)), kind: 'end', axis, face, declared: declaredTip(axis) }]
+      : [];
   });
 }
 
@@ -93,7 +105,13 @@ function throughSpokes(node: Point, axes: readonly Axis[]): Spoke[] {
   return axes
     .filter(({ from, to }) => liesWithin(node, from, to))
     .flatMap(({ from, to, face }) =>
-      [from, to].map((end): Spoke => ({ angle: angleOf(subtract(end, node)), kind: 'through', axis: -1, face, declared: null })),
+      [from, to].map((end): Spoke => ({
+        angle: angleOf(subtract(end, node)),
+        kind: 'through',
+        axis: -1,
+        face,
+        declared: null,
+      })),
     );
 }
 
@@ -105,7 +123,13 @@ function edgeSpokes(node: Point, ring: readonly Point[]): Spoke[] {
       : distance(node, corner) <= placeTolerance
         ? [next, ring[(index + ring.length - 1) % ring.length] ?? corner]
         : [];
-    return ends.map((end) => ({ angle: angleOf(subtract(end, node)), kind: 'edge', axis: -1, face: 0, declared: null }));
+    return ends.map((end) => ({
+      angle: angleOf(subtract(end, node)),
+      kind: 'edge',
+      axis: -1,
+      face: 0,
+      declared: null,
+    }));
   });
 }
 
@@ -124,8 +148,10 @@ function shareGap(first: Spoke, second: Spoke, spokes: number): GapShare {
   if (spokes === 1) return { gap, first: first.declared ?? 90, second: first.declared ?? 90, againstFace: false };
   if (second.kind !== 'end') return { gap, first: first.declared ?? gap, second: 0, againstFace: true };
   if (first.kind !== 'end') return { gap, first: 0, second: second.declared ?? gap, againstFace: true };
-  if (first.declared !== null) return { gap, first: first.declared, second: second.declared ?? gap - first.declared, againstFace: false };
-  if (second.declared !== null) return { gap, first: gap - second.declared, second: second.declared, againstFace: false };
+  if (first.declared !== null)
+    return { gap, first: first.declared, second: second.declared ?? gap - first.declared, againstFace: false };
+  if (second.declared !== null)
+    return { gap, first: gap - second.declared, second: second.declared, againstFace: false };
   return { gap, first: gap / 2, second: gap / 2, againstFace: false };
 }
 
@@ -151,8 +177,11 @@ function troublesOf(
   if (Math.min(leftShare.gap, rightShare.gap) <= kindAngleTolerance) return [{ kind: 'overlap', axis }];
   if (declared !== null) {
     const high = Math.min(leftShare.gap, rightShare.gap, 90);
-    const tooWide = [leftShare, rightShare].some(({ gap, againstFace }) => (againstFace ? declared > gap + kindAngleTolerance : declared >= gap));
-    const unshared = Math.abs(leftShare.first + leftShare.second - leftShare.gap) > kindAngleTolerance && !leftShare.againstFace;
+    const tooWide = [leftShare, rightShare].some(({ gap, againstFace }) =>
+      againstFace ? declared > gap + kindAngleTolerance : declared >= gap,
+    );
+    const unshared =
+      Math.abs(leftShare.first + leftShare.second - leftShare.gap) > kindAngleTolerance && !leftShare.againstFace;
     const tooNarrow = declared <= 0 || declared < low - kindAngleTolerance;
     if (tooNarrow || declared > 90 || tooWide || unshared) return [{ kind: 'tip', axis, declared, low, high }];
     return [];
@@ -160,4 +189,3 @@ function troublesOf(
   const sum = left.angle + right.angle;
   return sum > 180 + kindAngleTolerance ? [{ kind: 'crossing', axis, sum }] : [];
 }
-

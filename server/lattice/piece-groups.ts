@@ -78,7 +78,13 @@ function fillClass(panel: Panel, { cell, scan, boundary }: ClassScan, period: Pe
   const turn = turnOntoItself(cell.frame, fill.turned);
   if (turn === null) {
     const message = `A ${cell.shape} of grid ${panel.grid.name} does not come back onto itself when turned ${fill.turned} corners; choose another turn.`;
-    return { shape: cell.shape, groups: [], met, needed: 0, problems: [problemAt('motifDoesNotFitCell', fill.range, message)] };
+    return {
+      shape: cell.shape,
+      groups: [],
+      met,
+      needed: 0,
+      problems: [problemAt('motifDoesNotFitCell', fill.range, message)],
+    };
   }
   const { pieces, problems } = fillOpening(cell.frame, fill.motif, fill.stock, fill.tips);
   const middle = centroidOf(cell.frame);
@@ -87,7 +93,9 @@ function fillClass(panel: Panel, { cell, scan, boundary }: ClassScan, period: Pe
   const insideMoves = (): Iterable<Point> => placesInside(scan, nowhere, period);
   const neededAt = new Set<number>();
   const groups = inCell.flatMap((piece) =>
-    groupsOfPiece(panel, fill, piece, { count: countInside(scan), moves: insideMoves }, boundary, (cellNumber) => neededAt.add(cellNumber)),
+    groupsOfPiece(panel, fill, piece, { count: countInside(scan), moves: insideMoves }, boundary, (cellNumber) =>
+      neededAt.add(cellNumber),
+    ),
   );
   const needed = pieces.length > 0 ? countInside(scan) + neededAt.size : 0;
   return { shape: cell.shape, groups, met, needed, problems };

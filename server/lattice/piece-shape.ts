@@ -64,7 +64,9 @@ export function laidOtherwise(shape: PieceShape, { turned, flipped }: Lie): Piec
   const swapSides = turned !== flipped;
   const notches = flipped ? flippedRuns(shape.notches) : shape.notches;
   const [left, right] = shape.edges;
-  const swapped = ({ bevels }: PieceEnd): PieceEnd => ({ bevels: bevels && swapSides ? [bevels[1], bevels[0]] : bevels });
+  const swapped = ({ bevels }: PieceEnd): PieceEnd => ({
+    bevels: bevels && swapSides ? [bevels[1], bevels[0]] : bevels,
+  });
   const [first, second] = [swapped(shape.ends[0]), swapped(shape.ends[1])];
   return {
     ...shape,
@@ -126,7 +128,9 @@ export function endsOfOutline(outline: Polygon, face: number): readonly [PieceEn
 /** [left, right] bevels at the end with the greatest x. */
 function farEnd(outline: Polygon, face: number): [number, number] | null {
   const farthest = (side: number): number => {
-    const along = outline.map((point, index) => ({ point, index })).filter(({ point }) => Math.abs(point.y - side) <= placeTolerance);
+    const along = outline
+      .map((point, index) => ({ point, index }))
+      .filter(({ point }) => Math.abs(point.y - side) <= placeTolerance);
     if (along.length < 2) return -1;
     return along.reduce((best, each) => (each.point.x > best.point.x ? each : best)).index;
   };

@@ -43,7 +43,9 @@ export function stripGroups(panel: Panel, families: readonly LineFamily[], regio
 function addTo(kinds: Map<string, Kind[]>, part: StripPart, strip: NotchedStrip): void {
   const bucket = (length: number): string => `${part.lines.number} ${length}`;
   const nearest = rounded(strip.length, 1);
-  const candidates = [nearest, rounded(nearest - 0.1, 1), rounded(nearest + 0.1, 1)].flatMap((length) => kinds.get(bucket(length)) ?? []);
+  const candidates = [nearest, rounded(nearest - 0.1, 1), rounded(nearest + 0.1, 1)].flatMap(
+    (length) => kinds.get(bucket(length)) ?? [],
+  );
   const known = candidates.find((kind) => sameStrip(kind.strip, strip));
   if (known) known.parts.push(part);
   else kinds.set(bucket(nearest), [...(kinds.get(bucket(nearest)) ?? []), { lines: part.lines, strip, parts: [part] }]);

@@ -10,9 +10,15 @@ export interface NotchedStrip {
   readonly notches: readonly NotchRun[];
 }
 
-export const turnedStrip = (strip: NotchedStrip): NotchedStrip => ({ ...strip, notches: turnedRuns(strip.notches, strip.length) });
+export const turnedStrip = (strip: NotchedStrip): NotchedStrip => ({
+  ...strip,
+  notches: turnedRuns(strip.notches, strip.length),
+});
 export const flippedStrip = (strip: NotchedStrip): NotchedStrip => ({ ...strip, notches: flippedRuns(strip.notches) });
-export const mirroredStrip = (strip: NotchedStrip): NotchedStrip => ({ ...strip, notches: mirroredRuns(strip.notches) });
+export const mirroredStrip = (strip: NotchedStrip): NotchedStrip => ({
+  ...strip,
+  notches: mirroredRuns(strip.notches),
+});
 
 /** Every way to lay the strip down. */
 export function positionsOf(strip: NotchedStrip): NotchedStrip[] {

@@ -33,7 +33,9 @@ export function stripParts(panel: Panel, families: readonly LineFamily[], region
     const first = Math.ceil((minimum(reaches) - half - lines.offset) / lines.spacing);
     const last = Math.floor((maximum(reaches) + half - lines.offset) / lines.spacing);
     return Array.from({ length: last - first + 1 }, (_, step) => first + step).flatMap((index) =>
-      withoutOverlaps(extents(lines, index, region).map(([start, end]) => withEnds(panel, families, { lines, index, start, end }))),
+      withoutOverlaps(
+        extents(lines, index, region).map(([start, end]) => withEnds(panel, families, { lines, index, start, end })),
+      ),
     );
   });
 }
@@ -84,9 +86,15 @@ function withEnds(panel: Panel, families: readonly LineFamily[], part: StripPart
   const nodes = families
     .filter((other) => !areParallel(other, part.lines))
     .map((other) => crossings(part.lines, part.index, other));
-  const after = (place: number): number => Math.min(...nodes.map(({ first, step }) => stepAtOrAfter(first, Math.abs(step), place)));
-  const before = (place: number): number => -Math.min(...nodes.map(({ first, step }) => stepAtOrAfter(-first, Math.abs(step), -place)));
-  return { ...part, start: before(part.start + panel.tail) - panel.tail, end: after(part.end - panel.tail) + panel.tail };
+  const after = (place: number): number =>
+    Math.min(...nodes.map(({ first, step }) => stepAtOrAfter(first, Math.abs(step), place)));
+  const before = (place: number): number =>
+    -Math.min(...nodes.map(({ first, step }) => stepAtOrAfter(-first, Math.abs(step), -place)));
+  return {
+    ...part,
+    start: before(part.start + panel.tail) - panel.tail,
+    end: after(part.end - panel.tail) + panel.tail,
+  };
 }
 
 const stepAtOrAfter = (first: number, step: number, place: number): number =>

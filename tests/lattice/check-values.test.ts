@@ -3,7 +3,19 @@ import { describe, expect, it } from 'vitest';
 import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
 import type { LaidPanel } from '../../server/lattice/laid-panel.ts';
 import type { Panel } from '../../server/design/design-model.ts';
-import { circleContour, cellsShape, fillOf, gridOf, hemp, hexagonShape, outlineShape, panelOf, squareHemp, stripStock, tipOf45 } from '../design-builder.ts';
+import {
+  circleContour,
+  cellsShape,
+  fillOf,
+  gridOf,
+  hemp,
+  hexagonShape,
+  outlineShape,
+  panelOf,
+  squareHemp,
+  stripStock,
+  tipOf45,
+} from '../design-builder.ts';
 import { markKinds } from '../../server/shop/mark-kinds.ts';
 
 const ash = stripStock('ash', 3);
@@ -21,7 +33,8 @@ function laid(panel: Panel): LaidPanel {
 const countOf = (panel: LaidPanel, fate: 'whole' | 'trimmed'): number =>
   panel.pieces.filter((group) => group.fate === fate).reduce((sum, { count }) => sum + count, 0);
 
-const stripCount = (panel: LaidPanel): number => panel.strips.reduce((sum, { placements }) => sum + placements.length, 0);
+const stripCount = (panel: LaidPanel): number =>
+  panel.strips.reduce((sum, { placements }) => sum + placements.length, 0);
 
 describe('hemp leaf in a three-way grid of side 40, faces 3', () => {
   const panel = laid(panelOf(threeWay, hexagonShape(2), { fills: [fillOf('triangle', hemp, bass)] }));
@@ -38,7 +51,10 @@ describe('hemp leaf in a three-way grid of side 40, faces 3', () => {
 
   it('has 60°/60° at the hub and 30°/30° at the corner (common practice)', () => {
     const bevels = pieces[0]?.shape.ends.map((end) => end.bevels?.map((angle) => Math.round(angle * 1000) / 1000));
-    expect(bevels).toEqual([[60, 60], [30, 30]]);
+    expect(bevels).toEqual([
+      [60, 60],
+      [30, 30],
+    ]);
   });
 
   it('has a plan area of 55.0859 mm²', () => {
@@ -53,7 +69,9 @@ describe('hemp leaf in a three-way grid of side 40, faces 3', () => {
 
 describe('hemp leaf in a square grid of pitch 40, faces 3', () => {
   const lengthsOf = (tips: Parameters<typeof squareHemp>[0]) => {
-    const panel = laid(panelOf(square, cellsShape(2, 2), { edge: 'framed', fills: [fillOf('square', squareHemp(tips), bass)] }));
+    const panel = laid(
+      panelOf(square, cellsShape(2, 2), { edge: 'framed', fills: [fillOf('square', squareHemp(tips), bass)] }),
+    );
     return markKinds([panel]).pieces.map(({ mark, shape, make }) => ({
       mark,
       make,
@@ -64,15 +82,42 @@ describe('hemp leaf in a square grid of pitch 40, faces 3', () => {
 
   it('with the 45° tip: diagonal 37√2, short arm 14.4472, long arms 26.6950 with 22.5 and 67.5 (common practice)', () => {
     expect(lengthsOf([tipOf45])).toEqual([
-      { mark: 'A1', make: 16, length: 26.695, bevels: [[67.5, 67.5], [22.5, 22.5]] },
-      { mark: 'A2', make: 8, length: 14.4472, bevels: [[45, 45], [45, 45]] },
-      { mark: 'D', make: 4, length: 52.3259, bevels: [[45, 45], [45, 45]] },
+      {
+        mark: 'A1',
+        make: 16,
+        length: 26.695,
+        bevels: [
+          [67.5, 67.5],
+          [22.5, 22.5],
+        ],
+      },
+      {
+        mark: 'A2',
+        make: 8,
+        length: 14.4472,
+        bevels: [
+          [45, 45],
+          [45, 45],
+        ],
+      },
+      {
+        mark: 'D',
+        make: 4,
+        length: 52.3259,
+        bevels: [
+          [45, 45],
+          [45, 45],
+        ],
+      },
     ]);
   });
 
   it('without a declared tip: hub bevels 67.5/56.25 and 56.25/56.25', () => {
     const arms = lengthsOf([]).filter(({ mark }) => mark.startsWith('A'));
-    expect(arms.map(({ bevels }) => bevels[0])).toEqual([[67.5, 56.25], [56.25, 56.25]]);
+    expect(arms.map(({ bevels }) => bevels[0])).toEqual([
+      [67.5, 56.25],
+      [56.25, 56.25],
+    ]);
   });
 });
 
@@ -80,7 +125,10 @@ describe('regions in cells', () => {
   it('framed 5 × 4 cells of pitch 40: 4 strips of 157 … as clear lengths 197 and 157, 20 openings', () => {
     const panel = laid(panelOf(square, cellsShape(5, 4), { edge: 'framed' }));
     const lengths = panel.strips.map(({ length, placements }) => [Number(length.toFixed(4)), placements.length]);
-    expect(lengths.sort()).toEqual([[157, 4], [197, 3]]);
+    expect(lengths.sort()).toEqual([
+      [157, 4],
+      [197, 3],
+    ]);
     expect(panel.cells).toEqual([{ shape: 'square', met: 20, needed: 0 }]);
     expect(panel.areaMm2).toBeCloseTo(197 * 157, 6);
   });
@@ -91,34 +139,60 @@ describe('regions in cells', () => {
     expect(panel.areaMm2).toBeCloseTo(203 * 163, 6);
   });
 
-  it.each([1, 2, 3, 5, 8])('hexagon of %i cells a side: 6n² triangles, 18n² arms, strips 3(3n²+n) sides in 2(n+1) kinds', (n) => {
-    const panel = laid(panelOf(threeWay, hexagonShape(n), { fills: [fillOf('triangle', hemp, bass)] }));
-    expect(panel.cells).toEqual([{ shape: 'triangle', met: 6 * n * n, needed: 6 * n * n }]);
-    expect(countOf(panel, 'whole')).toBe(18 * n * n);
-    const sides = panel.strips.reduce((sum, { length, placements }) => sum + ((length - 12) / 40) * placements.length, 0);
-    expect(sides).toBeCloseTo(3 * (3 * n * n + n), 6);
-    expect(markKinds([panel]).strips).toHaveLength(2 * (n + 1));
-  });
+  it.each([1, 2, 3, 5, 8])(
+    'hexagon of %i cells a side: 6n² triangles, 18n² arms, strips 3(3n²+n) sides in 2(n+1) kinds',
+    (n) => {
+      const panel = laid(panelOf(threeWay, hexagonShape(n), { fills: [fillOf('triangle', hemp, bass)] }));
+      expect(panel.cells).toEqual([{ shape: 'triangle', met: 6 * n * n, needed: 6 * n * n }]);
+      expect(countOf(panel, 'whole')).toBe(18 * n * n);
+      const sides = panel.strips.reduce(
+        (sum, { length, placements }) => sum + ((length - 12) / 40) * placements.length,
+        0,
+      );
+      expect(sides).toBeCloseTo(3 * (3 * n * n + n), 6);
+      expect(markKinds([panel]).strips).toHaveLength(2 * (n + 1));
+    },
+  );
 
   it.each([2, 3, 6])('the same hexagon framed: strip length (9n² − 3n) sides before the frame faces', (n) => {
     const panel = laid(panelOf(threeWay, hexagonShape(n), { edge: 'framed' }));
     // each inner strip stops at the inner faces of two outer lines, t/(2 sin 60°) + (t/2)·cot 60° … from their centre lines
-    const sides = panel.strips.reduce((sum, { length, placements }) => sum + Math.round(length / 40) * placements.length, 0);
+    const sides = panel.strips.reduce(
+      (sum, { length, placements }) => sum + Math.round(length / 40) * placements.length,
+      0,
+    );
     expect(sides).toBe(9 * n * n - 3 * n);
   });
 
-  it.each([[3, 2], [5, 7]])('parallelogram %i × %i of a three-way grid: 2mn triangles', (m, n) => {
+  it.each([
+    [3, 2],
+    [5, 7],
+  ])('parallelogram %i × %i of a three-way grid: 2mn triangles', (m, n) => {
     const panel = laid(panelOf(threeWay, cellsShape(m, n)));
     expect(panel.cells).toEqual([{ shape: 'triangle', met: 2 * m * n, needed: 0 }]);
   });
 });
 
 describe('nodes in a circle about a node', () => {
-  it.each([[1, 5], [2, 13], [3, 29], [4, 49], [5, 81], [10, 317]])('square grid, radius %i pitches: %i (OEIS A000328)', (n, count) => {
+  it.each([
+    [1, 5],
+    [2, 13],
+    [3, 29],
+    [4, 49],
+    [5, 81],
+    [10, 317],
+  ])('square grid, radius %i pitches: %i (OEIS A000328)', (n, count) => {
     expect(laid(panelOf(square, outlineShape(circleContour(40 * n)))).nodes).toBe(count);
   });
 
-  it.each([[1, 7], [2, 19], [3, 37], [4, 61], [5, 91], [10, 367]])('three-way grid, radius %i sides: %i (Loeschian counts)', (n, count) => {
+  it.each([
+    [1, 7],
+    [2, 19],
+    [3, 37],
+    [4, 61],
+    [5, 91],
+    [10, 367],
+  ])('three-way grid, radius %i sides: %i (Loeschian counts)', (n, count) => {
     expect(laid(panelOf(threeWay, outlineShape(circleContour(40 * n)))).nodes).toBe(count);
   });
 });
@@ -141,7 +215,9 @@ describe('strips of a three-way grid (common practice)', () => {
   const { strips } = markKinds([panel]);
 
   it('has two kinds of full strip: the lowest turned over is the highest, the middle is handed', () => {
-    const full = strips.filter(({ groups }) => Math.round((((groups[0]?.group.length ?? 0) - 12) / 40) * 1000) / 1000 === 6);
+    const full = strips.filter(
+      ({ groups }) => Math.round((((groups[0]?.group.length ?? 0) - 12) / 40) * 1000) / 1000 === 6,
+    );
     expect(full).toHaveLength(2);
     expect(full.map(({ groups }) => new Set(groups.map(({ group }) => group.family)).size).sort()).toEqual([1, 2]);
     expect(full.map(({ groups }) => groups[0]?.group.hand === null).sort()).toEqual([false, true]);

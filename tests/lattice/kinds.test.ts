@@ -3,7 +3,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { NotchRun } from '../../server/lattice/laid-panel.ts';
 import { laidOtherwise, pieceShape, samePiece, standardLie } from '../../server/lattice/piece-shape.ts';
-import { flippedStrip, handOf, mirroredStrip, sameStrip, standardPosition, turnedStrip } from '../../server/lattice/strip-kinds.ts';
+import {
+  flippedStrip,
+  handOf,
+  mirroredStrip,
+  sameStrip,
+  standardPosition,
+  turnedStrip,
+} from '../../server/lattice/strip-kinds.ts';
 import { stripStock } from '../design-builder.ts';
 
 const stock = stripStock('ash', 3);
@@ -20,7 +27,15 @@ const run = fc.record({
 
 const strip = fc.array(run, { minLength: 1, maxLength: 4 }).map((notches) => ({ stock, length: 420, notches }));
 
-const notch = (angle: number, from: NotchRun['from']): NotchRun => ({ first: 46, step: 40, count: 5, width: 3, angle, depth: 5, from });
+const notch = (angle: number, from: NotchRun['from']): NotchRun => ({
+  first: 46,
+  step: 40,
+  count: 5,
+  width: 3,
+  angle,
+  depth: 5,
+  from,
+});
 
 describe('strips', () => {
   it('turned or flipped are the same kind', () => {
@@ -53,7 +68,12 @@ describe('strips', () => {
 
 describe('pieces', () => {
   const outline = fc
-    .tuple(fc.integer({ min: 12, max: 60 }), fc.integer({ min: 0, max: 4 }), fc.integer({ min: 0, max: 4 }), fc.integer({ min: 0, max: 4 }))
+    .tuple(
+      fc.integer({ min: 12, max: 60 }),
+      fc.integer({ min: 0, max: 4 }),
+      fc.integer({ min: 0, max: 4 }),
+      fc.integer({ min: 0, max: 4 }),
+    )
     .map(([length, a, b, c]) => [
       { x: a, y: -1.5 },
       { x: length - b, y: -1.5 },

@@ -7,7 +7,19 @@ import type { LaidPanel } from '../../server/lattice/laid-panel.ts';
 import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
 import { signedArea } from '../../server/geometry/polygons.ts';
 import { markKinds } from '../../server/shop/mark-kinds.ts';
-import { cellsShape, fillOf, gridOf, hemp, hexagonShape, motifOf, panelOf, pieceFrom, squareHemp, stripStock, tipOf45 } from '../design-builder.ts';
+import {
+  cellsShape,
+  fillOf,
+  gridOf,
+  hemp,
+  hexagonShape,
+  motifOf,
+  panelOf,
+  pieceFrom,
+  squareHemp,
+  stripStock,
+  tipOf45,
+} from '../design-builder.ts';
 
 const stock = stripStock('bass', 3);
 const side = 37;
@@ -26,11 +38,16 @@ const fill = (pieces: readonly MotifPiece[], dividers: readonly MotifPiece[] = [
   fillOpening(squareOpening, motifOf('trial', 'square', { pieces, dividers }), stock, []);
 
 const bevelsOf = (pieces: readonly MotifPiece[]) =>
-  fill(pieces).pieces.map(({ shape }) => shape.ends.map(({ bevels }) => bevels?.map((angle) => Number(angle.toFixed(3)))));
+  fill(pieces).pieces.map(({ shape }) =>
+    shape.ends.map(({ bevels }) => bevels?.map((angle) => Number(angle.toFixed(3)))),
+  );
 
 describe('bevels', () => {
   it('round a node sum to 360°: eight spokes from the middle, each 22.5/22.5', () => {
-    const spokes = [1, 2, 3, 4].flatMap((number) => [pieceFrom('arm', middle, corner(number)), pieceFrom('rib', middle, midEdge(number))]);
+    const spokes = [1, 2, 3, 4].flatMap((number) => [
+      pieceFrom('arm', middle, corner(number)),
+      pieceFrom('rib', middle, midEdge(number)),
+    ]);
     const atMiddle = bevelsOf(spokes).map((ends) => ends.find((pair) => pair?.[0] === 22.5 && pair[1] === 22.5));
     expect(atMiddle.flat().reduce<number>((sum, angle) => sum + (angle ?? 0), 0)).toBeCloseTo(360, 9);
   });
@@ -42,12 +59,20 @@ describe('bevels', () => {
   });
 
   it('are square where a piece ends alone, and where it butts against the middle of an edge', () => {
-    expect(bevelsOf([pieceFrom('peg', midEdge(1), middle)])).toEqual([[[90, 90], [90, 90]]]);
+    expect(bevelsOf([pieceFrom('peg', midEdge(1), middle)])).toEqual([
+      [
+        [90, 90],
+        [90, 90],
+      ],
+    ]);
   });
 
   it('against a piece that runs through are its face: the butt ends half a face short', () => {
     const { pieces } = fill([pieceFrom('rail', midEdge(4), midEdge(2)), pieceFrom('post', midEdge(1), middle)]);
-    expect(pieces.map(({ role, shape }) => [role, Number(shape.length.toFixed(6))])).toEqual([['rail', 37], ['post', 17]]);
+    expect(pieces.map(({ role, shape }) => [role, Number(shape.length.toFixed(6))])).toEqual([
+      ['rail', 37],
+      ['post', 17],
+    ]);
   });
 });
 
@@ -60,7 +85,17 @@ describe('laps', () => {
     const { pieces, problems } = fillOpening(squareOpening, cross, stock, []);
     expect(problems).toEqual([]);
     const [one, two] = pieces;
-    expect(one?.shape.notches).toEqual([{ first: expect.closeTo((37 * Math.SQRT2) / 2, 9), step: 0, count: 1, width: 3, angle: expect.closeTo(90, 9), depth: 5, from: 'above' }]);
+    expect(one?.shape.notches).toEqual([
+      {
+        first: expect.closeTo((37 * Math.SQRT2) / 2, 9),
+        step: 0,
+        count: 1,
+        width: 3,
+        angle: expect.closeTo(90, 9),
+        depth: 5,
+        from: 'above',
+      },
+    ]);
     expect(two?.shape.notches[0]?.from).toBe('above');
     expect(pieces.filter(({ role }) => role === 'arm')).toHaveLength(12);
   });
@@ -69,7 +104,13 @@ describe('laps', () => {
     const { panel } = layOutPanel(
       panelOf(gridOf('three_way', 60, stock), hexagonShape(1), {
         fills: [
-          fillOf('triangle', motifOf('star', 'triangle', { pieces: [1, 2, 3].map((number) => pieceFrom('bar', corner(number), midEdge((number % 3) + 1))) }), stock),
+          fillOf(
+            'triangle',
+            motifOf('star', 'triangle', {
+              pieces: [1, 2, 3].map((number) => pieceFrom('bar', corner(number), midEdge((number % 3) + 1))),
+            }),
+            stock,
+          ),
         ],
       }),
     );
@@ -78,7 +119,12 @@ describe('laps', () => {
   });
 
   it('of four pieces at one place are refused', () => {
-    const bars = [pieceFrom('a', corner(1), corner(3)), pieceFrom('b', corner(2), corner(4)), pieceFrom('c', midEdge(1), midEdge(3)), pieceFrom('d', midEdge(2), midEdge(4))];
+    const bars = [
+      pieceFrom('a', corner(1), corner(3)),
+      pieceFrom('b', corner(2), corner(4)),
+      pieceFrom('c', midEdge(1), midEdge(3)),
+      pieceFrom('d', midEdge(2), midEdge(4)),
+    ];
     expect(fill(bars).problems.map(({ code }) => code)).toEqual(['LAP0505']);
   });
 });
@@ -103,15 +149,25 @@ describe('a motif that cannot be made is told at its words', () => {
   it('a grid finer than its strips, and more pieces than are planned', () => {
     const fine = layOutPanel(panelOf(gridOf('square', 3, stock), cellsShape(2, 2)));
     expect(fine.problems.map(({ code }) => code)).toEqual(['LAP0401']);
-    const many = layOutPanel(panelOf(gridOf('square', 4, stock), cellsShape(2000, 2000), { fills: [fillOf('square', squareHemp([]), stock)] }));
+    const many = layOutPanel(
+      panelOf(gridOf('square', 4, stock), cellsShape(2000, 2000), { fills: [fillOf('square', squareHemp([]), stock)] }),
+    );
     expect(many.problems.map(({ code }) => code)).toEqual(['LAP0701']);
   });
 });
 
 describe('the bench', () => {
-  const bench = { name: 'shop', range: { start: 0, end: 0 }, nameRange: { start: 0, end: 0 }, pinPitches: [], bandBlade: null };
+  const bench = {
+    name: 'shop',
+    range: { start: 0, end: 0 },
+    nameRange: { start: 0, end: 0 },
+    pinPitches: [],
+    bandBlade: null,
+  };
   const grid = gridOf('square', 40, stock);
-  const panel = layOutPanel(panelOf(grid, cellsShape(2, 2), { fills: [fillOf('square', squareHemp([tipOf45]), stock)] })).panel as LaidPanel;
+  const panel = layOutPanel(
+    panelOf(grid, cellsShape(2, 2), { fills: [fillOf('square', squareHemp([tipOf45]), stock)] }),
+  ).panel as LaidPanel;
 
   it('with 22.5, 45 and 67.5 makes the square hemp leaf; without 67.5 it names the nearest jig', () => {
     expect(benchProblems([{ ...bench, bevels: [22.5, 45, 67.5], kerf: null }], [grid], [panel])).toEqual([]);
@@ -131,9 +187,16 @@ describe('the bench', () => {
 
 describe('marks', () => {
   it('do not change when panels are listed the other way round', () => {
-    const make = (cells: number) => layOutPanel(panelOf(gridOf('three_way', 40, stock), hexagonShape(cells), { name: `p${cells}`, fills: [fillOf('triangle', hemp, stock)] })).panel as LaidPanel;
+    const make = (cells: number) =>
+      layOutPanel(
+        panelOf(gridOf('three_way', 40, stock), hexagonShape(cells), {
+          name: `p${cells}`,
+          fills: [fillOf('triangle', hemp, stock)],
+        }),
+      ).panel as LaidPanel;
     const panels = [make(1), make(2)];
-    const marks = (list: readonly LaidPanel[]) => markKinds(list).strips.map(({ mark, groups }) => [mark, groups[0]?.group.length.toFixed(2)]);
+    const marks = (list: readonly LaidPanel[]) =>
+      markKinds(list).strips.map(({ mark, groups }) => [mark, groups[0]?.group.length.toFixed(2)]);
     expect(marks([...panels].reverse())).toEqual(marks(panels));
   });
 

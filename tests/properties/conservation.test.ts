@@ -2,7 +2,7 @@
 import Flatten from '@flatten-js/core';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Panel } from '../../server/design/design-model.ts';
+import type { Grid, Panel } from '../../server/design/design-model.ts';
 import { type Point, turned } from '../../server/geometry/point.ts';
 import type { LaidPanel, Placement, Polygon } from '../../server/lattice/laid-panel.ts';
 import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
@@ -11,7 +11,21 @@ import { indexStrips, notchesOf } from '../../server/lattice/notches.ts';
 import { panelRegion } from '../../server/lattice/panel-region.ts';
 import { pointOnLine, stripParts } from '../../server/lattice/strip-parts.ts';
 import { markKinds } from '../../server/shop/mark-kinds.ts';
-import { fillOf, gridOf, hemp, outlineShape, panelOf, polygonContour, squareHemp, stripStock, tipOf45 } from '../design-builder.ts';
+import {
+  basketGrid,
+  diamondGrid,
+  fillOf,
+  gridOf,
+  hemp,
+  motifOf,
+  pieceFrom,
+  outlineShape,
+  panelOf,
+  polygonContour,
+  squareHemp,
+  stripStock,
+  tipOf45,
+} from '../design-builder.ts';
 
 const ash = stripStock('ash', 3);
 const bass = stripStock('bass', 2.5);
@@ -21,20 +35,56 @@ const starPolygon = fc
   .array(fc.integer({ min: 45, max: 160 }), { minLength: 3, maxLength: 11 })
   .map((radii) => radii.map((radius, index) => turned({ x: radius, y: 0 }, (index * 360) / radii.length + 7)));
 
+const lozenge = motifOf('lozenge', 'rhombus', {
+  pieces: [1, 2, 3, 4].map((corner) =>
+    pieceFrom(
+      'arm',
+      { name: null, place: { kind: 'corner', corner } },
+      { name: 'middle', place: { kind: 'centroid' } },
+    ),
+  ),
+});
+const wheel = motifOf('wheel', 'hexagon', {
+  pieces: [1, 2, 3, 4, 5, 6].map((corner) =>
+    pieceFrom(
+      'spoke',
+      { name: null, place: { kind: 'corner', corner } },
+      { name: 'middle', place: { kind: 'centroid' } },
+    ),
+  ),
+});
+const fills = [
+  fillOf('triangle', hemp, bass),
+  fillOf('square', squareHemp([tipOf45]), bass),
+  fillOf('rhombus', lozenge, bass),
+  fillOf('hexagon', wheel, bass),
+];
+
+function gridOfKind(kind: 'square' | 'three_way' | 'diamond' | 'basket', side: number, turn: number): Grid {
+  if (kind === 'diamond') return diamondGrid(side, 50, ash, turn);
+  if (kind === 'basket') return basketGrid(side, ash, turn);
+  return gridOf(kind, side, ash, { turn });
+}
+
 const panels = fc
   .record({
     polygon: starPolygon,
-    kind: fc.constantFrom('square' as const, 'three_way' as const),
+    kind: fc.constantFrom('square' as const, 'three_way' as const, 'diamond' as const, 'basket' as const),
     side: fc.integer({ min: 22, max: 60 }),
     turn: fc.constantFrom(0, 0, 11, 45, 90),
     on: fc.constantFrom('node' as const, 'cell' as const, 'edge' as const),
     edge: fc.constantFrom('sawn' as const, 'framed' as const),
   })
   .map(({ polygon, kind, side, turn, on, edge }): { polygon: Point[]; panel: Panel } => {
-    const fill = kind === 'square' ? fillOf('square', squareHemp([tipOf45]), bass) : fillOf('triangle', hemp, bass);
-    const grid = gridOf(kind, side, ash, { turn });
-    return { polygon, panel: panelOf(grid, outlineShape(polygonContour(polygon)), { edge, phase: { kind: 'centred', on }, fills: [fill] }) };
+    const grid = gridOfKind(kind, side, turn);
+    return {
+      polygon,
+      panel: panelOf(grid, outlineShape(polygonContour(polygon)), { edge, phase: { kind: 'centred', on }, fills }),
+    };
   });
+
+/** A direction in [0°, 180°). */
+const headingOf = (direction: number): number => ((direction % 180) + 180) % 180;
 
 const laid = (panel: Panel): LaidPanel => {
   const { panel: result } = layOutPanel(panel);
@@ -48,7 +98,8 @@ const onGround = (outline: Polygon, { at, turn }: Placement): Point[] =>
     return { x: moved.x + at.x, y: moved.y + at.y };
   });
 
-const polygonOf = (points: readonly Point[]): Flatten.Polygon => new Flatten.Polygon(points.map(({ x, y }) => Flatten.point(x, y)));
+const polygonOf = (points: readonly Point[]): Flatten.Polygon =>
+  new Flatten.Polygon(points.map(({ x, y }) => Flatten.point(x, y)));
 
 function keptArea(region: Flatten.Polygon, piece: readonly Point[]): number {
   const own = polygonOf(piece);
@@ -84,7 +135,9 @@ describe('any sawn or framed panel', () => {
         const sawn = laid({ ...panel, edge: 'sawn' }).pieces.flatMap(({ outline, placements }) =>
           [...placements()].map((placement) => keptArea(region, onGround(outline, placement))),
         );
-        const framed = laid({ ...panel, edge: 'framed' }).pieces.map(({ outline, count }) => count * Math.abs(polygonOf(outline).area()));
+        const framed = laid({ ...panel, edge: 'framed' }).pieces.map(
+          ({ outline, count }) => count * Math.abs(polygonOf(outline).area()),
+        );
         const [sawnArea, framedArea] = [sawn, framed].map((areas) => areas.reduce((sum, area) => sum + area, 0));
         expect(Math.abs((sawnArea ?? 0) - (framedArea ?? 0))).toBeLessThan(0.03 * (1 + sawn.length));
       }),
@@ -100,7 +153,11 @@ describe('any sawn or framed panel', () => {
         const turnedPanel: Panel = {
           ...fixed,
           shape: outlineShape(polygonContour(polygon.map((point) => turned(point, angle)))),
-          grid: gridOf(panel.grid.kind, panel.grid.side, ash, { turn: panel.grid.turn + angle }),
+          grid: {
+            ...panel.grid,
+            turn: panel.grid.turn + angle,
+            families: panel.grid.families.map((family) => ({ ...family, direction: family.direction + angle })),
+          },
           phase: { kind: 'nodeAt', at: turned(node, angle) },
         };
         const list = (each: Panel) => {
@@ -129,8 +186,10 @@ describe('strips', () => {
           for (const run of notchesOf(panel.grid, families, part, index)) {
             for (const place of placesOfRun(run)) {
               const { x, y } = pointOnLine(part.lines, part.index, part.start + place);
-              const other = (part.lines.family.direction + run.angle) % 180;
-              const pair = [part.lines.family.direction % 180, other].map((each) => each.toFixed(3)).sort().join();
+              const pair = [headingOf(part.lines.family.direction), headingOf(part.lines.family.direction + run.angle)]
+                .map((each) => each.toFixed(3))
+                .sort()
+                .join();
               const key = `${x.toFixed(2)} ${y.toFixed(2)} ${pair}`.replaceAll('-0.00', '0.00');
               cutsAt.set(key, [...(cutsAt.get(key) ?? []), run]);
             }
