@@ -58,6 +58,12 @@ function readText(token: IToken): TextLiteral {
   return { text: inner.replace(/\\(.)/g, '$1'), range: rangeOf(token) };
 }
 
+/** The end of an outline's step and where it stands. */
+interface StepEndPlace {
+  readonly end: StepEnd;
+  readonly range: SourceRange;
+}
+
 export class ExpressionRules extends EmbeddedActionsParser {
   constructor() {
     super(allTokens, { recoveryEnabled: false, errorMessageProvider: expectedMessages });
@@ -180,9 +186,8 @@ export class ExpressionRules extends EmbeddedActionsParser {
     return this.ACTION(() => ({ x, y, range: spanOf(x.range, y.range) }));
   });
 
-  /** The end of an outline's step, with where it stands. */
-  protected stepEnd = this.RULE('stepEnd', (): { readonly end: StepEnd; readonly range: SourceRange } =>
-    this.OR({
+  protected stepEnd = this.RULE('stepEnd', (): StepEndPlace =>
+    this.OR<StepEndPlace>({
       DEF: [
         {
           GATE: () => this.isAhead(1, keyword.start) && !this.isAhead(2, Comma) && !this.arithmeticAhead(2),

@@ -5,8 +5,8 @@
  * neighbours, by the dynamic programme of Wagner and Fischer (1974).
  */
 export function editDistance(first: string, second: string): number {
-  const a = [...first];
-  const b = [...second];
+  const a = Array.from(first);
+  const b = Array.from(second);
   let beforeLast: number[] = [];
   let last = b.map((_, column) => column).concat(b.length);
   for (let row = 1; row <= a.length; row++) {
@@ -32,7 +32,7 @@ export function editDistance(first: string, second: string): number {
 /** The candidate nearest to `word`, when at most a third of its letters (one at least) differ; else null. */
 export function nearestWord(word: string, candidates: Iterable<string>): string | null {
   let best: string | null = null;
-  let least = Math.max(1, Math.floor([...word].length / 3)) + 1;
+  let least = Math.max(1, Math.floor(Array.from(word).length / 3)) + 1;
   for (const candidate of candidates) {
     const distance = editDistance(word.toLowerCase(), candidate.toLowerCase());
     if (distance < least) {

@@ -24,14 +24,14 @@ export interface ParsedDocument {
 export function parseDocument(text: string): ParsedDocument {
   const { tokens, comments, errors } = tokenize(text);
   const read = readBlocks(tokens);
-  const problems = [
+  const inText = [
     ...errors.map((error) => unreadableCharacters(error, text)),
     ...tokens.flatMap((token) => {
       if (token.tokenType === Text && !/^"(?:[^"\\]|\\.)*"$/.test(token.image)) return [unclosedText(token)];
       return token.tokenType === UnknownQuantity ? [unknownUnit(token)] : [];
     }),
-    ...read.problems,
-  ];
+  ].filter(({ range }) => !read.skipped.some(({ start, end }) => start <= range.start && range.end <= end));
+  const problems = [...inText, ...read.problems];
   problems.sort((first, second) => first.range.start - second.range.start || first.range.end - second.range.end);
   return {
     tree: {

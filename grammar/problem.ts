@@ -20,6 +20,13 @@ export interface Problem {
 
 /** In order of place, each said once: the same words may be wrong in many cells. */
 export function inOrderOfPlace(problems: readonly Problem[]): Problem[] {
-  const distinct = new Map(problems.map((problem) => [`${problem.code} ${problem.range.start} ${problem.range.end} ${problem.message}`, problem]));
-  return [...distinct.values()].sort((first, second) => first.range.start - second.range.start || first.range.end - second.range.end);
+  const distinct = new Map(
+    problems.map((problem) => [
+      `${problem.code} ${problem.range.start} ${problem.range.end} ${problem.message}`,
+      problem,
+    ]),
+  );
+  return [...distinct.values()].sort(
+    (first, second) => first.range.start - second.range.start || first.range.end - second.range.end,
+  );
 }

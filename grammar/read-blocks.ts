@@ -10,6 +10,7 @@ import { PhraseParser } from './parser.ts';
 import type { BlockHead } from './parser.ts';
 import type { Problem } from './problem.ts';
 import { spanOf } from './source-range.ts';
+import type { SourceRange } from './source-range.ts';
 import { missingBlock, strayBrace, unclosedBlock, unknownPhrase, unreadPhrase } from './syntax-problems.ts';
 import type {
   BlockDeclaration,
@@ -43,6 +44,8 @@ export interface ReadTokens {
   readonly declarations: readonly Declaration[];
   readonly unreadNames: readonly Name[];
   readonly problems: readonly Problem[];
+  /** Stretches that stand for one unknown thing: what is unreadable inside is no further problem. */
+  readonly skipped: readonly SourceRange[];
 }
 
 const parser = new PhraseParser();
@@ -58,6 +61,7 @@ export function readBlocks(tokens: readonly IToken[]): ReadTokens {
     declarations: nodes.filter((node): node is Declaration => isDeclaration(node)),
     unreadNames: reader.unreadNames,
     problems: reader.problems,
+    skipped: reader.skipped,
   };
 }
 
@@ -67,6 +71,7 @@ const isDeclaration = (node: Phrase): node is Declaration => declarationKinds.ha
 class BlockReader {
   readonly problems: Problem[] = [];
   readonly unreadNames: Name[] = [];
+  readonly skipped: SourceRange[] = [];
 
   constructor(private readonly tokens: readonly IToken[]) {}
 
@@ -141,11 +146,17 @@ class BlockReader {
     return { node: null, next: to, error };
   }
 
+  /** Reports a token that begins no phrase and skips what seems to belong to it. */
   private skipUnknown(block: BlockKind, index: number): ReadPhrase {
     const token = this.tokens[index];
     if (token) this.problems.push(unknownPhrase(token, this.tokens[index - 1] ?? null, block));
-    const next = token?.tokenType === LeftBrace ? index : this.resumeAt(block, index + 1, index + 1);
-    return { node: null, next: this.tokens[next]?.tokenType === LeftBrace ? this.skipBraces(next) : next };
+    let next = token?.tokenType === LeftBrace ? index : this.resumeAt(block, index + 1, index + 1);
+    const type = this.tokens[next]?.tokenType;
+    if (type === LeftBrace) next = this.skipBraces(next);
+    else if (type === RightBrace && block === 'document') next += 1;
+    const last = this.tokens[next - 1];
+    if (token && last) this.skipped.push(spanOf(rangeOf(token), rangeOf(last)));
+    return { node: null, next };
   }
 
   /** Index behind the braces that open at `index`, or of the declaration or end that comes before they close. */
@@ -160,10 +171,14 @@ class BlockReader {
     return this.tokens.length;
   }
 
-  /** Where reading goes on after a phrase that broke at `errorAt`: a known word, a new line's word or a brace. */
+  /**
+   * Where reading goes on after a phrase that broke at `errorAt`: a brace, a known word or a new line. Outside all
+   * blocks only a declaration will do: the lines before it may be what is left of a block closed too early.
+   */
   private resumeAt(block: BlockKind, from: number, errorAt: number): number {
     for (let at = from; at < this.tokens.length; at++) {
-      if (this.isBrace(at) || this.startsLine(at)) return at;
+      if (this.isBrace(at)) return at;
+      if (this.startsLine(at) && (block !== 'document' || this.beginsPhrase(block, at))) return at;
       if (at >= errorAt && block !== 'document' && formOf(block, this.tokens[at]?.image ?? '')) return at;
     }
     return this.tokens.length;

@@ -48,8 +48,7 @@ export function unreadPhrase(
       `\`${before.image}\` must be followed by ${expected}. ${write}`,
     );
   }
-  const unit = /^(mm|cm|m|in|ft|deg|%)$/.test(found.image) && /^[\d.]+$/.test(before.image);
-  const advice = unit ? `Write \`${before.image}${found.image}\` without a space.` : write;
+  const advice = isUnitOf(found, before) ? withoutSpace(found, before) : write;
   return problemAt(
     'unexpectedWord',
     placeOf(found),
@@ -57,9 +56,20 @@ export function unreadPhrase(
   );
 }
 
+/** Whether `found` is the unit of the number before it, written with a space between. */
+const isUnitOf = (found: IToken, before: IToken): boolean =>
+  /^(?:mm|cm|m|in|ft|deg|%)$/u.test(found.image) && /^[\d.]+$/u.test(before.image);
+
+const withoutSpace = (unit: IToken, number: IToken): string =>
+  `Write \`${number.image}${unit.image}\` without a space.`;
+
 /** A token at the place of a new phrase that begins none. */
 export function unknownPhrase(token: IToken, before: IToken | null, block: BlockKind): Problem {
   const range = placeOf(token);
+  if (before && isUnitOf(token, before)) {
+    const message = `The unit \`${token.image}\` belongs to the number before it. ${withoutSpace(token, before)}`;
+    return problemAt('unexpectedWord', range, message);
+  }
   if (block !== 'document' && !/^[\p{L}_]/u.test(token.image)) {
     const after = before ? ` after \`${before.image}\`` : '';
     return problemAt(

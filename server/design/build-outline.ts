@@ -17,7 +17,7 @@ import type { RingEdge } from './self-crossing.ts';
 /** The outline a declaration draws; null where it is broken, which is reported here or where its text could not be read. */
 export function buildOutline(outline: OutlineDeclaration, context: DesignContext): Outline | null {
   const chains = drawSteps(outline, context);
-  if (!chains || outline.incomplete) return null;
+  if (!chains) return null;
   if (chains.length === 0) {
     reportMissing(outline, 'line', 'rectangle 300 x 200', context);
     return null;

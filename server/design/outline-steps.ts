@@ -1,5 +1,6 @@
 /** The steps of an outline drawn one after the other. */
 import { problemAt } from '../../grammar/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problem.ts';
 import type { SourceRange } from '../../grammar/source-range.ts';
 import type {
   ArcStep,
@@ -37,47 +38,37 @@ interface Pen {
  */
 export function drawSteps(outline: OutlineDeclaration, context: DesignContext): DrawnSegment[][] | null {
   const chains: DrawnSegment[][] = [];
+  const pens: Pen[] = [];
   let pen: Pen | null = null;
-  let sound = true;
-  const lift = (): void => {
-    if (pen && !outline.incomplete) sound = closeChain(pen, chains, context) && sound;
-    pen = null;
-  };
   for (const step of outline.properties) {
     if (step.kind === 'start') {
-      lift();
       const at = readPoint(step.at, context);
       if (!at) return null;
       pen = { start: at, startRange: step.range, at, drawn: [] };
+      pens.push(pen);
     } else if (step.kind === 'line' || step.kind === 'arc' || step.kind === 'curve') {
-      if (!pen) {
-        if (outline.incomplete) return null;
-        context.report(
-          problemAt('missingProperty', step.keyword, 'This line begins nowhere. Put `start x, y` before it.'),
-        );
-        return null;
-      }
-      const drawn = drawOn(pen, step, context);
-      if (!drawn) return null;
+      if (!pen && !outline.incomplete) context.report(withoutStart(step.keyword));
+      if (!pen || !drawOn(pen, step, context)) return null;
     } else {
-      lift();
+      pen = null;
       const whole = drawWhole(step, context);
       if (!whole) return null;
       chains.push(...whole);
     }
   }
-  lift();
-  return sound ? chains : null;
+  if (outline.incomplete) return null;
+  const open = pens.filter((drawn) => !closeChain(drawn, context));
+  return open.length > 0 ? null : [...pens.map(({ drawn }) => drawn), ...chains];
 }
 
-/** Adds the pen's chain, when it has come back to its start. */
-function closeChain(pen: Pen, chains: DrawnSegment[][], context: DesignContext): boolean {
+const withoutStart = (keyword: SourceRange): Problem =>
+  problemAt('missingProperty', keyword, 'This line begins nowhere. Put `start x, y` before it.');
+
+/** Whether a pen has come back to its start; if not, that is reported. */
+function closeChain(pen: Pen, context: DesignContext): boolean {
   const last = pen.drawn.at(-1);
   const gap = distance(pen.at, pen.start);
-  if (last && gap <= placeTolerance) {
-    chains.push(pen.drawn);
-    return true;
-  }
+  if (last && gap <= placeTolerance) return true;
   const message = last
     ? `The outline ends ${gap.toFixed(2)} mm from its start. Close it with \`line to start\`.`
     : 'Nothing is drawn from this start. Add lines, arcs or curves that come back to it.';
