@@ -1,5 +1,4 @@
 /** Bundles every entry of the product into dist/. Usage: node .config/bundle.mjs [--watch] */
-import { existsSync } from 'node:fs';
 import { chmod } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { build, context } from 'esbuild';
@@ -20,16 +19,14 @@ const outputs = [
   },
   { ...forWebview, entryPoints: ['client/preview/webview/main.ts'], outfile: 'dist/preview.js' },
   { ...forWebview, entryPoints: ['client/preview/webview/preview.css'], outfile: 'dist/preview.css' },
-]
-  .filter((output) => existsSync(new URL(`../${output.entryPoints[0]}`, import.meta.url)))
-  .map((output) => ({
-    ...output,
-    absWorkingDir: root,
-    mainFields: output.platform === 'node' ? ['module', 'main'] : ['browser', 'module', 'main'],
-    sourcemap: true,
-    minify: true,
-    logLevel: 'warning',
-  }));
+].map((output) => ({
+  ...output,
+  absWorkingDir: root,
+  mainFields: output.platform === 'node' ? ['module', 'main'] : ['browser', 'module', 'main'],
+  sourcemap: true,
+  minify: true,
+  logLevel: 'warning',
+}));
 
 if (process.argv.includes('--watch')) {
   for (const output of outputs) await (await context(output)).watch();
