@@ -143,7 +143,7 @@ export const handMadeDesign = {
   title: 'Tray "one" & only',
   units: 'mm' as const,
   strips: [ash, bass],
-  benches: [],
+  benches: [{ ...named('shop'), bevels: [22.5, 45], kerf: 3, pinPitches: [40], bandBlade: null }],
   grids: [grid],
   motifs: [motif],
   outlines: [outline],

@@ -1,14 +1,16 @@
 /** The shop plan out of what was laid out and counted: only arranges, adds up and rounds. Lengths mm, angles degrees. */
-import type { Design } from '../design/design-model.ts';
+import type { Bench, Design, Grid } from '../design/design-model.ts';
 import type { LaidPanel, PieceEnd, PieceFate } from '../lattice/laid-panel.ts';
 import { cautionsFor } from './cautions.ts';
 import { expandNotches } from './expand-notches.ts';
 import type { MarkedKinds, MarkedPiece, MarkedStrip } from './marked-kinds.ts';
 import { planAngle, planArea, planLength } from './plan-rounding.ts';
-import type { PlanPanel, PlanPiece, PlanPieceEnd, PlanStrip, ShopPlan } from './shop-plan.ts';
+import type { PlanBench, PlanGrid, PlanPanel, PlanPiece, PlanPieceEnd, PlanStrip, ShopPlan } from './shop-plan.ts';
+import { textFingerprint } from './text-fingerprint.ts';
 
 /** The parts of an analysis that a plan is made from. */
 export interface PlannedDesign {
+  readonly text: string;
   readonly design: Design;
   readonly panels: readonly LaidPanel[];
   readonly kinds: MarkedKinds;
@@ -21,13 +23,24 @@ export function buildPlan(planned: PlannedDesign, source: string): ShopPlan {
     schema: 'halflap-plan/1',
     title: planned.design.title,
     source,
+    revision: textFingerprint(planned.text),
     copies: 1,
     incomplete: planned.incomplete,
+    grids: planned.design.grids.map(planGrid),
+    benches: planned.design.benches.map(planBench),
     panels: planned.panels.map(planPanel),
     pieces: planned.kinds.pieces.map(planPiece),
     strips: planned.kinds.strips.flatMap(planStrip),
     cautions: cautionsFor(planned.panels),
   };
+}
+
+function planGrid({ name, kind, side, fit }: Grid): PlanGrid {
+  return { name, kind, sideMm: planLength(side), fitMm: planLength(fit), tenSidesMm: planLength(10 * side) };
+}
+
+function planBench({ name, kerf, bevels }: Bench): PlanBench {
+  return { name, kerfMm: kerf === null ? null : planLength(kerf), bevels: bevels.map(planAngle) };
 }
 
 function planPanel(laid: LaidPanel): PlanPanel {

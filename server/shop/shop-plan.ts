@@ -1,5 +1,20 @@
 /** The shop plan as written out: the contract of `plan --as json`. Lengths mm, angles degrees. */
 
+/** What is assumed of a grid, and what ten of its sides must measure along a strip. */
+export interface PlanGrid {
+  name: string;
+  kind: string;
+  sideMm: number;
+  fitMm: number;
+  tenSidesMm: number;
+}
+
+export interface PlanBench {
+  name: string;
+  kerfMm: number | null;
+  bevels: number[];
+}
+
 export interface PlanNotch {
   atMm: number;
   widthMm: number;
@@ -67,8 +82,12 @@ export interface ShopPlan {
   schema: 'halflap-plan/1';
   title: string | null;
   source: string;
+  /** Fingerprint of the text this was planned from. */
+  revision: string;
   copies: number;
   incomplete: boolean;
+  grids: PlanGrid[];
+  benches: PlanBench[];
   panels: PlanPanel[];
   pieces: PlanPiece[];
   strips: PlanStrip[];

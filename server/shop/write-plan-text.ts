@@ -7,6 +7,7 @@ import { textTable, type Column } from './text-table.ts';
 export function writePlanText(plan: ShopPlan): string {
   const parts = [
     heading(plan),
+    ...section('Taken as given', assumptions(plan)),
     ...section('Panels, one copy of each', textTable(panelColumns, plan.panels)),
     ...section('Strips to cut and notch', textTable(stripColumns, plan.strips)),
     ...section('Notches, from end 1 to the middle of each crossing', plan.strips.map(notchLines).join('\n')),
@@ -24,12 +25,24 @@ export function writePlanText(plan: ShopPlan): string {
 }
 
 function heading(plan: ShopPlan): string {
-  const lines = [plan.title ?? 'Shop plan', `from ${plan.source}`];
+  const lines = [plan.title ?? 'Shop plan', `from ${plan.source}, text ${plan.revision}`];
   if (plan.incomplete) lines.push('INCOMPLETE: the file has errors, and what they touch is missing here.');
-  lines.push(
-    'Lengths in mm, tip to tip. Bevels in degrees inside the wood, left and right seen from end 1. Not tested in wood.',
-  );
+  lines.push('Lengths in mm, tip to tip. Bevels in degrees inside the wood, left and right seen from end 1.');
+  lines.push('Not tested in wood: cut a test notch and a test cell first.');
   return lines.join('\n');
+}
+
+/** What the figures rest on, and what can be checked with a rule. */
+function assumptions({ grids, benches }: ShopPlan): string {
+  const gridLines = grids.map(
+    ({ name, sideMm, fitMm, tenSidesMm }) =>
+      `grid ${name}: side ${millimetres(sideMm)}, fit ${fitMm.toFixed(2)}; check: ten sides along a strip measure ${millimetres(tenSidesMm)}`,
+  );
+  const benchLines = benches.map(({ name, kerfMm, bevels: angles }) => {
+    const kerf = kerfMm === null ? 'kerf not stated' : `kerf ${kerfMm.toFixed(2)}`;
+    return `bench ${name}: ${kerf}${angles.length > 0 ? `, bevels ${angles.map(halfDegrees).join(', ')}` : ''}`;
+  });
+  return [...gridLines, ...benchLines].join('\n');
 }
 
 const section = (title: string, body: string): string[] => (body === '' ? [] : [`${title}\n\n${body}`]);

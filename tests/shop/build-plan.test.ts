@@ -4,7 +4,13 @@ import { writePlanText } from '../../server/shop/write-plan-text.ts';
 import { handMadeDesign, handMadeKinds, handMadePanel } from '../hand-made-panel.ts';
 import { schemaFaults } from './plan-schema.ts';
 
-const planned = { design: handMadeDesign, panels: [handMadePanel], kinds: handMadeKinds, incomplete: false };
+const planned = {
+  text: 'foobar',
+  design: handMadeDesign,
+  panels: [handMadePanel],
+  kinds: handMadeKinds,
+  incomplete: false,
+};
 const plan = buildPlan(planned, 'tray.lap');
 
 describe('the plan', () => {
@@ -19,6 +25,12 @@ describe('the plan', () => {
     expect(schemaFaults({ ...plan, peices: pieces })).not.toEqual([]);
     expect(schemaFaults({ ...plan, copies: 0 })).not.toEqual([]);
     expect(schemaFaults({ ...plan, pieces: [{ ...pieces[0], ends: [] }] })).not.toEqual([]);
+  });
+
+  test('says what it rests on', () => {
+    expect(plan.revision).toBe('bf9cf968');
+    expect(plan.grids).toEqual([{ name: 'squares', kind: 'square', sideMm: 40, fitMm: 0.05, tenSidesMm: 400 }]);
+    expect(plan.benches).toEqual([{ name: 'shop', kerfMm: 3, bevels: [22.5, 45] }]);
   });
 
   test('gives a panel for one copy', () => {
@@ -101,6 +113,12 @@ describe('the plan as text', () => {
     expect(at(20, 60, 100, 140)).toContain('at 20.0, then every 40.0 to 140.0: 4 cuts\n');
     expect(at(20, 60, 99)).toContain('at 20.0  60.0  99.0\n');
     expect(at(20, 60)).toContain('at 20.0  60.0\n');
+  });
+
+  test('says what it rests on and what to check', () => {
+    expect(text).toContain('from tray.lap, text bf9cf968\n');
+    expect(text).toContain('grid squares: side 40.0, fit 0.05; check: ten sides along a strip measure 400.0\n');
+    expect(text).toContain('bench shop: kerf 3.00, bevels 22.5, 45\n');
   });
 
   test('says when something is missing', () => {

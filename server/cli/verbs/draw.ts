@@ -3,6 +3,7 @@ import { analyse, type Analysis } from '../../analyse.ts';
 import { drawPanel } from '../../drawing/draw-panel.ts';
 import { writeSvg } from '../../drawing/write-svg.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
+import { textFingerprint } from '../../shop/text-fingerprint.ts';
 import { oneOf, onlyFile, readArguments } from '../arguments.ts';
 import { destinationOf, outputHelp, outputOptions } from '../output-options.ts';
 import { problemLines } from '../problem-lines.ts';
@@ -38,7 +39,10 @@ ${outputHelp}`,
       terminal.writeError('halflap draw: nothing is drawn, because the panel has errors\n');
       return exitCode.designHasErrors;
     }
-    const svg = writeSvg(drawPanel(laid, analysis.kinds, analysis.design.title), source.name);
+    const svg = writeSvg(
+      drawPanel(laid, analysis.kinds, analysis.design.title),
+      `${source.name}, text ${textFingerprint(source.text)}`,
+    );
     await writeOutput(svg, destination, terminal);
     return analysis.incomplete ? exitCode.designHasErrors : exitCode.fine;
   },
