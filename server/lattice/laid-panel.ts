@@ -54,7 +54,7 @@ export interface PieceGroup {
   /** The words of the piece in its motif. */
   readonly range: SourceRange;
   /** Walks over every placement; interior cells are kept as runs, so this is where they are written out. */
-  placements(): Iterable<Placement>;
+  readonly placements: () => Iterable<Placement>;
 }
 
 /** Strips of one kind in one panel. */

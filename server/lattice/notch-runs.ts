@@ -2,6 +2,9 @@
 import { arithmeticTolerance, kindLengthTolerance, sameAngle, sameLength } from '../geometry/tolerance.ts';
 import type { NotchRun } from './laid-panel.ts';
 
+/** Place of a run's last notch. */
+const lastPlace = ({ first, step, count }: NotchRun): number => first + step * (count - 1);
+
 /** Seen after a turn by 180° in the plane: end 2 becomes end 1, slants and sides stay. */
 export const turnedRuns = (runs: readonly NotchRun[], length: number): NotchRun[] =>
   runs.map((run) => ({ ...run, first: length - run.first - run.step * (run.count - 1) })).sort(byPlace);
@@ -16,11 +19,12 @@ export const flippedRuns = (runs: readonly NotchRun[]): NotchRun[] =>
 export const mirroredRuns = (runs: readonly NotchRun[]): NotchRun[] =>
   runs.map((run) => ({ ...run, angle: 180 - run.angle })).sort(byPlace);
 
-/** One order whatever the position: by side, slant, then place. */
+/** One order whatever the position: by side, slant, place of the first, place of the last, number. */
 export function byPlace(a: NotchRun, b: NotchRun): number {
   if (a.from !== b.from) return a.from < b.from ? -1 : 1;
   if (!sameAngle(a.angle, b.angle)) return a.angle - b.angle;
-  return a.first - b.first;
+  if (!sameLength(a.first, b.first)) return a.first - b.first;
+  return sameLength(lastPlace(a), lastPlace(b)) ? a.count - b.count : lastPlace(a) - lastPlace(b);
 }
 
 /** Which of two ordered rows stands for its kind: positive when it is the first. */
@@ -31,6 +35,7 @@ export function compareRuns(a: readonly NotchRun[], b: readonly NotchRun[]): num
     if (one.from !== two.from) return one.from === 'above' ? 1 : -1;
     if (!sameAngle(one.angle, two.angle)) return two.angle - one.angle;
     if (Math.abs(one.first - two.first) > kindLengthTolerance) return two.first - one.first;
+    if (!sameLength(lastPlace(one), lastPlace(two))) return lastPlace(two) - lastPlace(one);
     if (one.count !== two.count) return one.count - two.count;
   }
   return a.length - b.length;
@@ -42,8 +47,6 @@ export const sameRuns = (a: readonly NotchRun[], b: readonly NotchRun[]): boolea
     const other = b[index];
     return other !== undefined && sameRun(run, other);
   });
-
-const lastPlace = ({ first, step, count }: NotchRun): number => first + step * (count - 1);
 
 const sameRun = (a: NotchRun, b: NotchRun): boolean =>
   a.from === b.from &&

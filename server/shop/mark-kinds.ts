@@ -65,7 +65,7 @@ function tellingLetters(roles: readonly string[]): Map<string, string> {
   const distinct = [...new Set(roles)];
   return new Map(
     distinct.map((role) => {
-      const letters = [...role.toLocaleUpperCase('en')];
+      const letters = Array.from(role.toLocaleUpperCase('en'));
       const others = distinct.filter((other) => other !== role).map((other) => other.toLocaleUpperCase('en'));
       const enough = letters.findIndex((_, index) => {
         const beginning = letters.slice(0, index + 1).join('');

@@ -16,7 +16,8 @@ const star = fc
   .array(fc.integer({ min: 20, max: 150 }), { minLength: 3, maxLength: 14 })
   .map((radii) => radii.map((radius, index) => turned({ x: radius, y: 0 }, (index * 360) / radii.length)));
 
-const polygonOf = (points: readonly Point[]): Flatten.Polygon => new Flatten.Polygon(points.map(({ x, y }) => Flatten.point(x, y)));
+const polygonOf = (points: readonly Point[]): Flatten.Polygon =>
+  new Flatten.Polygon(points.map(({ x, y }) => Flatten.point(x, y)));
 
 /** A slot: two straight sides and two half circles. */
 const slot: Contour = [
@@ -35,7 +36,8 @@ describe('exact areas', () => {
       new Flatten.Arc(Flatten.point(-50, 0), 20, Math.PI / 2, (3 * Math.PI) / 2, true),
     ]);
     expect(contourArea(slot)).toBeCloseTo(Math.abs(shape.area()), 6);
-    const round = [...shape.edges].reduce((sum, edge) => sum + edge.length, 0);
+    const edges = [...shape.edges] as Flatten.Edge[];
+    const round = edges.reduce((sum, edge) => sum + edge.length, 0);
     expect(contourLength(slot)).toBeCloseTo(round, 1);
   });
 
@@ -76,7 +78,9 @@ describe('flattening', () => {
         const chain = [...flattenContour([cubic]), to];
         const samples = Array.from({ length: 37 }, (_, index) => pointOnCubic(cubic, index / 36));
         for (const sample of samples) {
-          const away = Math.min(...chain.slice(1).map((next, index) => distanceToSegment(sample, chain[index] ?? next, next)));
+          const away = Math.min(
+            ...chain.slice(1).map((next, index) => distanceToSegment(sample, chain[index] ?? next, next)),
+          );
           expect(away).toBeLessThan(0.000_51);
         }
       }),

@@ -55,7 +55,7 @@ describe('bevels', () => {
   it('are a mitre where two pieces meet alone: single slanted cuts that sum to 180', () => {
     const [first] = bevelsOf([pieceFrom('one', corner(1), middle), pieceFrom('two', middle, corner(2))]);
     const mitre = first?.find((pair) => Math.abs((pair?.[0] ?? 0) + (pair?.[1] ?? 0) - 180) < 1e-6 && pair?.[0] !== 90);
-    expect(mitre?.slice().sort((a, b) => Number(a) - Number(b))).toEqual([45, 135]);
+    expect(mitre?.slice().sort((a, b) => a - b)).toEqual([45, 135]);
   });
 
   it('are square where a piece ends alone, and where it butts against the middle of an edge', () => {
@@ -85,17 +85,11 @@ describe('laps', () => {
     const { pieces, problems } = fillOpening(squareOpening, cross, stock, []);
     expect(problems).toEqual([]);
     const [one, two] = pieces;
-    expect(one?.shape.notches).toEqual([
-      {
-        first: expect.closeTo((37 * Math.SQRT2) / 2, 9),
-        step: 0,
-        count: 1,
-        width: 3,
-        angle: expect.closeTo(90, 9),
-        depth: 5,
-        from: 'above',
-      },
-    ]);
+    const [notch] = one?.shape.notches ?? [];
+    expect(one?.shape.notches).toHaveLength(1);
+    expect(notch?.first).toBeCloseTo((37 * Math.SQRT2) / 2, 9);
+    expect(notch?.angle).toBeCloseTo(90, 9);
+    expect([notch?.width, notch?.depth, notch?.from]).toEqual([3, 5, 'above']);
     expect(two?.shape.notches[0]?.from).toBe('above');
     expect(pieces.filter(({ role }) => role === 'arm')).toHaveLength(12);
   });
