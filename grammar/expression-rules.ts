@@ -64,10 +64,32 @@ interface StepEndPlace {
   readonly range: SourceRange;
 }
 
+/** Signs, brackets, calls and operators one phrase may hold; a person writes a handful. Keeps the tree from outgrowing the stack. */
+const mostNesting = 100;
+const mostOperations = 1000;
+
 export class ExpressionRules extends EmbeddedActionsParser {
+  private nesting = 0;
+  private operations = 0;
+
   constructor() {
     super(allTokens, { recoveryEnabled: false, errorMessageProvider: expectedMessages });
   }
+
+  override reset(): void {
+    super.reset();
+    this.nesting = 0;
+    this.operations = 0;
+  }
+
+  /** Whether the phrase may hold one more thing inside another; `nest` counts it. */
+  protected mayNest = (): boolean => this.nesting < mostNesting;
+
+  protected nest(): void {
+    this.ACTION(() => (this.nesting += 1));
+  }
+
+  private mayOperate = (): boolean => this.operations < mostOperations;
 
   /** Whether the token `ahead` places on may be read as `type`. */
   protected isAhead(ahead: number, type: TokenType): boolean {
@@ -96,20 +118,28 @@ export class ExpressionRules extends EmbeddedActionsParser {
 
   public expression: ParserMethod<[], Expression> = this.RULE('expression', (): Expression => {
     let left = this.SUBRULE(this.term);
-    this.MANY(() => {
-      const sign = this.OR([{ ALT: () => this.CONSUME(Plus) }, { ALT: () => this.CONSUME(Minus) }]);
-      const right = this.SUBRULE2(this.term);
-      left = this.ACTION(() => operation(sign, left, right));
+    this.MANY({
+      GATE: this.mayOperate,
+      DEF: () => {
+        const sign = this.OR([{ ALT: () => this.CONSUME(Plus) }, { ALT: () => this.CONSUME(Minus) }]);
+        const right = this.SUBRULE2(this.term);
+        left = this.ACTION(() => operation(sign, left, right));
+        this.ACTION(() => (this.operations += 1));
+      },
     });
     return left;
   });
 
   private term: ParserMethod<[], Expression> = this.RULE('term', (): Expression => {
     let left = this.SUBRULE(this.factor);
-    this.MANY(() => {
-      const sign = this.OR([{ ALT: () => this.CONSUME(Times) }, { ALT: () => this.CONSUME(Divide) }]);
-      const right = this.SUBRULE2(this.factor);
-      left = this.ACTION(() => operation(sign, left, right));
+    this.MANY({
+      GATE: this.mayOperate,
+      DEF: () => {
+        const sign = this.OR([{ ALT: () => this.CONSUME(Times) }, { ALT: () => this.CONSUME(Divide) }]);
+        const right = this.SUBRULE2(this.factor);
+        left = this.ACTION(() => operation(sign, left, right));
+        this.ACTION(() => (this.operations += 1));
+      },
     });
     return left;
   });
@@ -117,9 +147,9 @@ export class ExpressionRules extends EmbeddedActionsParser {
   private factor: ParserMethod<[], Expression> = this.RULE('factor', (): Expression =>
     this.OR({
       DEF: [
-        { ALT: () => this.SUBRULE(this.negation) },
+        { GATE: this.mayNest, ALT: () => this.SUBRULE(this.negation) },
         { ALT: () => this.SUBRULE(this.number) },
-        { ALT: () => this.SUBRULE(this.bracketed) },
+        { GATE: this.mayNest, ALT: () => this.SUBRULE(this.bracketed) },
         { ALT: () => this.SUBRULE(this.nameOrCall) },
       ],
       ERR_MSG: 'a number, a name or arithmetic',
@@ -128,6 +158,7 @@ export class ExpressionRules extends EmbeddedActionsParser {
 
   private negation = this.RULE('negation', (): Expression => {
     const sign = this.CONSUME(Minus);
+    this.nest();
     const operand = this.SUBRULE(this.factor);
     return this.ACTION(() => ({ kind: 'negation', operand, range: spanOf(rangeOf(sign), operand.range) }));
   });
@@ -143,6 +174,7 @@ export class ExpressionRules extends EmbeddedActionsParser {
 
   private bracketed = this.RULE('bracketed', (): Expression => {
     const open = this.CONSUME(LeftBracket);
+    this.nest();
     const inner = this.SUBRULE(this.expression);
     const close = this.CONSUME(RightBracket);
     return this.ACTION(() => ({ ...inner, range: spanOf(rangeOf(open), rangeOf(close)) }));
@@ -151,18 +183,22 @@ export class ExpressionRules extends EmbeddedActionsParser {
   private nameOrCall = this.RULE('nameOrCall', (): Expression => {
     const name = this.SUBRULE(this.name, { ARGS: ['a name'] });
     let expression: Expression = this.ACTION(() => ({ kind: 'name', name, range: name.range }));
-    this.OPTION(() => {
-      const values: Expression[] = [];
-      this.CONSUME(LeftBracket);
-      this.AT_LEAST_ONE_SEP({
-        SEP: Comma,
-        DEF: () => {
-          const value = this.SUBRULE(this.expression);
-          this.ACTION(() => values.push(value));
-        },
-      });
-      const close = this.CONSUME(RightBracket);
-      expression = this.ACTION(() => ({ kind: 'call', name, values, range: spanOf(name.range, rangeOf(close)) }));
+    this.OPTION({
+      GATE: this.mayNest,
+      DEF: () => {
+        const values: Expression[] = [];
+        this.CONSUME(LeftBracket);
+        this.nest();
+        this.AT_LEAST_ONE_SEP({
+          SEP: Comma,
+          DEF: () => {
+            const value = this.SUBRULE(this.expression);
+            this.ACTION(() => values.push(value));
+          },
+        });
+        const close = this.CONSUME(RightBracket);
+        expression = this.ACTION(() => ({ kind: 'call', name, values, range: spanOf(name.range, rangeOf(close)) }));
+      },
     });
     return expression;
   });

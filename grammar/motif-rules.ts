@@ -40,7 +40,7 @@ export class MotifRules extends ExpressionRules {
         { ALT: () => this.SUBRULE(this.cornerPlace) },
         { ALT: () => this.SUBRULE(this.midPlace) },
         { ALT: () => this.SUBRULE(this.middlePlace) },
-        { ALT: () => this.SUBRULE(this.betweenPlace) },
+        { GATE: this.mayNest, ALT: () => this.SUBRULE(this.betweenPlace) },
         {
           GATE: () => this.isAhead(1, Word) && !this.isAhead(2, keyword.along) && !this.arithmeticAhead(2),
           ALT: () => {
@@ -83,6 +83,7 @@ export class MotifRules extends ExpressionRules {
 
   private betweenPlace = this.RULE('betweenPlace', (): PlaceSyntax => {
     const word = this.CONSUME(keyword.between);
+    this.nest();
     const first = this.SUBRULE(this.place);
     this.CONSUME(keyword.and);
     const second = this.SUBRULE2(this.place);

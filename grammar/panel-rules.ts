@@ -53,7 +53,11 @@ export class PanelRules extends OutlineRules {
     this.OR({
       DEF: [
         {
-          GATE: () => this.isAhead(2, NumberToken) || this.isAhead(2, LeftBracket) || this.isAhead(3, keyword.cells),
+          GATE: () =>
+            this.isAhead(2, NumberToken) ||
+            this.isAhead(2, LeftBracket) ||
+            this.isAhead(3, keyword.cells) ||
+            this.isAhead(4, keyword.cells),
           ALT: () => this.SUBRULE(this.hexagonOfCells),
         },
         {

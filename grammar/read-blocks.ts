@@ -8,10 +8,18 @@ import type { IRecognitionException, IToken } from 'chevrotain';
 import { rangeOf } from './expression-rules.ts';
 import { PhraseParser } from './parser.ts';
 import type { BlockHead } from './parser.ts';
+import { PhraseStarts } from './phrase-starts.ts';
 import type { Problem } from './problem.ts';
 import { spanOf } from './source-range.ts';
 import type { SourceRange } from './source-range.ts';
-import { missingBlock, strayBrace, unclosedBlock, unknownPhrase, unreadPhrase } from './syntax-problems.ts';
+import {
+  missingBlock,
+  outsideBlock,
+  strayBrace,
+  unclosedBlock,
+  unknownPhrase,
+  unreadPhrase,
+} from './syntax-problems.ts';
 import type {
   BlockDeclaration,
   Declaration,
@@ -21,7 +29,7 @@ import type {
   Property,
   TipProperty,
 } from './syntax-tree.ts';
-import { Comma, Divide, Equals, keyword, LeftBrace, LeftBracket, Minus, Plus, RightBrace, Times } from './tokens.ts';
+import { LeftBrace, RightBrace } from './tokens.ts';
 import { formOf } from './vocabulary.ts';
 import type { BlockKind, PhraseForm } from './vocabulary.ts';
 
@@ -40,6 +48,12 @@ interface ReadBlock {
   readonly next: number;
 }
 
+/** How a block was opened: by its brace, by a head whose brace is missing (and reported), or, the whole file, by nothing. */
+interface Opening {
+  readonly token: IToken | null;
+  readonly inBraces: boolean;
+}
+
 export interface ReadTokens {
   readonly declarations: readonly Declaration[];
   readonly unreadNames: readonly Name[];
@@ -50,13 +64,10 @@ export interface ReadTokens {
 
 const parser = new PhraseParser();
 
-/** Tokens behind which a phrase surely goes on, whatever begins the next line. */
-const connectors = new Set([Comma, Equals, Plus, Minus, Times, Divide, LeftBracket]);
-
 /** Reads a whole file. Never throws. */
 export function readBlocks(tokens: readonly IToken[]): ReadTokens {
   const reader = new BlockReader(tokens);
-  const { nodes } = reader.readBlock('document', 0, null);
+  const { nodes } = reader.readBlock('document', 0, { token: null, inBraces: false });
   return {
     declarations: nodes.filter((node): node is Declaration => isDeclaration(node)),
     unreadNames: reader.unreadNames,
@@ -65,25 +76,28 @@ export function readBlocks(tokens: readonly IToken[]): ReadTokens {
   };
 }
 
-const declarationKinds = new Set(['title', 'units', 'let', 'strip', 'bench', 'grid', 'motif', 'outline', 'panel']);
-const isDeclaration = (node: Phrase): node is Declaration => declarationKinds.has(node.kind);
+const isDeclaration = (node: Phrase): node is Declaration => formOf('document', node.kind) !== undefined;
 
 class BlockReader {
   readonly problems: Problem[] = [];
   readonly unreadNames: Name[] = [];
   readonly skipped: SourceRange[] = [];
+  private readonly starts: PhraseStarts;
 
-  constructor(private readonly tokens: readonly IToken[]) {}
+  constructor(private readonly tokens: readonly IToken[]) {
+    this.starts = new PhraseStarts(tokens);
+  }
 
-  /** Reads phrases from `index` up to the closing brace that belongs to `open`, or to the end of the file. */
-  readBlock(block: BlockKind, index: number, open: IToken | null): ReadBlock {
+  /** Reads phrases from `index` up to the closing brace that belongs to the opening, or to the end of the file. */
+  readBlock(block: BlockKind, index: number, opening: Opening): ReadBlock {
     const nodes: Phrase[] = [];
+    const { token: open, inBraces } = opening;
     let incomplete = false;
     let at = index;
     for (;;) {
       const token = this.tokens[at];
-      if (token === undefined || (open && this.beginsDeclaration(at, block))) {
-        if (open) this.problems.push(unclosedBlock(open, token ?? null));
+      if (token === undefined || (open && this.starts.beginsDeclaration(at, block))) {
+        if (open && inBraces) this.problems.push(unclosedBlock(open, token ?? null));
         return { nodes, incomplete: incomplete || open !== null, close: null, next: at };
       }
       if (token.tokenType === RightBrace) {
@@ -93,7 +107,7 @@ class BlockReader {
         continue;
       }
       const form = formOf(block, token.image);
-      const read = form ? this.readWithBody(block, form, at) : this.skipUnknown(block, at);
+      const read = form ? this.readWithBody(block, form, at) : this.skipUnknown(block, at, nodes);
       if (read.node) nodes.push(read.node);
       else incomplete = true;
       at = read.next;
@@ -103,36 +117,64 @@ class BlockReader {
   /** A phrase and the braces behind it. */
   private readWithBody(block: BlockKind, form: PhraseForm, index: number): ReadPhrase {
     const { node, next } = this.readPhrase(block, form, index);
-    const open = this.tokens[next];
     if (!form.opens) return { node, next };
-    if (open?.tokenType !== LeftBrace) {
-      if (node && form.opens.required) {
-        this.problems.push(missingBlock(node.range, form));
-        this.noteName(form, index);
-        return { node: null, next };
-      }
-      return { node, next };
+    const { block: inner, required } = form.opens;
+    if (this.tokens[next]?.tokenType === LeftBrace) return this.readBody(inner, node, next, false);
+    if (!node || !required) return { node, next };
+    this.problems.push(missingBlock(node.range, this.tokens[next] ?? null, form));
+    const brace = this.starts.resumeAt('document', next, next);
+    if (this.tokens[brace]?.tokenType === LeftBrace) return this.readBody(inner, node, brace, true);
+    if (this.starts.beginsPhrase(inner, next) && !this.starts.beginsDeclaration(next, inner)) {
+      return this.readBody(inner, node, next - 1, true);
     }
-    const body = this.readBlock(form.opens.block, next + 1, open);
-    return { node: node && joinBody(node, open, body, this.tokens[body.next - 1] ?? open), next: body.next };
+    this.noteName(form, index);
+    return { node: null, next: brace };
   }
 
-  /** Reads one phrase up to the next line that begins a phrase; failing that, across lines; failing both, reports and skips. */
+  /**
+   * The block behind the token at `open`: its brace, or the last word of a head whose brace is missing.
+   * What stands between a broken head and its block may be part of either.
+   */
+  private readBody(block: BlockKind, head: Phrase | null, open: number, brokenHead: boolean): ReadPhrase {
+    const token = this.tokens[open];
+    if (!token) return { node: null, next: open };
+    const read = this.readBlock(block, open + 1, { token, inBraces: token.tokenType === LeftBrace });
+    const body = { ...read, incomplete: read.incomplete || brokenHead };
+    return { node: head && joinBody(head, token, body, this.tokens[body.next - 1] ?? token), next: body.next };
+  }
+
+  /**
+   * Reads one phrase. It may run over lines; but where it breaks, or leaves words behind that begin nothing, a known
+   * word at the start of a line is the next phrase. What breaks then is reported and skipped.
+   */
   private readPhrase(block: BlockKind, form: PhraseForm, index: number): ReadPhrase {
-    const lineEnd = this.nextStart(block, index + 1);
-    const first = this.parse(form, index, lineEnd);
-    if (!first.error) return first;
-    const braceEnd = this.nextBrace(index + 1);
-    if (braceEnd > lineEnd) {
-      const second = this.parse(form, index, this.nextStart(block, lineEnd + 1));
-      if (!second.error && this.beginsPhrase(block, second.next)) return second;
+    const end = this.starts.nextStart(block, index + 1);
+    const whole = this.parse(form, index, end);
+    if (!whole.error && this.starts.beginsPhrase(block, whole.next)) return whole;
+    const nearest = this.starts.nearestStart(block, index + 1);
+    const short = nearest < end ? this.parse(form, index, nearest) : whole;
+    if (!short.error) return whole.error ? short : whole;
+    if (whole.error) {
+      const long = this.parse(form, index, this.starts.nextStart(block, end + 1));
+      if (!this.starts.isBrace(end) && !long.error && this.starts.beginsPhrase(block, long.next)) return long;
     }
-    const found = first.error.token.tokenType === EOF ? null : first.error.token;
-    const errorAt = found ? this.indexOf(found, index) : lineEnd;
-    const before = this.tokens[errorAt - 1] ?? this.tokens[index];
-    if (before) this.problems.push(unreadPhrase(first.error, found, before, form));
+    return this.skipBroken(block, form, index, short.error, nearest);
+  }
+
+  private skipBroken(
+    block: BlockKind,
+    form: PhraseForm,
+    index: number,
+    error: IRecognitionException,
+    end: number,
+  ): ReadPhrase {
+    const found = error.token.tokenType === EOF ? null : error.token;
+    const errorAt = found ? this.starts.indexOf(found, index) : end;
+    const before = this.tokens[errorAt - 1];
+    if (before) this.problems.push(unreadPhrase(error, found, before, form));
     this.noteName(form, index);
-    return { node: null, next: this.resumeAt(block, index + 1, Math.max(errorAt, index + 1)) };
+    const next = found ? this.starts.resumeAt(block, index + 1, Math.max(errorAt, index + 1)) : end;
+    return { node: null, next };
   }
 
   private parse(form: PhraseForm, from: number, to: number) {
@@ -141,98 +183,27 @@ class BlockReader {
     const error: IRecognitionException | undefined = parser.errors[0];
     if (!error) return { node: node ?? null, next: to, error: null };
     if (error.name === 'NotAllInputParsedException') {
-      return { node: node ?? null, next: this.indexOf(error.token, from), error: null };
+      return { node: node ?? null, next: this.starts.indexOf(error.token, from), error: null };
     }
     return { node: null, next: to, error };
   }
 
-  /** Reports a token that begins no phrase and skips what seems to belong to it. */
-  private skipUnknown(block: BlockKind, index: number): ReadPhrase {
+  /** Reports a token that begins no phrase and skips what seems to belong to it. `nodes` are the phrases before it. */
+  private skipUnknown(block: BlockKind, index: number, nodes: Phrase[]): ReadPhrase {
     const token = this.tokens[index];
-    if (token) this.problems.push(unknownPhrase(token, this.tokens[index - 1] ?? null, block));
-    let next = token?.tokenType === LeftBrace ? index : this.resumeAt(block, index + 1, index + 1);
+    if (!token) return { node: null, next: index };
+    const last = nodes.at(-1);
+    if (block === 'document' && last && isBlock(last) && formOf(last.kind, token.image)) {
+      nodes[nodes.length - 1] = { ...last, incomplete: true };
+      this.problems.push(outsideBlock(token, last.kind));
+    } else this.problems.push(unknownPhrase(token, this.tokens[index - 1] ?? null, block));
+    let next = token.tokenType === LeftBrace ? index : this.starts.resumeAt(block, index + 1, index + 1);
     const type = this.tokens[next]?.tokenType;
-    if (type === LeftBrace) next = this.skipBraces(next);
+    if (type === LeftBrace) next = this.starts.behindBraces(next);
     else if (type === RightBrace && block === 'document') next += 1;
-    const last = this.tokens[next - 1];
-    if (token && last) this.skipped.push(spanOf(rangeOf(token), rangeOf(last)));
+    const end = this.tokens[next - 1];
+    if (end) this.skipped.push(spanOf(rangeOf(token), rangeOf(end)));
     return { node: null, next };
-  }
-
-  /** Index behind the braces that open at `index`, or of the declaration or end that comes before they close. */
-  private skipBraces(index: number): number {
-    let depth = 0;
-    for (let at = index; at < this.tokens.length; at++) {
-      const type = this.tokens[at]?.tokenType;
-      if (type === LeftBrace) depth += 1;
-      else if (type === RightBrace && --depth === 0) return at + 1;
-      else if (this.beginsDeclaration(at, 'tips')) return at;
-    }
-    return this.tokens.length;
-  }
-
-  /**
-   * Where reading goes on after a phrase that broke at `errorAt`: a brace, a known word or a new line. Outside all
-   * blocks only a declaration will do: the lines before it may be what is left of a block closed too early.
-   */
-  private resumeAt(block: BlockKind, from: number, errorAt: number): number {
-    for (let at = from; at < this.tokens.length; at++) {
-      if (this.isBrace(at)) return at;
-      if (this.startsLine(at) && (block !== 'document' || this.beginsPhrase(block, at))) return at;
-      if (at >= errorAt && block !== 'document' && formOf(block, this.tokens[at]?.image ?? '')) return at;
-    }
-    return this.tokens.length;
-  }
-
-  /** Index of the next brace, or of the next line that begins with a word of the block. */
-  private nextStart(block: BlockKind, from: number): number {
-    for (let at = from; at < this.tokens.length; at++) {
-      if (this.isBrace(at) || (this.startsLine(at) && this.beginsPhrase(block, at))) return at;
-    }
-    return this.tokens.length;
-  }
-
-  private nextBrace(from: number): number {
-    for (let at = from; at < this.tokens.length; at++) if (this.isBrace(at)) return at;
-    return this.tokens.length;
-  }
-
-  private isBrace(at: number): boolean {
-    const type = this.tokens[at]?.tokenType;
-    return type === LeftBrace || type === RightBrace;
-  }
-
-  private beginsPhrase(block: BlockKind, at: number): boolean {
-    const token = this.tokens[at];
-    return (
-      token === undefined ||
-      this.isBrace(at) ||
-      formOf(block, token.image) !== undefined ||
-      this.beginsDeclaration(at, block)
-    );
-  }
-
-  /** Whether the token is the first of its line and nothing before it calls for more. */
-  private startsLine(at: number): boolean {
-    const token = this.tokens[at];
-    const before = this.tokens[at - 1];
-    if (!token || !before) return true;
-    return token.startLine !== before.endLine && !connectors.has(before.tokenType) && !connectors.has(token.tokenType);
-  }
-
-  /** Whether a new line can only be a declaration: seen inside a block, its brace is missing. */
-  private beginsDeclaration(at: number, inside: BlockKind): boolean {
-    const token = this.tokens[at];
-    if (!token || !this.startsLine(at) || !formOf('document', token.image)) return false;
-    if (inside === 'document' || !formOf(inside, token.image)) return true;
-    const behind = this.tokens[at + 2]?.tokenType;
-    return behind === LeftBrace || behind === keyword.for;
-  }
-
-  private indexOf(token: IToken, from: number): number {
-    let at = from;
-    while (at < this.tokens.length && this.tokens[at] !== token) at += 1;
-    return at;
   }
 
   private noteName(form: PhraseForm, index: number): void {
@@ -240,6 +211,8 @@ class BlockReader {
     if (form.names && name) this.unreadNames.push({ text: name.image, range: rangeOf(name) });
   }
 }
+
+const isBlock = (node: Phrase): node is BlockDeclaration => 'properties' in node;
 
 /** A head with its body becomes a declaration, a fill takes its tips. */
 function joinBody(node: Phrase, open: IToken, body: ReadBlock, last: IToken): Phrase {
@@ -255,7 +228,7 @@ function joinBody(node: Phrase, open: IToken, body: ReadBlock, last: IToken): Ph
     keyword: word,
     name,
     ...(shape ? { shape } : {}),
-    open: rangeOf(open),
+    open: open.tokenType === LeftBrace ? rangeOf(open) : null,
     close: body.close && rangeOf(body.close),
     properties: body.nodes,
     incomplete: body.incomplete,

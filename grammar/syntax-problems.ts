@@ -92,12 +92,21 @@ export function unknownPhrase(token: IToken, before: IToken | null, block: Block
 
 const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
-export function missingBlock(head: SourceRange, form: PhraseForm): Problem {
+/** A declaration whose braces do not follow its head; `next` is what follows instead. */
+export function missingBlock(head: SourceRange, next: IToken | null, form: PhraseForm): Problem {
+  const range = next ? placeOf(next) : head;
+  const found = next ? `, not \`${next.image}\`` : '';
   return problemAt(
     'unexpectedWord',
-    head,
-    `The braces of this declaration are missing. Write it like \`${form.example}\`.`,
+    range,
+    `Expected \`{\` after the head of a declaration${found}. Write it like \`${form.example}\`.`,
   );
+}
+
+/** A property behind the brace of the block it belongs to. */
+export function outsideBlock(token: IToken, block: BlockKind): Problem {
+  const message = `\`${token.image}\` stands outside ${blockNames[block]}, whose \`}\` comes too early. Move that \`}\` behind its last property.`;
+  return problemAt('unknownDeclaration', placeOf(token), message);
 }
 
 export function unclosedBlock(open: IToken, next: IToken | null): Problem {

@@ -38,9 +38,9 @@ export function buildOutline(outline: OutlineDeclaration, context: DesignContext
 function reportCrossing(chains: readonly (readonly DrawnSegment[])[], context: DesignContext): boolean {
   const crossing = findCrossing(chains.flatMap(edgesOf));
   if (!crossing) return false;
-  const [first, second] = [...crossing].sort((a, b) => a.owner.range.start - b.owner.range.start);
+  const [first, second] = [crossing.first, crossing.second].sort((a, b) => a.owner.range.start - b.owner.range.start);
   if (!first || !second) return false;
-  const { x, y } = second.from;
+  const { x, y } = crossing.at;
   const message = `The outline crosses or touches itself near ${x.toFixed(1)}, ${y.toFixed(1)}. Move the ends or controls so that it goes round once.`;
   const related =
     first.owner.range === second.owner.range ? [] : [{ range: first.owner.range, message: 'It meets this part.' }];

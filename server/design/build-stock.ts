@@ -14,7 +14,7 @@ export function buildStrip(strip: StripDeclaration, context: DesignContext): Str
   const face = section ? readLength(section.face, 'face', 'positive', context) : null;
   const depth = section ? readLength(section.depth, 'depth', 'positive', context) : null;
   const lengths = (propertyOf(strip, 'lengths')?.values ?? []).map((value) =>
-    readLength(value, 'length', 'positive', context),
+    readLength(value, 'length of a strip', 'positive', context),
   );
   const flush = optional(propertyOf(strip, 'flush')?.value, (value) =>
     readLength(value, 'flush', 'notNegative', context),

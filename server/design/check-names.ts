@@ -53,6 +53,9 @@ function repeatedNames(definitions: readonly Definition[]): Problem[] {
   const problems: Problem[] = [];
   for (const definition of definitions) {
     const { kind, name, scope, nameRange } = definition;
+    if (kind === 'let' && name === 'pi') {
+      problems.push(problemAt('repeatedName', nameRange, '`pi` is a number already, 3.14159… Choose another name.'));
+    }
     if (kind === 'piece' || kind === 'divider') continue;
     const key = `${kind} ${scope ?? ''} ${name}`;
     const first = seen.get(key);

@@ -49,7 +49,8 @@ export function readPercent(
 ): number | null {
   const amount = readDimension(expression, what, percentDimension, '8%', context);
   if (amount === null || (amount >= 0 && amount < limit)) return amount;
-  const message = `The ${what} must be 0% or more and less than ${String(limit * 100)}%. Give a percentage between them.`;
+  const most = Number.isFinite(limit) ? ` and less than ${String(limit * 100)}%` : '';
+  const message = `The ${what} must be 0% or more${most}. Give such a percentage.`;
   context.report(problemAt('outOfRange', expression.range, message));
   return null;
 }
@@ -113,7 +114,7 @@ function wrong(
   example: string,
   context: DesignContext,
 ): null {
-  const message = `The ${what} is ${needed}, and this is ${dimensionName(found)}. Write it like \`${example}\`.`;
+  const message = `The ${what} must be ${needed}, and this is ${dimensionName(found)}. Write it like \`${example}\`.`;
   context.report(problemAt('wrongDimension', range, message));
   return null;
 }

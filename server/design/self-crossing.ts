@@ -1,5 +1,5 @@
 /** Where closed chains of straight edges cross or touch themselves or each other. */
-import { cross, dot, subtract } from '../geometry/point.ts';
+import { between, cross, dot, subtract } from '../geometry/point.ts';
 import type { Point } from '../geometry/point.ts';
 
 /** An edge of ring `ring`, `place` along it of `count`; `owner` is whatever the caller drew it from. */
@@ -12,21 +12,28 @@ export interface RingEdge<Owner> {
   readonly owner: Owner;
 }
 
+export interface Crossing<Owner> {
+  readonly first: RingEdge<Owner>;
+  readonly second: RingEdge<Owner>;
+  /** A point both have. */
+  readonly at: Point;
+}
+
 /**
- * The first crossing found, as its two edges; null where there is none. Neighbours of one ring share their
- * corner and cross only by running back over each other. Edges are swept from left to right (Shamos and Hoey's
- * order), so only those whose widths overlap are compared.
+ * The first crossing found; null where there is none. Neighbours of one ring share their corner and cross only
+ * by running back over each other. Edges are swept from left to right (Shamos and Hoey's order), so only those
+ * whose widths overlap are compared.
  */
-export function findCrossing<Owner>(
-  edges: readonly RingEdge<Owner>[],
-): readonly [RingEdge<Owner>, RingEdge<Owner>] | null {
+export function findCrossing<Owner>(edges: readonly RingEdge<Owner>[]): Crossing<Owner> | null {
   const sorted = [...edges].sort((first, second) => leftOf(first) - leftOf(second));
   let open: RingEdge<Owner>[] = [];
   for (const edge of sorted) {
     const left = leftOf(edge);
     open = open.filter((other) => Math.max(other.from.x, other.to.x) >= left);
-    const crossed = open.find((other) => overlap(edge, other));
-    if (crossed) return [crossed, edge];
+    for (const other of open) {
+      const at = commonPoint(edge, other);
+      if (at) return { first: other, second: edge, at };
+    }
     open.push(edge);
   }
   return null;
@@ -34,12 +41,12 @@ export function findCrossing<Owner>(
 
 const leftOf = ({ from, to }: RingEdge<unknown>): number => Math.min(from.x, to.x);
 
-function overlap(first: RingEdge<unknown>, second: RingEdge<unknown>): boolean {
+function commonPoint(first: RingEdge<unknown>, second: RingEdge<unknown>): Point | null {
   if (first.ring === second.ring) {
-    if ((first.place + 1) % first.count === second.place) return runsBack(first, second);
-    if ((second.place + 1) % first.count === first.place) return runsBack(second, first);
+    if ((first.place + 1) % first.count === second.place) return runsBack(first, second) ? second.from : null;
+    if ((second.place + 1) % first.count === first.place) return runsBack(second, first) ? first.from : null;
   }
-  return meet(first, second);
+  return meeting(first, second);
 }
 
 /** Whether the edge after a corner lies back along the one before it. */
@@ -49,22 +56,20 @@ function runsBack(before: RingEdge<unknown>, after: RingEdge<unknown>): boolean 
   return cross(one, other) === 0 && dot(one, other) < 0;
 }
 
-/** Whether two closed straight edges have a point in common, by the signs of the triangles they make. */
-function meet({ from: a, to: b }: RingEdge<unknown>, { from: c, to: d }: RingEdge<unknown>): boolean {
-  if (Math.max(a.y, b.y) < Math.min(c.y, d.y) || Math.max(c.y, d.y) < Math.min(a.y, b.y)) return false;
+/** A point that two closed straight edges have in common, by the signs of the triangles they make. */
+function meeting({ from: a, to: b }: RingEdge<unknown>, { from: c, to: d }: RingEdge<unknown>): Point | null {
+  if (Math.max(a.y, b.y) < Math.min(c.y, d.y) || Math.max(c.y, d.y) < Math.min(a.y, b.y)) return null;
   const [ca, cb] = [sideOf(c, d, a), sideOf(c, d, b)];
   const [ac, ad] = [sideOf(a, b, c), sideOf(a, b, d)];
-  if (ca * cb < 0 && ac * ad < 0) return true;
-  return (
-    (ca === 0 && isBetween(c, d, a)) ||
-    (cb === 0 && isBetween(c, d, b)) ||
-    (ac === 0 && isBetween(a, b, c)) ||
-    (ad === 0 && isBetween(a, b, d))
-  );
+  if (ca * cb < 0 && ac * ad < 0) return between(a, b, ca / (ca - cb));
+  if (ca === 0 && isBetween(c, d, a)) return a;
+  if (cb === 0 && isBetween(c, d, b)) return b;
+  if (ac === 0 && isBetween(a, b, c)) return c;
+  return ad === 0 && isBetween(a, b, d) ? d : null;
 }
 
-const sideOf = (from: Point, to: Point, point: Point): number =>
-  Math.sign(cross(subtract(to, from), subtract(point, from)));
+/** Twice the area of the triangle, positive where `point` lies on the left. */
+const sideOf = (from: Point, to: Point, point: Point): number => cross(subtract(to, from), subtract(point, from));
 
 const isBetween = (from: Point, to: Point, point: Point): boolean =>
   dot(subtract(from, point), subtract(to, point)) <= 0;

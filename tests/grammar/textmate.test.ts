@@ -21,7 +21,8 @@ describe('colours', () => {
     const require = createRequire(import.meta.url);
     const textmate = require('vscode-textmate') as typeof import('vscode-textmate');
     const oniguruma = require('vscode-oniguruma') as typeof import('vscode-oniguruma');
-    await oniguruma.loadWASM(readFileSync(require.resolve('vscode-oniguruma/release/onig.wasm')));
+    const wasm = readFileSync(require.resolve('vscode-oniguruma/release/onig.wasm'));
+    await oniguruma.loadWASM(new Uint8Array(wasm).buffer);
     const registry = new textmate.Registry({
       onigLib: Promise.resolve(oniguruma),
       loadGrammar: () => Promise.resolve(textmate.parseRawGrammar(textmateText(), 'halflap.json')),

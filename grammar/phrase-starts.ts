@@ -1,0 +1,114 @@
+/** Where phrases may begin and end in a row of tokens: by braces, by known words and, when something is wrong, by lines. */
+import type { IToken } from 'chevrotain';
+import {
+  Comma,
+  Divide,
+  Equals,
+  keyword,
+  LeftBrace,
+  LeftBracket,
+  Minus,
+  Plus,
+  RightBrace,
+  Times,
+  Word,
+} from './tokens.ts';
+import { formOf } from './vocabulary.ts';
+import type { BlockKind } from './vocabulary.ts';
+
+/** Tokens behind which a phrase goes on, whatever begins the next line. */
+const connectors = new Set([Comma, Equals, Plus, Minus, Times, Divide, LeftBracket]);
+
+/** What stands behind the name of a declaration. */
+const behindNames = new Set([LeftBrace, Equals, keyword.for]);
+
+export class PhraseStarts {
+  constructor(private readonly tokens: readonly IToken[]) {}
+
+  isBrace(at: number): boolean {
+    const type = this.tokens[at]?.tokenType;
+    return type === LeftBrace || type === RightBrace;
+  }
+
+  /** Whether a phrase of the block, a brace or the end of the file stands here. */
+  beginsPhrase(block: BlockKind, at: number): boolean {
+    const token = this.tokens[at];
+    return (
+      token === undefined ||
+      this.isBrace(at) ||
+      formOf(block, token.image) !== undefined ||
+      this.beginsDeclaration(at, block)
+    );
+  }
+
+  /** Whether a new line can only be a declaration: seen inside a block, its brace is missing. */
+  beginsDeclaration(at: number, inside: BlockKind): boolean {
+    const token = this.tokens[at];
+    if (!token || !this.opensLine(at) || !formOf('document', token.image)) return false;
+    return inside === 'document' || !formOf(inside, token.image) || this.hasHead(at);
+  }
+
+  /** Index of the next brace, or of the next line that begins with a word of the block and continues nothing. */
+  nextStart(block: BlockKind, from: number): number {
+    return this.find(from, (at) => this.isBrace(at) || (this.startsLine(at) && this.beginsPhrase(block, at)));
+  }
+
+  /** The same, taking a known word at the start of a line for a phrase even behind a comma or an operator. */
+  nearestStart(block: BlockKind, from: number): number {
+    return this.find(from, (at) => this.isBrace(at) || (this.opensLine(at) && this.beginsPhrase(block, at)));
+  }
+
+  /**
+   * Where reading goes on after a phrase that broke at `errorAt`: a brace, a known word or a new line. Outside all
+   * blocks only a declaration will do: the lines before it may be what is left of a block closed too early.
+   */
+  resumeAt(block: BlockKind, from: number, errorAt: number): number {
+    return this.find(from, (at) => {
+      if (this.isBrace(at)) return true;
+      if (block === 'document') return this.opensLine(at) && this.beginsPhrase(block, at);
+      return this.startsLine(at) || (at >= errorAt && formOf(block, this.tokens[at]?.image ?? '') !== undefined);
+    });
+  }
+
+  /** Index behind the braces that open at `index`, or of the declaration or end that comes before they close. */
+  behindBraces(index: number): number {
+    let depth = 0;
+    return this.find(index, (at) => {
+      const before = this.tokens[at - 1]?.tokenType;
+      if (at > index && before === LeftBrace) depth += 1;
+      if (at > index && before === RightBrace) depth -= 1;
+      return at > index && (depth === 0 || this.beginsDeclaration(at, 'tips'));
+    });
+  }
+
+  /** Index of a token that stands at or behind `from`. */
+  indexOf(token: IToken, from: number): number {
+    return this.find(from, (at) => this.tokens[at] === token);
+  }
+
+  private find(from: number, fits: (at: number) => boolean): number {
+    for (let at = from; at < this.tokens.length; at++) if (fits(at)) return at;
+    return this.tokens.length;
+  }
+
+  /** Whether the token is the first of its line. */
+  private opensLine(at: number): boolean {
+    const before = this.tokens[at - 1];
+    return !before || this.tokens[at]?.startLine !== before.endLine;
+  }
+
+  /** Whether the token is the first of its line and neither it nor the one before calls for more. */
+  private startsLine(at: number): boolean {
+    const [before, token] = [this.tokens[at - 1], this.tokens[at]];
+    if (!this.opensLine(at)) return false;
+    return !(before && connectors.has(before.tokenType)) && !(token && connectors.has(token.tokenType));
+  }
+
+  /** Whether a declaration's name and what must follow it stand behind the word. */
+  private hasHead(at: number): boolean {
+    const name = this.tokens[at + 1];
+    const behind = this.tokens[at + 2]?.tokenType;
+    const isName = name !== undefined && (name.tokenType === Word || Object.hasOwn(keyword, name.image));
+    return isName && behind !== undefined && behindNames.has(behind);
+  }
+}
