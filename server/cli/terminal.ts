@@ -8,6 +8,7 @@ export interface Terminal {
   write(text: string): Promise<void>;
   writeError(text: string): void;
   readonly outputIsTerminal: boolean;
+  readonly errorsAreTerminal: boolean;
 }
 
 /** The process's own streams. A reader that stops early (`| head`) is not an error. */
@@ -32,5 +33,6 @@ export function processTerminal(): Terminal {
       }),
     writeError: (text) => process.stderr.write(text),
     outputIsTerminal: process.stdout.isTTY,
+    errorsAreTerminal: process.stderr.isTTY,
   };
 }

@@ -6,11 +6,19 @@ export class FakeTerminal implements Terminal {
   errors = '';
   private readonly input: Uint8Array;
   readonly outputIsTerminal: boolean;
+  readonly errorsAreTerminal: boolean;
 
-  constructor(options: { readonly input?: string | Uint8Array; readonly outputIsTerminal?: boolean } = {}) {
-    const { input = '', outputIsTerminal = false } = options;
+  constructor(
+    options: {
+      readonly input?: string | Uint8Array;
+      readonly outputIsTerminal?: boolean;
+      readonly errorsAreTerminal?: boolean;
+    } = {},
+  ) {
+    const { input = '', outputIsTerminal = false, errorsAreTerminal = false } = options;
     this.input = typeof input === 'string' ? new TextEncoder().encode(input) : input;
     this.outputIsTerminal = outputIsTerminal;
+    this.errorsAreTerminal = errorsAreTerminal;
   }
 
   readInput(): Promise<Uint8Array> {

@@ -120,6 +120,12 @@ describe('plan', () => {
     expect(shown.output).toMatch(/^Two by one\n/);
   });
 
+  test('tells a person at a terminal what it is doing, and takes that away again', async () => {
+    const watched = new FakeTerminal({ input: good, errorsAreTerminal: true });
+    expect(await runCommand(['plan', '-'], watched)).toBe(0);
+    expect(watched.errors).toBe('planning <stdin> …\r\u001b[K');
+  });
+
   test('with errors plans what it can, says so, and exits 1', async () => {
     const path = await fileOf('tray.lap', `${good}panel lost { grid nowhere shape 2 x 1 cells edge framed }\n`);
     const { code, output, errors } = await run('plan', path);

@@ -2,6 +2,7 @@
 import { analyse } from '../../analyse.ts';
 import { readArguments } from '../arguments.ts';
 import { problemLines } from '../problem-lines.ts';
+import { withProgressLine } from '../progress-line.ts';
 import { readSource } from '../read-source.ts';
 import type { Verb } from '../verb.ts';
 import { exitCode, WrongUsage } from '../wrong-usage.ts';
@@ -23,7 +24,7 @@ Exit code 0: no errors (there may be warnings); 1: errors; 2: the command could 
     const sources = await Promise.all(positionals.map((file) => readSource(file, terminal)));
     let failed = false;
     for (const source of sources) {
-      const { problems } = analyse(source.text);
+      const { problems } = withProgressLine(terminal, `checking ${source.name}`, () => analyse(source.text));
       failed ||= problems.some(({ severity }) => severity === 'error');
       await terminal.write(problemLines(source, problems));
     }

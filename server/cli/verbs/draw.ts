@@ -7,6 +7,7 @@ import { textFingerprint } from '../../shop/text-fingerprint.ts';
 import { oneOf, onlyFile, readArguments } from '../arguments.ts';
 import { destinationOf, outputHelp, outputOptions } from '../output-options.ts';
 import { problemLines } from '../problem-lines.ts';
+import { withProgressLine } from '../progress-line.ts';
 import { readSource } from '../read-source.ts';
 import type { Verb } from '../verb.ts';
 import { checkDestination, writeOutput } from '../write-output.ts';
@@ -32,7 +33,7 @@ ${outputHelp}`,
     const destination = destinationOf(values);
     const source = await readSource(onlyFile(positionals), terminal);
     await checkDestination(destination, source);
-    const analysis = analyse(source.text);
+    const analysis = withProgressLine(terminal, `drawing ${source.name}`, () => analyse(source.text));
     terminal.writeError(problemLines(source, analysis.problems));
     const laid = chosenPanel(analysis, values.panel);
     if (!laid) {

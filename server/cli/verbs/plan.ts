@@ -6,6 +6,7 @@ import { writePlanText } from '../../shop/write-plan-text.ts';
 import { oneOf, onlyFile, readArguments } from '../arguments.ts';
 import { destinationOf, outputHelp, outputOptions } from '../output-options.ts';
 import { problemLines } from '../problem-lines.ts';
+import { withProgressLine } from '../progress-line.ts';
 import { readSource } from '../read-source.ts';
 import type { Verb } from '../verb.ts';
 import { checkDestination, writeOutput } from '../write-output.ts';
@@ -36,7 +37,7 @@ ${outputHelp}`,
     const format = oneOf('--as', values.as, formats, onTerminal ? 'text' : 'json');
     const source = await readSource(onlyFile(positionals), terminal);
     await checkDestination(destination, source);
-    const analysis = analyse(source.text);
+    const analysis = withProgressLine(terminal, `planning ${source.name}`, () => analyse(source.text));
     terminal.writeError(problemLines(source, analysis.problems));
     await writeOutput(writers[format](buildPlan(analysis, source.name)), destination, terminal);
     return analysis.incomplete ? exitCode.designHasErrors : exitCode.fine;
