@@ -175,6 +175,38 @@ describe('plan', () => {
   });
 });
 
+describe('plan --as csv', () => {
+  const names = ['cautions.csv', 'cells.csv', 'notches.csv', 'panels.csv', 'pieces.csv', 'strips.csv'];
+
+  test('makes a folder of tables', async () => {
+    const path = await fileOf('tray.lap', good);
+    const target = join(folder, 'out', 'tray');
+    expect(await run('plan', path, '--as', 'csv', '-o', target)).toEqual({ code: 0, output: '', errors: '' });
+    expect((await readdir(target)).sort()).toEqual(names);
+    expect(await readdir(join(folder, 'out'))).toEqual(['tray']);
+    const strips = await readFile(join(target, 'strips.csv'), 'utf8');
+    expect(strips).toMatch(/^mark,grid,family,stock,[^\r\n]*\r\nS,squares,2,ash,3,10,37,,0,1,0,1,tray 1\r\n$/);
+  });
+
+  test('needs a folder, and replaces one only with --force and only if all in it is its own', async () => {
+    const path = await fileOf('tray.lap', good);
+    const target = join(folder, 'tray');
+    expect((await run('plan', path, '--as', 'csv')).code).toBe(2);
+    expect((await run('plan', path, '--as', 'csv', '-o', path, '--force')).code).toBe(2);
+    expect((await run('plan', path, '--as', 'csv', '-o', target)).code).toBe(0);
+    expect((await run('plan', path, '--as', 'csv', '-o', target)).code).toBe(2);
+    await writeFile(join(target, 'strips.csv'), 'old');
+    expect((await run('plan', path, '--as', 'csv', '-o', target, '--force')).code).toBe(0);
+    expect(await readFile(join(target, 'strips.csv'), 'utf8')).not.toBe('old');
+    await writeFile(join(target, 'notes.txt'), 'mine');
+    const { code, errors } = await run('plan', path, '--as', 'csv', '-o', target, '--force');
+    expect(code).toBe(2);
+    expect(errors).toContain('notes.txt');
+    expect(await readFile(path, 'utf8')).toBe(good);
+    expect((await readdir(folder)).sort()).toEqual(['tray', 'tray.lap']);
+  });
+});
+
 describe('draw', () => {
   const second = 'panel lid { grid squares shape 1 x 1 cells edge sawn }\n';
 

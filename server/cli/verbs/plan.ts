@@ -2,33 +2,33 @@
 import { analyse } from '../../analyse.ts';
 import { buildPlan } from '../../shop/build-plan.ts';
 import type { ShopPlan } from '../../shop/shop-plan.ts';
+import { planCsvFiles, writePlanCsv } from '../../shop/write-plan-csv.ts';
 import { writePlanText } from '../../shop/write-plan-text.ts';
 import { oneOf, onlyFile, readArguments } from '../arguments.ts';
 import { destinationOf, outputHelp, outputOptions } from '../output-options.ts';
 import { problemLines } from '../problem-lines.ts';
 import { withProgressLine } from '../progress-line.ts';
-import { readSource } from '../read-source.ts';
+import { readSource, type Source } from '../read-source.ts';
+import type { Terminal } from '../terminal.ts';
 import type { Verb } from '../verb.ts';
-import { checkDestination, writeOutput } from '../write-output.ts';
+import { checkFolder, writeFolder } from '../write-folder.ts';
+import { checkDestination, type Destination, writeOutput } from '../write-output.ts';
 import { exitCode } from '../wrong-usage.ts';
 
-const writers = {
-  json: (plan: ShopPlan): string => `${JSON.stringify(plan, null, 2)}\n`,
-  text: writePlanText,
-} as const;
-
-const formats = ['json', 'text'] as const;
+const formats = ['json', 'text', 'csv'] as const;
+type Format = (typeof formats)[number];
 
 export const plan: Verb = {
   summary: 'count every strip and piece',
-  help: `halflap plan FILE [--as json|text] [-o PATH] [--force]
+  help: `halflap plan FILE [--as json|text|csv] [-o PATH] [--force]
 
 Writes the shop plan: every kind of strip with its notches, every kind of infill piece with its
 length and bevels, and how many of each. Problems of the file go to standard error; with errors in
 it, what can be planned is planned, "incomplete" is set, and the exit code is 1.
 
   FILE                a .lap file, or - for standard input
-  --as json|text      json is the default for files and pipes, text on a terminal
+  --as json|text|csv  json is the default for files and pipes, text on a terminal; csv makes PATH
+                      a folder of tables for a spreadsheet
 ${outputHelp}`,
   async run(args, terminal) {
     const { values, positionals } = readArguments(args, outputOptions);
@@ -36,10 +36,26 @@ ${outputHelp}`,
     const onTerminal = destination.path === null && terminal.outputIsTerminal;
     const format = oneOf('--as', values.as, formats, onTerminal ? 'text' : 'json');
     const source = await readSource(onlyFile(positionals), terminal);
-    await checkDestination(destination, source);
+    const write = await writerFor(format, destination, source, terminal);
     const analysis = withProgressLine(terminal, `planning ${source.name}`, () => analyse(source.text));
     terminal.writeError(problemLines(source, analysis.problems));
-    await writeOutput(writers[format](buildPlan(analysis, source.name)), destination, terminal);
+    await write(buildPlan(analysis, source.name));
     return analysis.incomplete ? exitCode.designHasErrors : exitCode.fine;
   },
 };
+
+/** What will write the plan; throws WrongUsage at once if the destination may not be written. */
+async function writerFor(
+  format: Format,
+  destination: Destination,
+  source: Source,
+  terminal: Terminal,
+): Promise<(made: ShopPlan) => Promise<void>> {
+  if (format === 'csv') {
+    const folder = await checkFolder(destination, planCsvFiles);
+    return (made) => writeFolder(folder, writePlanCsv(made));
+  }
+  await checkDestination(destination, source);
+  const textOf = format === 'text' ? writePlanText : (made: ShopPlan): string => `${JSON.stringify(made, null, 2)}\n`;
+  return (made) => writeOutput(textOf(made), destination, terminal);
+}
