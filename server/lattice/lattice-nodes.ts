@@ -67,6 +67,8 @@ export function mainNode(families: readonly LineFamily[], period: Period, gridTu
       const rank = [-familiesThrough(families, node).length, Math.hypot(x, y), y, x];
       return { node, rank: rank.map((value) => rounded(value, placeDecimals)) };
     })
-    .sort((a, b) => a.rank.map((value, index) => value - (b.rank[index] ?? 0)).find((difference) => difference !== 0) ?? 0);
+    .sort(
+      (a, b) => a.rank.map((value, index) => value - (b.rank[index] ?? 0)).find((difference) => difference !== 0) ?? 0,
+    );
   return ranked[0]?.node ?? origin;
 }

@@ -67,18 +67,34 @@ export interface Cut {
   readonly from: 'above' | 'below';
 }
 
-/** Cuts in order of place, gathered into runs of equal depth and step. */
+/** Cuts in order of place, gathered into runs of equal depth, side and step. */
 export function runsOfCuts(cuts: readonly Cut[], width: number, angle: number): NotchRun[] {
   const runs: NotchRun[] = [];
-  for (const { place, depth, from } of cuts) {
-    const run = runs.at(-1);
-    const step = run ? place - lastPlace(run) : 0;
-    const sameDepth = run !== undefined && Math.abs(run.depth - depth) <= arithmeticTolerance;
-    if (run && sameDepth && (run.count === 1 || Math.abs(step - run.step) <= kindLengthTolerance))
-      runs[runs.length - 1] = { ...run, step: (place - run.first) / run.count, count: run.count + 1 };
-    else runs.push({ first: place, step: 0, count: 1, width, angle, depth, from });
+  let start = 0;
+  while (start < cuts.length) {
+    const end = endOfRun(cuts, start);
+    const [first, last] = [cuts[start], cuts[end]];
+    if (!first || !last) break;
+    const count = end - start + 1;
+    const step = count === 1 ? 0 : (last.place - first.place) / (count - 1);
+    runs.push({ first: first.place, step, count, width, angle, depth: first.depth, from: first.from });
+    start = end + 1;
   }
   return runs;
+}
+
+/** The last cut of the run that begins at `start`. */
+function endOfRun(cuts: readonly Cut[], start: number): number {
+  const [first, second] = [cuts[start], cuts[start + 1]];
+  if (!first || !second) return start;
+  const step = second.place - first.place;
+  let end = start;
+  for (let next = cuts[end + 1]; next; next = cuts[end + 1]) {
+    const alike = next.from === first.from && Math.abs(next.depth - first.depth) <= arithmeticTolerance;
+    if (!alike || Math.abs(next.place - first.place - step * (end + 1 - start)) > kindLengthTolerance) break;
+    end++;
+  }
+  return end;
 }
 
 /**

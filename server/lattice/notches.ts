@@ -2,16 +2,16 @@
 import type { Grid } from '../design/design-model.ts';
 import { dot, type Point } from '../geometry/point.ts';
 import { directionTolerance, placeTolerance, wholeNumbersBetween } from '../geometry/tolerance.ts';
-import { areParallel, type LineFamily } from './grid-lines.ts';
+import { areParallel, type LineFamily, periodOf } from './grid-lines.ts';
 import type { NotchRun } from './laid-panel.ts';
-import { familiesThrough } from './lattice-nodes.ts';
+import { familiesThrough, nodesOfPeriod } from './lattice-nodes.ts';
 import { type Cut, lapCut, runsOfCuts } from './notch-runs.ts';
 import { crossings, pointOnLine, type StripPart } from './strip-parts.ts';
 
 /** Strips by family and line, to ask whether one passes a place. */
-export type StripIndex = ReadonlyMap<LineFamily, ReadonlyMap<number, readonly StripPart[]>>;
+type StripIndex = ReadonlyMap<LineFamily, ReadonlyMap<number, readonly StripPart[]>>;
 
-export function indexStrips(parts: readonly StripPart[]): StripIndex {
+function indexStrips(parts: readonly StripPart[]): StripIndex {
   const index = new Map<LineFamily, Map<number, StripPart[]>>();
   for (const part of parts) {
     const lines = index.get(part.lines) ?? new Map<number, StripPart[]>();
@@ -21,52 +21,73 @@ export function indexStrips(parts: readonly StripPart[]): StripIndex {
   return index;
 }
 
+/** What every strip's notches are made from. */
+export interface Weave {
+  readonly grid: Grid;
+  readonly families: readonly LineFamily[];
+  readonly strips: StripIndex;
+  /** Layers of the families that meet where lines of two families cross. */
+  readonly layersAt: (lines: LineFamily, other: LineFamily, node: Point) => readonly number[];
+}
+
+export function weaveOf(grid: Grid, families: readonly LineFamily[], parts: readonly StripPart[]): Weave {
+  return { grid, families, strips: indexStrips(parts), layersAt: layersAtCrossings(families) };
+}
+
+/** Where all crossings of two families are alike, which is found once from one period, no node is asked again. */
+function layersAtCrossings(families: readonly LineFamily[]): Weave['layersAt'] {
+  const period = periodOf(families);
+  const meetings = period ? nodesOfPeriod(families, period).map((node) => familiesThrough(families, node)) : [];
+  const alike = new Map<LineFamily, Map<LineFamily, readonly number[]>>();
+  for (const lines of families) {
+    const others = new Map<LineFamily, readonly number[]>();
+    alike.set(lines, others);
+    for (const other of families) {
+      const here = meetings.filter((each) => each.includes(lines) && each.includes(other));
+      if (
+        here[0] &&
+        new Set(here.map(({ length }) => length)).size === 1 &&
+        here.every((each) => each.every((one) => here[0]?.includes(one)))
+      )
+        others.set(other, layersOf(here[0]));
+    }
+  }
+  return (lines, other, node) => alike.get(lines)?.get(other) ?? layersOf(familiesThrough(families, node));
+}
+
+const layersOf = (families: readonly LineFamily[]): number[] => families.map(({ family }) => family.layer);
+
 /**
  * The notches of one strip, measured from its start. The depth follows the grid, not the strips that happen
  * to be there, so that one blade height serves a whole layer.
  */
-export function notchesOf(
-  grid: Grid,
-  families: readonly LineFamily[],
-  part: StripPart,
-  strips: StripIndex,
-): NotchRun[] {
-  return families
-    .filter((other) => !areParallel(other, part.lines))
-    .flatMap((other) => notchesFor(grid, families, part, other, strips));
-}
+export const notchesOf = (weave: Weave, part: StripPart): NotchRun[] =>
+  weave.families.filter((other) => !areParallel(other, part.lines)).flatMap((other) => notchesFor(weave, part, other));
 
-function notchesFor(
-  grid: Grid,
-  families: readonly LineFamily[],
-  part: StripPart,
-  other: LineFamily,
-  strips: StripIndex,
-): NotchRun[] {
-  const { first, step } = crossings(part.lines, part.index, other);
-  const ends = [(part.start - first) / step, (part.end - first) / step];
+function notchesFor({ grid, strips, layersAt }: Weave, part: StripPart, other: LineFamily): NotchRun[] {
+  const { lines, index, start, end } = part;
+  const { first, step } = crossings(lines, index, other);
+  const ends = [(start - first) / step, (end - first) / step];
   const range = wholeNumbersBetween(Math.min(...ends), Math.max(...ends));
+  const onOther = dot(other.along, pointOnLine(lines, index, first));
+  const stepOnOther = step * dot(other.along, lines.along);
   const cuts: Cut[] = [];
   for (let line = range.first; line <= range.last; line++) {
+    if (!passes(strips.get(other)?.get(line), onOther + line * stepOnOther)) continue;
     const position = first + line * step;
-    const node = pointOnLine(part.lines, part.index, position);
-    if (!passes(strips, other, line, node)) continue;
-    const layers = familiesThrough(families, node).map(({ family }) => family.layer);
-    const cut = lapCut(part.lines.family.stock.depth, part.lines.family.layer, other.family.layer, layers);
-    cuts.push({ place: position - part.start, ...cut });
+    const layers = layersAt(lines, other, pointOnLine(lines, index, position));
+    cuts.push({
+      place: position - start,
+      ...lapCut(lines.family.stock.depth, lines.family.layer, other.family.layer, layers),
+    });
   }
-  cuts.sort((a, b) => a.place - b.place);
-  const angle = crossingAngle(part.lines, other);
-  const width = other.face + grid.fit;
-  return runsOfCuts(cuts, width, angle);
+  if (step < 0) cuts.reverse();
+  return runsOfCuts(cuts, other.face + grid.fit, crossingAngle(lines, other));
 }
 
-/** Whether the strips of line `line` reach over `node`. */
-function passes(strips: StripIndex, lines: LineFamily, line: number, node: Point): boolean {
-  const position = dot(lines.along, node);
-  const parts = strips.get(lines)?.get(line) ?? [];
-  return parts.some(({ start, end }) => position >= start - placeTolerance && position <= end + placeTolerance);
-}
+/** Whether any of the strips of one line reaches over `position`. */
+const passes = (parts: readonly StripPart[] | undefined, position: number): boolean =>
+  parts?.some(({ start, end }) => position >= start - placeTolerance && position <= end + placeTolerance) ?? false;
 
 /** Counter-clockwise from the strip's axis to the crossing strip's, in (0°, 180°). */
 function crossingAngle(lines: LineFamily, other: LineFamily): number {

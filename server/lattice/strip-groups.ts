@@ -4,7 +4,7 @@ import type { Region } from '../geometry/region.ts';
 import { rounded } from '../geometry/tolerance.ts';
 import type { LineFamily } from './grid-lines.ts';
 import type { StripGroup } from './laid-panel.ts';
-import { indexStrips, notchesOf } from './notches.ts';
+import { notchesOf, weaveOf } from './notches.ts';
 import { handOf, type NotchedStrip, sameStrip, standardPosition } from './strip-kinds.ts';
 import { pointOnLine, type StripPart, stripParts } from './strip-parts.ts';
 
@@ -16,10 +16,10 @@ interface Kind {
 
 export function stripGroups(panel: Panel, families: readonly LineFamily[], region: Region): StripGroup[] {
   const parts = stripParts(panel, families, region);
-  const index = indexStrips(parts);
+  const weave = weaveOf(panel.grid, families, parts);
   const kinds = new Map<string, Kind[]>();
   for (const part of parts) {
-    const notches = notchesOf(panel.grid, families, part, index);
+    const notches = notchesOf(weave, part);
     const strip = standardPosition({ stock: part.lines.family.stock, length: part.end - part.start, notches });
     addTo(kinds, part, strip);
   }

@@ -7,7 +7,7 @@ import { type Point, turned } from '../../server/geometry/point.ts';
 import type { LaidPanel, Placement, Polygon } from '../../server/lattice/laid-panel.ts';
 import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
 import { placesOfRun } from '../../server/lattice/notch-runs.ts';
-import { indexStrips, notchesOf } from '../../server/lattice/notches.ts';
+import { notchesOf, weaveOf } from '../../server/lattice/notches.ts';
 import { panelRegion } from '../../server/lattice/panel-region.ts';
 import { pointOnLine, stripParts } from '../../server/lattice/strip-parts.ts';
 import { markKinds } from '../../server/shop/mark-kinds.ts';
@@ -180,10 +180,10 @@ describe('strips', () => {
       fc.property(panels, ({ panel }) => {
         const { families, region } = panelRegion(panel);
         const parts = stripParts(panel, families, region);
-        const index = indexStrips(parts);
+        const weave = weaveOf(panel.grid, families, parts);
         const cutsAt = new Map<string, { from: string; depth: number }[]>();
         for (const part of parts) {
-          for (const run of notchesOf(panel.grid, families, part, index)) {
+          for (const run of notchesOf(weave, part)) {
             for (const place of placesOfRun(run)) {
               const { x, y } = pointOnLine(part.lines, part.index, part.start + place);
               const pair = [headingOf(part.lines.family.direction), headingOf(part.lines.family.direction + run.angle)]
