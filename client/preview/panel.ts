@@ -16,7 +16,13 @@ export class PreviewPanel {
   private shown: DrawingAnswer | null = null;
 
   /** Fills `webviewPanel` with the preview of the text at `uri`, beginning with `wantedPanel` or the first panel. */
-  constructor(webviewPanel: WebviewPanel, bundleFolder: Uri, client: LanguageClient, uri: Uri, wantedPanel: string | null) {
+  constructor(
+    webviewPanel: WebviewPanel,
+    bundleFolder: Uri,
+    client: LanguageClient,
+    uri: Uri,
+    wantedPanel: string | null,
+  ) {
     this.webviewPanel = webviewPanel;
     this.client = client;
     this.uri = uri;

@@ -107,9 +107,7 @@ export function answerQuestions(
         .filter((fold) => fold !== null),
     ),
   );
-  connection.onCompletion(
-    at('Completion', ({ analysis }, offset) => proposalsAt(analysis, offset).map(completionOf)),
-  );
+  connection.onCompletion(at('Completion', ({ analysis }, offset) => proposalsAt(analysis, offset).map(completionOf)));
   connection.onRequest(drawingRequest, ({ uri, panel }: DrawingQuestion) =>
     answered('Drawing', uri, (document) => previewOf(document, panel)),
   );

@@ -4,9 +4,7 @@ import { serveConnection } from './serve-connection.ts';
 import { serveStandardStreams } from './serve-standard-streams.ts';
 
 if (process.argv.includes('--node-ipc')) {
-  serveConnection(
-    createConnection(ProposedFeatures.all, new IPCMessageReader(process), new IPCMessageWriter(process)),
-  );
+  serveConnection(createConnection(ProposedFeatures.all, new IPCMessageReader(process), new IPCMessageWriter(process)));
 } else {
   serveStandardStreams();
 }

@@ -31,7 +31,10 @@ export async function runCases(
 }
 
 /** Waits until `condition` gives something other than null or false; throws with `what` after 15 s. */
-export async function until<Found>(what: string, condition: () => Promise<Found | null | false> | Found | null | false): Promise<Found> {
+export async function until<Found>(
+  what: string,
+  condition: () => Promise<Found | null | false> | Found | null | false,
+): Promise<Found> {
   const end = Date.now() + 15_000;
   for (;;) {
     const found = await condition();

@@ -23,7 +23,9 @@ export const previewCases = [
   it('draws the panel, sharp at the density of the screen', async () => {
     const picture = await settledInk();
     assert.ok(picture.inked > 0.1 * picture.width * picture.height, `${picture.inked} pixels are inked`);
-    const expected = await (await previewFrame()).evaluate<number[]>(`(() => {
+    const expected = await (
+      await previewFrame()
+    ).evaluate<number[]>(`(() => {
       const { clientWidth, clientHeight } = document.querySelector('#drawing');
       return [clientWidth, clientHeight].map((length) => Math.round(length * devicePixelRatio));
     })()`);
@@ -32,7 +34,9 @@ export const previewCases = [
   }),
 
   it('allows nothing from outside, no inline script and no inline style', async () => {
-    const [policy, inline] = await (await previewFrame()).evaluate<[string, number]>(`[
+    const [policy, inline] = await (
+      await previewFrame()
+    ).evaluate<[string, number]>(`[
       document.querySelector('meta[http-equiv="Content-Security-Policy"]').content,
       document.querySelectorAll('body [style], body script:not([src])').length,
     ]`);
@@ -127,7 +131,9 @@ export const previewCases = [
   }),
 
   it('is readable in every theme', async () => {
-    await LapEditor.open('disc.lap');
+    const editor = await LapEditor.open('disc.lap');
+    const text = await vscode.window.showTextDocument(editor.document, vscode.ViewColumn.One);
+    text.selection = new vscode.Selection(new vscode.Position(0, 0), new vscode.Position(0, 0));
     const page = await windowPage();
     for (const [bodyClass, theme] of Object.entries(themes)) {
       await useTheme(theme);

@@ -1,6 +1,7 @@
 /** A window from outside, as a person uses it: file, command, zoom; then a reload, and all must be as it was. */
 import assert from 'node:assert/strict';
 import path from 'node:path';
+import { pause } from '../host/leftovers.mjs';
 import { startHost } from '../host/start-host.mjs';
 import { webviewFrame } from '../host/webview-frame.mjs';
 
@@ -19,6 +20,7 @@ export async function previewSurvivesReload({ root, folder, pictures }) {
     await before.locator('#zoom-in').click();
     const zoom = await restingZoom(before);
 
+    await savedState(page, ['halflap.preview', 'tray', 'scale']);
     await page.reload();
     const after = await preview(page);
     await after.locator('#summary').getByText('Panel tray').waitFor();
@@ -43,4 +45,35 @@ async function preview(page) {
 async function restingZoom(frame) {
   await frame.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
   return frame.locator('#zoom').innerText();
+}
+
+/**
+ * Waits until the window has written down its editors, each of `words` among them: in a browser it does so every few
+ * seconds, and not at the reload itself.
+ */
+async function savedState(page, words) {
+  const end = Date.now() + 60_000;
+  while (!(await page.evaluate(holdsInStorage, words))) {
+    if (Date.now() > end) throw new Error('The window never wrote down its editors');
+    await pause(250);
+  }
+}
+
+/** Runs in the page: true when one stored value holds all of `words`. */
+async function holdsInStorage(words) {
+  const finished = (request) =>
+    new Promise((resolve, reject) => {
+      request.onsuccess = () => resolve(request.result);
+      request.onerror = () => reject(request.error);
+    });
+  for (const { name } of await indexedDB.databases()) {
+    const database = await finished(indexedDB.open(name));
+    const tables = [...database.objectStoreNames].filter((table) => table === 'ItemTable');
+    const values = await Promise.all(
+      tables.map((table) => finished(database.transaction(table).objectStore(table).getAll())),
+    );
+    database.close();
+    if (values.flat().some((value) => words.every((word) => String(value).includes(word)))) return true;
+  }
+  return false;
 }

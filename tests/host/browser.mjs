@@ -2,7 +2,12 @@
 import fs from 'node:fs';
 import { chromium } from 'playwright-core';
 
-const candidates = [process.env.CHROMIUM_PATH, '/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
+const candidates = [
+  process.env.CHROMIUM_PATH,
+  '/usr/bin/chromium',
+  '/usr/bin/chromium-browser',
+  '/usr/bin/google-chrome',
+];
 
 /** Starts Chromium with its profile in `profile`; the debugging port is written there as DevToolsActivePort. */
 export function launchBrowser(profile, environment) {

@@ -21,7 +21,7 @@ const startUpNoise = new RegExp(
       ...['Ignoring fetching additional', 'Creation of workbench contribution', '\\[reconnection-grace-time\\]'],
       ...['Resolv(ing|ed) connection token', 'Creating a socket', 'Updating additional builtin extensions cache'],
       ...['Loading development extension', 'Started local extension host', '\\[(Service Worker|perf)', 'Invalidating'],
-      ...['Completed', 'Auto updating', 'ComputeTargetPlatform', 'The web worker extension host'],
+      ...['Completed', 'Auto updating', 'ChatSessionStore:', 'ComputeTargetPlatform', 'The web worker extension host'],
     ].join('|') +
     ')',
 );

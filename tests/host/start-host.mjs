@@ -27,7 +27,13 @@ import { startVscodeServer } from './vscode-server.mjs';
  * @param {(type: string, text: string) => void} [options.log]
  * @returns {Promise<Host>}
  */
-export async function startHost({ extensionDevelopmentPaths = [], extensionTestsPath, folder, settings, log = () => {} }) {
+export async function startHost({
+  extensionDevelopmentPaths = [],
+  extensionTestsPath,
+  folder,
+  settings,
+  log = () => {},
+}) {
   sweepRunFolders();
   const run = makeRunFolder();
   const mark = { VSCODE_HOST_RUN: crypto.randomUUID() };

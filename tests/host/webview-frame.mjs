@@ -17,7 +17,12 @@ export async function webviewFrame(page, { extensionId, timeout = 20_000 }) {
     }
     await pause(50);
   } while (Date.now() < end);
-  throw new Error(`No webview frame among:\n${page.frames().map((frame) => frame.url()).join('\n')}`);
+  throw new Error(
+    `No webview frame among:\n${page
+      .frames()
+      .map((frame) => frame.url())
+      .join('\n')}`,
+  );
 }
 
 function belongsTo(frame, extensionId) {

@@ -64,7 +64,12 @@ describe('diagnostics', () => {
     await session.open(uri, disc);
     const last = session.diagnosticsOf(uri, 40);
     for (let version = 2; version <= 40; version++) {
-      await session.notifyChange(uri, version, `copies ${version}`, rangeOf(versionText(version - 1), copiesWords(version - 1)));
+      await session.notifyChange(
+        uri,
+        version,
+        `copies ${version}`,
+        rangeOf(versionText(version - 1), copiesWords(version - 1)),
+      );
     }
     expect(await last).toEqual([]);
     const versions = session.received.filter((received) => received.uri === uri).map(({ version }) => version ?? 0);

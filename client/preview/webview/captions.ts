@@ -10,7 +10,10 @@ export function writeCaptions(elements: PageElements, answer: DrawingAnswer): vo
   setText(elements.stale, staleText(answer));
   elements.stale.hidden = !answer.stale;
   elements.empty.hidden = answer.drawing !== null;
-  elements.canvas.setAttribute('aria-label', answer.drawing ? `Drawing of panel ${answer.drawing.panel}` : 'No drawing');
+  elements.canvas.setAttribute(
+    'aria-label',
+    answer.drawing ? `Drawing of panel ${answer.drawing.panel}` : 'No drawing',
+  );
   writeLines(elements.summary, answer.drawing?.summary ?? []);
 }
 
@@ -72,7 +75,8 @@ function entriesOf(drawing: PreparedDrawing | null): Entry[] {
   const byMark = new Map<string, Entry>();
   for (const { layer, kinds } of drawing?.layers ?? []) {
     if (layer.kind !== 'strip' && layer.kind !== 'piece' && layer.kind !== 'trimmed') continue;
-    for (const kind of kinds) if (!byMark.has(kind.kind.mark)) byMark.set(kind.kind.mark, { kind, layerKind: layer.kind });
+    for (const kind of kinds)
+      if (!byMark.has(kind.kind.mark)) byMark.set(kind.kind.mark, { kind, layerKind: layer.kind });
   }
   return [...byMark.values()].sort((first, second) => inMarkOrder.compare(first.kind.kind.mark, second.kind.kind.mark));
 }

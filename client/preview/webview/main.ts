@@ -1,6 +1,12 @@
 /** The page of the preview: keeps the last drawing and the view on it, and paints when either changes. */
 import type { DrawingAnswer } from '../../../server/language/preview-messages.ts';
-import { type MessageToEditor, type MessageToPage, type PageState, readPageState, type View } from '../webview-messages.ts';
+import {
+  type MessageToEditor,
+  type MessageToPage,
+  type PageState,
+  readPageState,
+  type View,
+} from '../webview-messages.ts';
 import { writeCaptions, writeKinds } from './captions.ts';
 import { listenForGestures } from './gestures.ts';
 import { pageElements } from './page-elements.ts';

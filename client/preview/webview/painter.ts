@@ -1,7 +1,13 @@
 /** Paints a prepared drawing on a canvas, sharp at any pixel density. */
 import type { View } from '../webview-messages.ts';
 import type { Paint, Palette } from './palette.ts';
-import { type Place, placesOf, type PreparedDrawing, type PreparedKind, type PreparedLayer } from './prepared-drawing.ts';
+import {
+  type Place,
+  placesOf,
+  type PreparedDrawing,
+  type PreparedKind,
+  type PreparedLayer,
+} from './prepared-drawing.ts';
 import { onPage, type PageSize } from './view.ts';
 
 /** Everything one picture is made of. */
@@ -38,7 +44,8 @@ function paintLayer(context: CanvasRenderingContext2D, picture: Picture, layer: 
       for (const kind of layer.kinds) paintOutline(context, picture, kind);
       break;
     case 'note':
-      for (const kind of layer.kinds) paintKind(context, picture, kind, { fill: null, line: palette.outline, width: 1 });
+      for (const kind of layer.kinds)
+        paintKind(context, picture, kind, { fill: null, line: palette.outline, width: 1 });
       break;
     default:
       for (const kind of layer.kinds) paintWood(context, picture, kind, palette.paintOf(layer.layer));

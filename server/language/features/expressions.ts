@@ -11,7 +11,8 @@ export function namesInExpressions(tree: SyntaxTree): Name[] {
 /** The number literal whose words hold `offset`. */
 export function numberAt(tree: SyntaxTree, offset: number): NumberLiteral | null {
   const found = nodesOf(tree).find(
-    (node): node is object & NumberLiteral => isNumberLiteral(node) && node.range.start <= offset && offset <= node.range.end,
+    (node): node is object & NumberLiteral =>
+      isNumberLiteral(node) && node.range.start <= offset && offset <= node.range.end,
   );
   return found ?? null;
 }

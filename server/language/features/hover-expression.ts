@@ -7,7 +7,8 @@ import type { NameMention } from './name-mentions.ts';
 /** The words behind a `let` or a `node`; null for one that is given nowhere. */
 export function expressionHover({ tree, text }: Analysis, { kind, text: name, motif }: NameMention): HoverLines | null {
   const said = tree.declarations.flatMap((declaration): SourceRange[] => {
-    if (kind === 'let' && declaration.kind === 'let' && declaration.name.text === name) return [declaration.value.range];
+    if (kind === 'let' && declaration.kind === 'let' && declaration.name.text === name)
+      return [declaration.value.range];
     if (kind !== 'node' || declaration.kind !== 'motif' || declaration.name.text !== motif) return [];
     return declaration.properties.flatMap((property) =>
       property.kind === 'node' && property.name.text === name ? [property.place.range] : [],

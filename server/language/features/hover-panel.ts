@@ -15,12 +15,16 @@ export function panelHover({ design, panels }: Analysis, panel: Panel): HoverLin
     title,
     `Infill to make: **${make}** a copy (${whole} whole, ${trimmed} trimmed)${inAll(make, panel.copies)}`,
     `Strips: **${strips}** a copy in ${counted(laid.strips.length, 'kind')}${inAll(strips, panel.copies)}`,
-    `Cells: ${laid.cells.filter(({ met }) => met > 0).map(cellText).join('; ')}`,
+    `Cells: ${laid.cells
+      .filter(({ met }) => met > 0)
+      .map(cellText)
+      .join('; ')}`,
     `${areaText(laid.areaMm2, design.units)}, ${lengthText(laid.perimeterMm, design.units)} round, ${nodesText(laid)}`,
   ];
 }
 
-const inAll = (each: number, copies: number): string => (copies > 1 ? `, **${each * copies}** for ${copies} copies` : '');
+const inAll = (each: number, copies: number): string =>
+  copies > 1 ? `, **${each * copies}** for ${copies} copies` : '';
 
 const cellText = ({ shape, met, needed }: CellCount): string =>
   `${counted(met, shape === 'other' ? 'other cell' : shape)} met, ${needed} filled`;

@@ -63,7 +63,9 @@ export function proposalsAt(analysis: Analysis, offset: number): Proposal[] {
 
 /** The word before the one being typed at `offset`, in the same phrase; null at the beginning of a phrase. */
 function wordBefore(text: string, offset: number): Word | null {
-  const earlier = wordsOf(text).filter(({ range }) => range.end < offset || (range.end === offset && !isWordLike(text, offset)));
+  const earlier = wordsOf(text).filter(
+    ({ range }) => range.end < offset || (range.end === offset && !isWordLike(text, offset)),
+  );
   const last = earlier.at(-1);
   if (!last || last.text === '{' || last.text === '}') return null;
   return /[\r\n]/.test(text.slice(last.range.end, offset)) ? null : last;

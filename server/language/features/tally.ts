@@ -45,7 +45,10 @@ function infillTally(counts: readonly { readonly group: PieceGroup; readonly cop
 }
 
 /** Strips over all panels and their copies: how many, and their lengths added up in mm. */
-export function tallyStrips(analysis: Analysis, belongs: (group: StripGroup) => boolean): { count: number; run: number } {
+export function tallyStrips(
+  analysis: Analysis,
+  belongs: (group: StripGroup) => boolean,
+): { count: number; run: number } {
   const counts = analysis.panels.flatMap((laid) =>
     laid.strips
       .filter(belongs)
