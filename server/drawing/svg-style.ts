@@ -15,6 +15,7 @@ export function styleSheet(drawing: Drawing): string[] {
   const filled = drawing.layers.map((layer, index) => ({ layer, index })).filter(({ layer }) => isWood(layer));
   return [
     '<style>',
+    '.sheet { fill: #ffffff; }',
     '.ground { fill: #f6f4ee; }',
     `.strip { stroke: ${ink}; stroke-width: 0.22; stroke-linejoin: round; }`,
     `.piece, .trimmed { stroke: ${ink}; stroke-width: 0.18; stroke-linejoin: round; }`,

@@ -33,6 +33,7 @@ export function writeSvg(drawing: Drawing, source: string): string {
     `<title id="drawing-title">${escaped(drawing.title)}, panel ${escaped(drawing.panel)}</title>`,
     `<desc id="drawing-summary">${escaped(drawing.summary.join('. '))}</desc>`,
     ...styleSheet(drawing),
+    `<rect class="sheet" x="${number(page.left)}" y="${number(page.top)}" width="${number(page.width)}" height="${number(page.height)}"/>`,
     ...drawing.layers.flatMap((layer, index) => layerGroup(layer, index, page, nextId)),
     ...markTexts(drawing),
     ...caption.lines,
