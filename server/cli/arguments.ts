@@ -31,8 +31,10 @@ export function oneOf<Choice extends string>(
 ): Choice {
   if (value === undefined) return fallback;
   const choice = choices.find((each) => each === value);
-  if (choice === undefined) throw new WrongUsage(`${option} ${value}: choose ${choices.join(' or ')}`);
+  if (choice === undefined) throw new WrongUsage(`${option} ${value}: choose ${anyOf.format(choices)}`);
   return choice;
 }
+
+const anyOf = new Intl.ListFormat('en', { type: 'disjunction' });
 
 const firstSentence = (message: string): string => message.split('. ')[0] ?? message;

@@ -70,8 +70,9 @@ function veil(page: Page, outline: string): string {
 function idCounter(panel: string): (mark: string) => string {
   const counts = new Map<string, number>();
   return (mark) => {
-    const count = (counts.get(mark) ?? 0) + 1;
-    counts.set(mark, count);
-    return `${idPart(panel)}-${idPart(mark)}-${count}`;
+    const kind = `${idPart(panel)}-${idPart(mark)}`;
+    const count = (counts.get(kind) ?? 0) + 1;
+    counts.set(kind, count);
+    return `${kind}-${count}`;
   };
 }
