@@ -37,6 +37,7 @@ export function parseDocument(text: string): ParsedDocument {
     tree: {
       declarations: read.declarations,
       unreadNames: read.unreadNames,
+      unnamed: read.unnamed,
       range: { start: 0, end: text.length },
     },
     comments: comments.map((token) => ({ text: token.image, range: rangeOf(token) })),

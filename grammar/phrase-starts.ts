@@ -5,6 +5,7 @@ import {
   Divide,
   Equals,
   keyword,
+  knownWords,
   LeftBrace,
   LeftBracket,
   Minus,
@@ -13,6 +14,7 @@ import {
   Times,
   Word,
 } from './tokens.ts';
+import type { KnownWord } from './tokens.ts';
 import { formOf } from './vocabulary.ts';
 import type { BlockKind } from './vocabulary.ts';
 
@@ -41,6 +43,11 @@ export class PhraseStarts {
     );
   }
 
+  /** Whether what stands here may belong to the next phrase: it begins one, or a line. */
+  mayBegin(block: BlockKind, at: number): boolean {
+    return this.beginsPhrase(block, at) || this.opensLine(at);
+  }
+
   /** Whether a new line can only be a declaration: seen inside a block, its brace is missing. */
   beginsDeclaration(at: number, inside: BlockKind): boolean {
     const token = this.tokens[at];
@@ -53,9 +60,16 @@ export class PhraseStarts {
     return this.find(from, (at) => this.isBrace(at) || (this.startsLine(at) && this.beginsPhrase(block, at)));
   }
 
-  /** The same, taking a known word at the start of a line for a phrase even behind a comma or an operator. */
-  nearestStart(block: BlockKind, from: number): number {
-    return this.find(from, (at) => this.isBrace(at) || (this.opensLine(at) && this.beginsPhrase(block, at)));
+  /**
+   * Index of the next brace, of a word of the block before `limit`, even where it could be a name, or of the next line
+   * that begins with one, even behind a comma or an operator.
+   */
+  nearestStart(block: BlockKind, from: number, limit: number): number {
+    return this.find(from, (at) => {
+      if (this.isBrace(at)) return true;
+      if (at < limit && block !== 'document' && formOf(block, this.tokens[at]?.image ?? '')) return true;
+      return this.opensLine(at) && this.beginsPhrase(block, at);
+    });
   }
 
   /**
@@ -66,7 +80,8 @@ export class PhraseStarts {
     return this.find(from, (at) => {
       if (this.isBrace(at)) return true;
       if (block === 'document') return this.opensLine(at) && this.beginsPhrase(block, at);
-      return this.startsLine(at) || (at >= errorAt && formOf(block, this.tokens[at]?.image ?? '') !== undefined);
+      if (this.startsLine(at)) return true;
+      return at >= errorAt && formOf(block, this.tokens[at]?.image ?? '') !== undefined && !this.isLinked(at);
     });
   }
 
@@ -77,7 +92,7 @@ export class PhraseStarts {
       const before = this.tokens[at - 1]?.tokenType;
       if (at > index && before === LeftBrace) depth += 1;
       if (at > index && before === RightBrace) depth -= 1;
-      return at > index && (depth === 0 || this.beginsDeclaration(at, 'tips'));
+      return at > index && (depth === 0 || (this.opensLine(at) && this.hasHead(at)));
     });
   }
 
@@ -89,6 +104,12 @@ export class PhraseStarts {
   private find(from: number, fits: (at: number) => boolean): number {
     for (let at = from; at < this.tokens.length; at++) if (fits(at)) return at;
     return this.tokens.length;
+  }
+
+  /** Whether a word like `to` or `with` stands before the token and claims it. */
+  private isLinked(at: number): boolean {
+    const before = this.tokens[at - 1]?.image ?? '';
+    return Object.hasOwn(knownWords, before) && knownWords[before as KnownWord].role === 'link';
   }
 
   /** Whether the token is the first of its line. */
@@ -104,8 +125,9 @@ export class PhraseStarts {
     return !(before && connectors.has(before.tokenType)) && !(token && connectors.has(token.tokenType));
   }
 
-  /** Whether a declaration's name and what must follow it stand behind the word. */
+  /** Whether the word is a declaration's, with a name and what must follow that behind it. */
   private hasHead(at: number): boolean {
+    if (!formOf('document', this.tokens[at]?.image ?? '')) return false;
     const name = this.tokens[at + 1];
     const behind = this.tokens[at + 2]?.tokenType;
     const isName = name !== undefined && (name.tokenType === Word || Object.hasOwn(keyword, name.image));

@@ -3,7 +3,7 @@
  * cannot be read costs one problem; reading goes on at the next phrase. Line ends matter only then: a known
  * word at the start of a line is taken as the next property.
  */
-import { EOF } from 'chevrotain';
+import { EOF, tokenMatcher } from 'chevrotain';
 import type { IRecognitionException, IToken } from 'chevrotain';
 import { rangeOf } from './expression-rules.ts';
 import { PhraseParser } from './parser.ts';
@@ -29,7 +29,7 @@ import type {
   Property,
   TipProperty,
 } from './syntax-tree.ts';
-import { LeftBrace, RightBrace } from './tokens.ts';
+import { LeftBrace, RightBrace, Word } from './tokens.ts';
 import { formOf } from './vocabulary.ts';
 import type { BlockKind, PhraseForm } from './vocabulary.ts';
 
@@ -57,6 +57,7 @@ interface Opening {
 export interface ReadTokens {
   readonly declarations: readonly Declaration[];
   readonly unreadNames: readonly Name[];
+  readonly unnamed: readonly string[];
   readonly problems: readonly Problem[];
   /** Stretches that stand for one unknown thing: what is unreadable inside is no further problem. */
   readonly skipped: readonly SourceRange[];
@@ -71,6 +72,7 @@ export function readBlocks(tokens: readonly IToken[]): ReadTokens {
   return {
     declarations: nodes.filter((node): node is Declaration => isDeclaration(node)),
     unreadNames: reader.unreadNames,
+    unnamed: reader.unnamed,
     problems: reader.problems,
     skipped: reader.skipped,
   };
@@ -81,6 +83,7 @@ const isDeclaration = (node: Phrase): node is Declaration => formOf('document', 
 class BlockReader {
   readonly problems: Problem[] = [];
   readonly unreadNames: Name[] = [];
+  readonly unnamed: string[] = [];
   readonly skipped: SourceRange[] = [];
   private readonly starts: PhraseStarts;
 
@@ -123,11 +126,12 @@ class BlockReader {
     if (!node || !required) return { node, next };
     this.problems.push(missingBlock(node.range, this.tokens[next] ?? null, form));
     const brace = this.starts.resumeAt('document', next, next);
-    if (this.tokens[brace]?.tokenType === LeftBrace) return this.readBody(inner, node, brace, true);
+    this.noteNames(null, index, brace);
+    const isOnLine = this.tokens[brace]?.startLine === this.tokens[next - 1]?.endLine;
+    if (isOnLine && this.tokens[brace]?.tokenType === LeftBrace) return this.readBody(inner, node, brace, true);
     if (this.starts.beginsPhrase(inner, next) && !this.starts.beginsDeclaration(next, inner)) {
       return this.readBody(inner, node, next - 1, true);
     }
-    this.noteName(form, index);
     return { node: null, next: brace };
   }
 
@@ -144,21 +148,41 @@ class BlockReader {
   }
 
   /**
-   * Reads one phrase. It may run over lines; but where it breaks, or leaves words behind that begin nothing, a known
-   * word at the start of a line is the next phrase. What breaks then is reported and skipped.
+   * Reads one phrase. It may run over lines and use any word as a name; but where it breaks, or leaves words behind
+   * that begin nothing, a known word used as a name or standing at the start of a line is the next phrase instead.
    */
   private readPhrase(block: BlockKind, form: PhraseForm, index: number): ReadPhrase {
     const end = this.starts.nextStart(block, index + 1);
     const whole = this.parse(form, index, end);
-    if (!whole.error && this.starts.beginsPhrase(block, whole.next)) return whole;
-    const nearest = this.starts.nearestStart(block, index + 1);
-    const short = nearest < end ? this.parse(form, index, nearest) : whole;
-    if (!short.error) return whole.error ? short : whole;
-    if (whole.error) {
+    if (!whole.error && this.starts.mayBegin(block, whole.next)) return whole;
+    if (whole.error && !this.starts.isBrace(end)) {
       const long = this.parse(form, index, this.starts.nextStart(block, end + 1));
-      if (!this.starts.isBrace(end) && !long.error && this.starts.beginsPhrase(block, long.next)) return long;
+      if (!long.error && this.starts.beginsPhrase(block, long.next)) return long;
     }
-    return this.skipBroken(block, form, index, short.error, nearest);
+    const nearest = this.starts.nearestStart(block, index + 1, whole.next);
+    const short = nearest < whole.next ? this.parse(form, index, nearest) : whole;
+    if (short.error) return this.skipBroken(block, form, index, short.error, nearest);
+    if (whole.error) return this.skipBroken(block, form, index, whole.error, whole.next);
+    return form.opens?.required || this.isApart(form, whole.next)
+      ? whole
+      : this.skipLeftOver(block, form, index, whole.next);
+  }
+
+  /** Whether a word behind a phrase looks like an unknown property rather than a part of the phrase gone wrong. */
+  private isApart(form: PhraseForm, at: number): boolean {
+    return !form.names && this.tokens[at]?.tokenType === Word && !this.isKnownWord(at - 1);
+  }
+
+  private isKnownWord(at: number): boolean {
+    const token = this.tokens[at];
+    return token !== undefined && token.tokenType !== Word && tokenMatcher(token, Word);
+  }
+
+  /** A phrase that leaves a word behind on its line may mean something else: it is not used. */
+  private skipLeftOver(block: BlockKind, form: PhraseForm, index: number, at: number): ReadPhrase {
+    const { next } = this.skipUnknown(block, at, []);
+    this.noteNames(form, index, next);
+    return { node: null, next };
   }
 
   private skipBroken(
@@ -172,8 +196,8 @@ class BlockReader {
     const errorAt = found ? this.starts.indexOf(found, index) : end;
     const before = this.tokens[errorAt - 1];
     if (before) this.problems.push(unreadPhrase(error, found, before, form));
-    this.noteName(form, index);
     const next = found ? this.starts.resumeAt(block, index + 1, Math.max(errorAt, index + 1)) : end;
+    this.noteNames(form, index, next);
     return { node: null, next };
   }
 
@@ -185,7 +209,7 @@ class BlockReader {
     if (error.name === 'NotAllInputParsedException') {
       return { node: node ?? null, next: this.starts.indexOf(error.token, from), error: null };
     }
-    return { node: null, next: to, error };
+    return { node: null, next: error.token.tokenType === EOF ? to : this.starts.indexOf(error.token, from), error };
   }
 
   /** Reports a token that begins no phrase and skips what seems to belong to it. `nodes` are the phrases before it. */
@@ -197,18 +221,30 @@ class BlockReader {
       nodes[nodes.length - 1] = { ...last, incomplete: true };
       this.problems.push(outsideBlock(token, last.kind));
     } else this.problems.push(unknownPhrase(token, this.tokens[index - 1] ?? null, block));
-    let next = token.tokenType === LeftBrace ? index : this.starts.resumeAt(block, index + 1, index + 1);
-    const type = this.tokens[next]?.tokenType;
-    if (type === LeftBrace) next = this.starts.behindBraces(next);
-    else if (type === RightBrace && block === 'document') next += 1;
+    const next = this.behindUnknown(block, index);
     const end = this.tokens[next - 1];
     if (end) this.skipped.push(spanOf(rangeOf(token), rangeOf(end)));
     return { node: null, next };
   }
 
-  private noteName(form: PhraseForm, index: number): void {
-    const name = this.tokens[index + 1];
-    if (form.names && name) this.unreadNames.push({ text: name.image, range: rangeOf(name) });
+  /** Index behind an unknown word, what follows it and its braces. A brace doubled by mistake is skipped alone. */
+  private behindUnknown(block: BlockKind, index: number): number {
+    const isBrace = this.tokens[index]?.tokenType === LeftBrace;
+    if (isBrace && this.tokens[index - 1]?.tokenType === LeftBrace) return index + 1;
+    const head = isBrace ? index : this.starts.resumeAt(block, index + 1, index + 1);
+    this.noteNames(null, index - 1, head);
+    const type = this.tokens[head]?.tokenType;
+    if (type === LeftBrace) return this.starts.behindBraces(head);
+    return type === RightBrace && block === 'document' ? head + 1 : head;
+  }
+
+  /** The words of an unread phrase may be names it gives; a declaration without any leaves its kind in doubt. */
+  private noteNames(form: PhraseForm | null, index: number, end: number): void {
+    const words = this.tokens.slice(index + 1, end).filter((token) => tokenMatcher(token, Word));
+    this.unreadNames.push(...words.map((token) => ({ text: token.image, range: rangeOf(token) })));
+    const word = this.tokens[index];
+    const second = this.tokens[index + 1];
+    if (form?.names && word && second?.tokenType !== Word) this.unnamed.push(word.image);
   }
 }
 

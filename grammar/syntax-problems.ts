@@ -41,6 +41,9 @@ export function unreadPhrase(
 ): Problem {
   const expected = error.message;
   const write = `Write it like \`${form.example}\`.`;
+  if (expected === `\`${before.image}\``) {
+    return problemAt('unexpectedWord', placeOf(before), `A name is missing before \`${before.image}\`. ${write}`);
+  }
   if (found === null) {
     return problemAt(
       'unexpectedWord',

@@ -344,6 +344,8 @@ export type Property = BlockDeclaration['properties'][number];
 
 export interface SyntaxTree extends Node {
   readonly declarations: readonly Declaration[];
-  /** Names given in phrases that could not be read: they exist, so using them is no second error. */
+  /** Words of phrases that could not be read: they may be names given there, so using them is no second error. */
   readonly unreadNames: readonly Name[];
+  /** Keywords of unread phrases that give a name but show none, such as `strip { … }`: any strip may be that one. */
+  readonly unnamed: readonly string[];
 }

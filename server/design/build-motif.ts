@@ -55,18 +55,15 @@ function writtenOut(piece: PieceProperty, corners: number, readPlace: ReadPlace,
   const doubled = every.find((later, index) => every.findIndex((earlier) => earlier.over === later.over) < index);
   if (doubled) context.report(problemAt('repeatedProperty', doubled.range, 'This is said already. Take it out.'));
   if (!clause) return pieceOf(piece, null, readPlace) ?? [];
+  const [first, ...further] = turnsOver(every, corners);
+  const written = first && pieceOf(piece, first, readPlace);
+  if (!written) return [];
   if (!isRepeatable(piece.from) && !isRepeatable(piece.to)) {
     const message = `Nothing changes from ${clause.over} to ${clause.over}. Write \`${clause.over}\` without its number at one end, or take this out.`;
     context.report(problemAt('unexpectedWord', clause.range, message));
     return [];
   }
-  const written: MotifPiece[] = [];
-  for (const turn of turnsOver(every, corners)) {
-    const made = pieceOf(piece, turn, readPlace);
-    if (!made) return [];
-    written.push(...made);
-  }
-  return written;
+  return [...written, ...further.flatMap((turn) => pieceOf(piece, turn, readPlace) ?? [])];
 }
 
 /** `every corner` and `every edge` together count apart; one alone counts corner and edge in step. */

@@ -39,7 +39,11 @@ const giving: Readonly<Record<NameKind, (name: string) => string>> = {
 export function checkNames(tree: SyntaxTree, index: NameIndex): Problem[] {
   const unread = new Set(tree.unreadNames.map(({ text }) => text));
   const unresolved = index.references.filter(
-    (reference) => !reference.definition && !unread.has(reference.name) && scopeIsKnown(reference, index),
+    (reference) =>
+      !reference.definition &&
+      !unread.has(reference.name) &&
+      !tree.unnamed.includes(reference.kind) &&
+      scopeIsKnown(reference, index),
   );
   return [...repeatedNames(index.definitions), ...unresolved.map((reference) => unknownName(reference, index))];
 }
