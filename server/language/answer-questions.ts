@@ -6,10 +6,12 @@ import { hoverAt } from './features/hover.ts';
 import { definitionAt, isName, referencesAt, renamableAt } from './features/names.ts';
 import { previewOf } from './features/preview.ts';
 import { proposalsAt } from './features/proposals.ts';
+import { quickFixes } from './features/quick-fixes.ts';
 import { offsetAt } from './from-protocol.ts';
 import type { AnalysedDocument, OpenDocuments } from './open-documents.ts';
 import { type DrawingQuestion, drawingRequest } from './preview-messages.ts';
 import {
+  codeActionOf,
   completionOf,
   foldOf,
   highlightOf,
@@ -108,6 +110,13 @@ export function answerQuestions(
     ),
   );
   connection.onCompletion(at('Completion', ({ analysis }, offset) => proposalsAt(analysis, offset).map(completionOf)));
+  connection.onCodeAction(({ textDocument: { uri }, range }) =>
+    answered('Quick fixes', uri, ({ text, analysis, lineStarts }) => {
+      const start = offsetAt(text, lineStarts, range.start);
+      const end = offsetAt(text, lineStarts, range.end);
+      return quickFixes(analysis, { start, end }).map((fix) => codeActionOf(uri, lineStarts, fix));
+    }),
+  );
   connection.onRequest(drawingRequest, ({ uri, panel }: DrawingQuestion) =>
     answered('Drawing', uri, (document) => previewOf(document, panel)),
   );

@@ -1,5 +1,11 @@
 /** The language server on one connection: questions in, the engine asked, answers out. */
-import { type Connection, type InitializeResult, TextDocuments, TextDocumentSyncKind } from 'vscode-languageserver';
+import {
+  CodeActionKind,
+  type Connection,
+  type InitializeResult,
+  TextDocuments,
+  TextDocumentSyncKind,
+} from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { analyse } from '../analyse.ts';
 import { answerQuestions } from './answer-questions.ts';
@@ -22,6 +28,7 @@ const initializeResult: InitializeResult = {
     renameProvider: { prepareProvider: true },
     foldingRangeProvider: true,
     completionProvider: {},
+    codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix] },
   },
 };
 

@@ -1,5 +1,7 @@
 /** Our answers → the protocol's terms. */
 import {
+  type CodeAction,
+  CodeActionKind,
   type CompletionItem,
   CompletionItemKind,
   type Diagnostic,
@@ -20,6 +22,7 @@ import type { DeclarationKind } from './features/declarations.ts';
 import type { OutlineEntry } from './features/document-outline.ts';
 import type { HoverText } from './features/hover-text.ts';
 import type { Proposal } from './features/proposals.ts';
+import type { QuickFix } from './features/quick-fixes.ts';
 
 type LineStarts = readonly number[];
 
@@ -97,5 +100,16 @@ export function foldOf(lineStarts: LineStarts, range: SourceRange): FoldingRange
 
 export function completionOf(proposal: Proposal): CompletionItem {
   const kind = proposal.kind === 'word' ? CompletionItemKind.Keyword : CompletionItemKind.Reference;
-  return { label: proposal.label, detail: proposal.detail, kind };
+  const { label, detail, meaning } = proposal;
+  return { label, kind, ...(detail && { detail }), ...(meaning && { documentation: meaning }) };
+}
+
+export function codeActionOf(uri: string, lineStarts: LineStarts, { title, problem, newText }: QuickFix): CodeAction {
+  return {
+    title,
+    kind: CodeActionKind.QuickFix,
+    diagnostics: [diagnosticOf(uri, lineStarts, problem)],
+    isPreferred: true,
+    edit: { changes: { [uri]: [replacementOf(lineStarts, problem.range, newText)] } },
+  };
 }

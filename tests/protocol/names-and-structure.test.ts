@@ -1,5 +1,6 @@
 /** Definitions, mentions, renaming, the outline of a file, folding and proposals. */
 import {
+  type CodeAction,
   type CompletionItem,
   type DocumentSymbol,
   type FoldingRange,
@@ -105,5 +106,45 @@ describe('proposals', () => {
     expect(await labelsAt('hemp', 2)).toEqual(['hemp']);
     expect(await labelsAt('mesh', 2)).toEqual(['mesh']);
     expect(await labelsAt('round', 2)).toContain('round');
+  });
+});
+
+describe('quick fixes', () => {
+  /** The text after the one fix offered at `words`, and the title of that fix. */
+  async function fixed(name: string, text: string, words: string): Promise<{ title: string; text: string }> {
+    const uriOfText = `file:///${name}.lap`;
+    await session.open(uriOfText, text);
+    const range = rangeOf(text, words);
+    const [action, ...others] = await session.ask<CodeAction[]>('textDocument/codeAction', {
+      textDocument: { uri: uriOfText },
+      range,
+      context: { diagnostics: [] },
+    });
+    expect(others).toEqual([]);
+    const [edit] = action?.edit?.changes?.[uriOfText] ?? [];
+    expect(edit?.range).toEqual(range);
+    return { title: action?.title ?? '', text: text.replace(words, edit?.newText ?? '') };
+  }
+
+  it.each([
+    ['a motif', 'with hemp of', 'with hempp of', 'hempp'],
+    ['a property', 'copies 2', 'copeis 2', 'copeis'],
+    ['a declaration', 'outline round', 'outlien round', 'outlien'],
+    ['a node', 'to hub, every', 'to hubb, every', 'hubb'],
+  ])('put %s right that is spelt wrong', async (name, sound, wrong, words) => {
+    const result = await fixed(name.replace(' ', '-'), disc.replace(sound, wrong), words);
+    expect(result.text).toBe(disc);
+    expect(result.title).toMatch(/^Change to `\w+`$/);
+  });
+
+  it('are none where nothing is near', async () => {
+    const text = disc.replace('with hemp of', 'with chrysanthemum of');
+    await session.open('file:///far.lap', text);
+    const question = {
+      textDocument: { uri: 'file:///far.lap' },
+      range: rangeOf(text, 'chrysanthemum'),
+      context: { diagnostics: [] },
+    };
+    expect(await session.ask('textDocument/codeAction', question)).toEqual([]);
   });
 });

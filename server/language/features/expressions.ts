@@ -1,27 +1,30 @@
-/** Finds numbers and names in the expressions of a tree, wherever they stand in it. */
-import type { Name, NameUse, NumberLiteral, SyntaxTree } from '../../../grammar/syntax-tree.ts';
+/** Finds numbers in the expressions of a tree, wherever they stand in it. */
+import type { Declaration, Expression, NumberLiteral, Property, SyntaxTree } from '../../../grammar/syntax-tree.ts';
+import { expressionsIn } from '../../design/tree-expressions.ts';
 
-/** Names used in arithmetic, in the order of the tree. */
-export function namesInExpressions(tree: SyntaxTree): Name[] {
-  return nodesOf(tree)
-    .filter((node): node is object & NameUse => 'kind' in node && node.kind === 'name')
-    .map(({ name }) => name);
-}
-
-/** The number literal whose words hold `offset`. */
+/** The number literal whose words hold `offset`, their end included. */
 export function numberAt(tree: SyntaxTree, offset: number): NumberLiteral | null {
-  const found = nodesOf(tree).find(
-    (node): node is object & NumberLiteral =>
-      isNumberLiteral(node) && node.range.start <= offset && offset <= node.range.end,
-  );
-  return found ?? null;
+  const numbers = tree.declarations.flatMap(expressionsOf).flatMap(numbersIn);
+  return numbers.find(({ range }) => range.start <= offset && offset <= range.end) ?? null;
 }
 
-/** The plain word `number` is also a property of some nodes; only a literal has it as its kind. */
-const isNumberLiteral = (node: object): node is NumberLiteral => 'amount' in node && 'unit' in node;
+function expressionsOf(declaration: Declaration): readonly Expression[] {
+  if (declaration.kind === 'let') return [declaration.value];
+  if (declaration.kind === 'title' || declaration.kind === 'units') return [];
+  return (declaration.properties as readonly Property[]).flatMap(expressionsIn);
+}
 
-/** Every object of the tree, parents first. */
-function nodesOf(value: object): object[] {
-  const children = Object.values(value).filter((child): child is object => typeof child === 'object' && child !== null);
-  return [value, ...children.flatMap(nodesOf)];
+function numbersIn(expression: Expression): NumberLiteral[] {
+  switch (expression.kind) {
+    case 'number':
+      return [expression];
+    case 'name':
+      return [];
+    case 'negation':
+      return numbersIn(expression.operand);
+    case 'operation':
+      return [...numbersIn(expression.left), ...numbersIn(expression.right)];
+    case 'call':
+      return expression.values.flatMap(numbersIn);
+  }
 }

@@ -2,7 +2,7 @@
 import type { Analysis } from '../../analyse.ts';
 import type { Bench, StripStock } from '../../design/design-model.ts';
 import { heading, type HoverLines } from './hover-text.ts';
-import { angleText, counted, lengthText, plain, runText } from './quantities.ts';
+import { angleText, lengthText, plain, runText } from './quantities.ts';
 import { tallyPieces, tallyStrips } from './tally.ts';
 
 export function stockHover(analysis: Analysis, stock: StripStock): HoverLines {
@@ -26,6 +26,8 @@ export function benchHover({ design }: Analysis, bench: Bench): HoverLines {
     heading('bench', bench.name),
     `Bevels: ${bench.bevels.length > 0 ? bench.bevels.map(angleText).join(', ') : 'not stated'}`,
     `Notching blade: ${bench.kerf === null ? 'not stated' : `kerf ${lengthText(bench.kerf, design.units)}`}`,
-    bench.pinPitches.length > 0 ? `${counted(bench.pinPitches.length, 'pin pitch', 'pin pitches')} to index by` : '',
+    bench.pinPitches.length > 0
+      ? `Pin pitches: ${bench.pinPitches.map((pitch) => lengthText(pitch, design.units)).join(', ')}`
+      : '',
   ];
 }

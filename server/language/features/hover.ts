@@ -1,6 +1,7 @@
 /** What the words under the pointer come to: counts of a name, the other unit of a number, the meaning of a word. */
 import { knownFunctions, knownWords } from '../../../grammar/tokens.ts';
 import type { Analysis } from '../../analyse.ts';
+import type { Definition } from '../../design/name-index.ts';
 import { expressionHover } from './hover-expression.ts';
 import { gridHover } from './hover-grid.ts';
 import { motifHover, roleHover } from './hover-motif.ts';
@@ -10,15 +11,14 @@ import { quantityHover } from './hover-quantity.ts';
 import { benchHover, stockHover } from './hover-stock.ts';
 import { type HoverLines, type HoverText, hoverText } from './hover-text.ts';
 import { numberAt } from './expressions.ts';
-import { type NameMention, nameMentions } from './name-mentions.ts';
 import { mentionAt } from './names.ts';
 import { wordAt } from './words.ts';
 
 /** The hover at `offset`; null where there is nothing to say. */
 export function hoverAt(analysis: Analysis, offset: number): HoverText | null {
-  const mention = mentionAt(nameMentions(analysis.tree), offset);
+  const mention = mentionAt(analysis.tree, offset);
   if (mention) {
-    const lines = nameHover(analysis, mention);
+    const lines = mention.definition && definitionHover(analysis, mention.definition);
     return lines && hoverText(lines, mention.range);
   }
   const number = numberAt(analysis.tree, offset);
@@ -38,13 +38,14 @@ const meanings = new Map<string, string>([
 
 const meaningOf = (word: string): string | null => meanings.get(word) ?? null;
 
-function nameHover(analysis: Analysis, mention: NameMention): HoverLines | null {
+/** The hover of what a name means; null where the design has left it out for an error. */
+function definitionHover(analysis: Analysis, definition: Definition): HoverLines | null {
   const { design } = analysis;
   const named = <Item extends { readonly name: string }>(items: readonly Item[], hover: (item: Item) => HoverLines) => {
-    const item = items.find(({ name }) => name === mention.text);
+    const item = items.find(({ name }) => name === definition.name);
     return item ? hover(item) : null;
   };
-  switch (mention.kind) {
+  switch (definition.kind) {
     case 'panel':
       return named(design.panels, (panel) => panelHover(analysis, panel));
     case 'motif':
@@ -57,12 +58,13 @@ function nameHover(analysis: Analysis, mention: NameMention): HoverLines | null 
       return named(design.grids, (grid) => gridHover(analysis, grid));
     case 'outline':
       return named(design.outlines, (outline) => outlineHover(analysis, outline));
-    case 'role': {
-      const motif = design.motifs.find(({ name }) => name === mention.motif);
-      return motif ? roleHover(analysis, motif, mention.text) : null;
+    case 'piece':
+    case 'divider': {
+      const motif = design.motifs.find(({ name }) => name === definition.scope);
+      return motif ? roleHover(analysis, motif, definition.name) : null;
     }
     case 'let':
     case 'node':
-      return expressionHover(analysis, mention);
+      return expressionHover(analysis, definition);
   }
 }

@@ -1,34 +1,22 @@
 /** What may be written at a place: declarations, the properties of a block, or the names a phrase asks for. */
-import type { BlockDeclaration } from '../../../grammar/syntax-tree.ts';
 import { type KnownWord, knownWords } from '../../../grammar/tokens.ts';
+import { type BlockKind, formOf, wordsOf as wordsOfBlock } from '../../../grammar/vocabulary.ts';
 import type { Analysis } from '../../analyse.ts';
-import type { DeclarationKind } from './declarations.ts';
-import { nameMentions } from './name-mentions.ts';
+import { indexNames, type NameKind } from '../../design/name-index.ts';
+import { blockKindAt } from './blocks.ts';
 import { type Word, wordsOf } from './words.ts';
 
 export interface Proposal {
   readonly label: string;
   readonly kind: 'word' | 'name';
+  /** How it is written, or what kind of thing the name is. */
   readonly detail: string;
+  /** What it means; empty for a name. */
+  readonly meaning: string;
 }
 
-type BlockKind = BlockDeclaration['kind'];
-
-const declarationWords: readonly KnownWord[] = [
-  ...(['title', 'units', 'let', 'strip', 'bench'] as const),
-  ...(['grid', 'motif', 'outline', 'panel'] as const),
-];
-
-const propertyWords: Record<BlockKind, readonly KnownWord[]> = {
-  strip: ['wood', 'section', 'lengths', 'flush', 'spare', 'rejects'],
-  bench: ['bevels', 'kerf', 'pin', 'band_blade'],
-  grid: ['three_way', 'square', 'side', 'pitch', 'of', 'fit', 'turn', 'both'],
-  motif: ['node', 'piece', 'divider', 'fill', 'tip', 'fit_order'],
-  outline: ['start', 'line', 'arc', 'curve', 'circle', 'rectangle', 'path'],
-  panel: ['grid', 'shape', 'edge', 'centred', 'node', 'fill', 'copies', 'stub', 'tail'],
-};
-
 const shapeWords: readonly KnownWord[] = ['triangle', 'square', 'rhombus', 'hexagon'];
+const placeWords: readonly KnownWord[] = ['corner', 'mid', 'along', 'centroid', 'incentre', 'between'];
 
 /** Words that may follow a word inside a phrase. */
 const followingWords: Partial<Record<string, readonly KnownWord[]>> = {
@@ -37,13 +25,13 @@ const followingWords: Partial<Record<string, readonly KnownWord[]>> = {
   fill: [...shapeWords, 'halves', 'parts'],
   edge: ['sawn', 'framed'],
   centred: ['node', 'cell', 'edge'],
-  at: ['corner', 'mid', 'along', 'centroid', 'incentre', 'between'],
-  from: ['corner', 'mid', 'along', 'centroid', 'incentre', 'between'],
+  at: placeWords,
+  from: placeWords,
   every: ['corner', 'edge'],
 };
 
 /** Names that may follow a word inside a phrase. */
-const followingNames: Partial<Record<string, DeclarationKind>> = {
+const followingNames: Partial<Record<string, NameKind>> = {
   of: 'strip',
   with: 'motif',
   grid: 'grid',
@@ -52,42 +40,44 @@ const followingNames: Partial<Record<string, DeclarationKind>> = {
 
 /** The proposals at `offset`; the word being typed there is left to the editor to match. */
 export function proposalsAt(analysis: Analysis, offset: number): Proposal[] {
+  const block = blockKindAt(analysis, offset);
   const before = wordBefore(analysis.text, offset);
-  const block = blockAround(analysis, offset);
-  if (before === null) return (block ? propertyWords[block.kind] : declarationWords).map(wordProposal);
-  const kind = block ? followingNames[before.text] : undefined;
-  const words = (followingWords[before.text] ?? []).map(wordProposal);
-  const names = kind ? declaredNames(analysis, kind) : words.length > 0 ? [] : declaredNames(analysis, 'let');
-  return [...names, ...words];
+  if (before === null) return wordsOfBlock(block).map((word) => phraseProposal(block, word));
+  const words = followingWords[before.text]?.map(wordProposal) ?? [];
+  const kind = block === 'document' ? undefined : followingNames[before.text];
+  if (kind === undefined && words.length > 0) return words;
+  return [...definedNames(analysis, kind ?? 'let'), ...words];
 }
 
 /** The word before the one being typed at `offset`, in the same phrase; null at the beginning of a phrase. */
 function wordBefore(text: string, offset: number): Word | null {
-  const earlier = wordsOf(text).filter(
-    ({ range }) => range.end < offset || (range.end === offset && !isWordLike(text, offset)),
-  );
-  const last = earlier.at(-1);
+  const isTyping = /[\p{L}\p{M}\p{N}_]$/u.test(text.slice(0, offset));
+  const last = wordsOf(text)
+    .filter(({ range }) => (isTyping ? range.end < offset : range.end <= offset))
+    .at(-1);
   if (!last || last.text === '{' || last.text === '}') return null;
   return /[\r\n]/.test(text.slice(last.range.end, offset)) ? null : last;
 }
 
-const isWordLike = (text: string, offset: number): boolean => /[\p{L}\p{M}\p{N}_]$/u.test(text.slice(0, offset));
+const meaningOf = (word: string): string =>
+  Object.hasOwn(knownWords, word) ? knownWords[word as KnownWord].meaning : '';
 
-function blockAround({ tree, text }: Analysis, offset: number): BlockDeclaration | null {
-  const around = tree.declarations.filter(
-    (declaration): declaration is BlockDeclaration =>
-      'open' in declaration &&
-      declaration.open !== null &&
-      declaration.open.end <= offset &&
-      offset <= (declaration.close?.start ?? text.length),
-  );
-  return around.at(-1) ?? null; // an unclosed block seems to reach over later ones
-}
+const phraseProposal = (block: BlockKind, word: string): Proposal => ({
+  label: word,
+  kind: 'word',
+  detail: formOf(block, word)?.example ?? '',
+  meaning: meaningOf(word),
+});
 
-const wordProposal = (word: KnownWord): Proposal => ({ label: word, kind: 'word', detail: knownWords[word].meaning });
+const wordProposal = (word: KnownWord): Proposal => ({
+  label: word,
+  kind: 'word',
+  detail: '',
+  meaning: meaningOf(word),
+});
 
-function declaredNames({ tree }: Analysis, kind: DeclarationKind | 'let'): Proposal[] {
-  return nameMentions(tree)
-    .filter((mention) => mention.declares && mention.kind === kind)
-    .map(({ text }) => ({ label: text, kind: 'name', detail: kind }));
+function definedNames({ tree }: Analysis, wanted: NameKind): Proposal[] {
+  return indexNames(tree)
+    .definitions.filter(({ kind }) => kind === wanted)
+    .map(({ name, kind }) => ({ label: name, kind: 'name', detail: kind, meaning: '' }));
 }

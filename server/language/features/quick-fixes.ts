@@ -1,0 +1,51 @@
+/** Edits that put a problem right, found by the problem's code and place, never by its wording. */
+import { nearestWord } from '../../../grammar/nearest-word.ts';
+import { problemCatalogue } from '../../../grammar/problem-catalogue.ts';
+import type { Problem } from '../../../grammar/problem.ts';
+import type { SourceRange } from '../../../grammar/source-range.ts';
+import { wordsOf } from '../../../grammar/vocabulary.ts';
+import type { Analysis } from '../../analyse.ts';
+import { indexNames } from '../../design/name-index.ts';
+import { blockKindAt } from './blocks.ts';
+
+/** Puts `newText` in the place of the problem's words. */
+export interface QuickFix {
+  readonly title: string;
+  readonly problem: Problem;
+  readonly newText: string;
+}
+
+/** The fixes of all problems that touch `range`. */
+export function quickFixes(analysis: Analysis, range: SourceRange): QuickFix[] {
+  const touched = analysis.problems.filter(
+    (problem) => problem.range.start <= range.end && range.start <= problem.range.end,
+  );
+  return touched.flatMap((problem) => {
+    const word = nearest(analysis, problem);
+    return word === null ? [] : [{ title: `Change to \`${word}\``, problem, newText: word }];
+  });
+}
+
+/** The word that may have been meant by the words of a problem. */
+function nearest(analysis: Analysis, { code, range }: Problem): string | null {
+  const written = analysis.text.slice(range.start, range.end);
+  switch (code) {
+    case problemCatalogue.unknownName.code:
+      return nearestWord(written, namesFor(analysis, range));
+    case problemCatalogue.unknownDeclaration.code:
+    case problemCatalogue.unknownProperty.code:
+      return nearestWord(written, wordsOf(blockKindAt(analysis, range.start)));
+    default:
+      return null;
+  }
+}
+
+/** Names of the kind that the reference at `range` asks for. */
+function namesFor({ tree }: Analysis, range: SourceRange): string[] {
+  const { definitions, references } = indexNames(tree);
+  const reference = references.find((candidate) => candidate.range.start === range.start);
+  if (!reference) return [];
+  const isWanted = (kind: string): boolean =>
+    kind === reference.kind || (reference.kind === 'piece' && kind === 'divider');
+  return definitions.filter(({ kind, scope }) => isWanted(kind) && scope === reference.scope).map(({ name }) => name);
+}
