@@ -20,7 +20,7 @@ export async function previewSurvivesReload({ root, folder, pictures }) {
     await before.locator('#zoom-in').click();
     const zoom = await restingZoom(before);
 
-    await savedState(page, ['halflap.preview', 'tray', 'scale']);
+    await savedState(page, zoom);
     await page.reload();
     const after = await preview(page);
     await after.locator('#summary').getByText('Panel tray').waitFor();
@@ -48,24 +48,30 @@ async function restingZoom(frame) {
 }
 
 /**
- * Waits until the window has written down its editors, each of `words` among them: in a browser it does so every few
- * seconds, and not at the reload itself.
+ * Waits until the window has written down its editors with the preview's panel and the zoom shown: in a browser it
+ * does so every few seconds, and not at the reload itself.
  */
-async function savedState(page, words) {
+async function savedState(page, zoom) {
   const end = Date.now() + 60_000;
-  while (!(await page.evaluate(holdsInStorage, words))) {
+  while (!(await page.evaluate(isInStorage, Number.parseInt(zoom, 10)))) {
     if (Date.now() > end) throw new Error('The window never wrote down its editors');
     await pause(250);
   }
 }
 
-/** Runs in the page: true when one stored value holds all of `words`. */
-async function holdsInStorage(words) {
+/** Runs in the page: true when a stored value holds the preview's state with this zoom in per cent of real size. */
+async function isInStorage(percent) {
+  const pixelsAMillimetre = 96 / 25.4;
   const finished = (request) =>
     new Promise((resolve, reject) => {
       request.onsuccess = () => resolve(request.result);
       request.onerror = () => reject(request.error);
     });
+  const isState = (value) => {
+    const [, scale] = /scale[\\"]+:([\d.]+)/.exec(value) ?? [];
+    const holdsPanel = value.includes('halflap.preview') && value.includes('tray');
+    return holdsPanel && Math.round((Number(scale) / pixelsAMillimetre) * 100) === percent;
+  };
   for (const { name } of await indexedDB.databases()) {
     const database = await finished(indexedDB.open(name));
     const tables = [...database.objectStoreNames].filter((table) => table === 'ItemTable');
@@ -73,7 +79,7 @@ async function holdsInStorage(words) {
       tables.map((table) => finished(database.transaction(table).objectStore(table).getAll())),
     );
     database.close();
-    if (values.flat().some((value) => words.every((word) => String(value).includes(word)))) return true;
+    if (values.flat().some((value) => isState(String(value)))) return true;
   }
   return false;
 }
