@@ -1,17 +1,10 @@
 /** A headless Chromium that reaches nothing but the loopback address. */
-import fs from 'node:fs';
 import { chromium } from 'playwright-core';
-
-const candidates = [
-  process.env.CHROMIUM_PATH,
-  '/usr/bin/chromium',
-  '/usr/bin/chromium-browser',
-  '/usr/bin/google-chrome',
-];
+import { findBrowser } from './find-browser.mjs';
 
 /** Starts Chromium with its profile in `profile`; the debugging port is written there as DevToolsActivePort. */
 export function launchBrowser(profile, environment) {
-  const executablePath = candidates.find((candidate) => candidate && fs.existsSync(candidate));
+  const executablePath = findBrowser();
   if (!executablePath) throw new Error('No Chromium found: install it, or name it in CHROMIUM_PATH');
   return chromium.launchPersistentContext(profile, {
     executablePath,
