@@ -29,15 +29,19 @@ export class PreviewPanel {
     this.wantedPanel = wantedPanel;
     const { webview } = webviewPanel;
     webview.options = { enableScripts: true, localResourceRoots: [bundleFolder] };
-    webview.onDidReceiveMessage((message: MessageToEditor) => this.receive(message));
+    webview.onDidReceiveMessage((message: MessageToEditor) => this.logged(this.receive(message)));
     webview.html = previewPage(webview, bundleFolder, uri);
     webviewPanel.onDidDispose(() => (this.isClosed = true));
     webviewPanel.title = `Preview ${uri.path.slice(uri.path.lastIndexOf('/') + 1)}`;
   }
 
+  /** Shows the text as it is now. A failure is logged, and what is shown stays. */
+  refresh(): Promise<void> {
+    return this.pageIsReady ? this.logged(this.ask()) : Promise.resolve();
+  }
+
   /** Asks for the drawing of the text as it is now. An answer that a later question has overtaken is dropped. */
-  async refresh(): Promise<void> {
-    if (!this.pageIsReady) return;
+  private async ask(): Promise<void> {
     const question = ++this.questions;
     const answer = await this.client.sendRequest<DrawingAnswer | null>(drawingRequest, {
       uri: this.client.code2ProtocolConverter.asUri(this.uri),
@@ -53,6 +57,14 @@ export class PreviewPanel {
     if (this.pageIsReady) this.post({ type: 'cursor', offset });
   }
 
+  private async logged(work: Promise<void>): Promise<void> {
+    try {
+      await work;
+    } catch (error) {
+      this.client.error(`The preview of ${this.uri.toString()} failed`, error, false);
+    }
+  }
+
   private post(message: MessageToPage): void {
     void this.webviewPanel.webview.postMessage(message);
   }
@@ -62,11 +74,11 @@ export class PreviewPanel {
       case 'ready':
         await workspace.openTextDocument(this.uri); // after a reload no editor may hold it
         this.pageIsReady = true;
-        await this.refresh();
+        await this.ask();
         break;
       case 'choosePanel':
         this.wantedPanel = message.panel;
-        await this.refresh();
+        await this.ask();
         break;
       case 'reveal':
         await this.reveal(message.start, message.end);

@@ -117,6 +117,29 @@ export const previewCases = [
     await summaryWith('Panel window');
   }),
 
+  it('comes back with its panel and zoom after another tab hid it', async () => {
+    const editor = await LapEditor.open('disc.lap');
+    const frame = await previewFrame();
+    await frame.selectOption('#panel', 'tray');
+    await summaryWith('Panel tray');
+    const fitted = await zoomText();
+    await frame.click('#zoom-in');
+    const zoomed = await until('a larger zoom', async () => {
+      const text = await zoomText();
+      return text !== fitted && text;
+    });
+    const other = await vscode.workspace.openTextDocument({ content: 'another text' });
+    await vscode.window.showTextDocument(other, { viewColumn: vscode.ViewColumn.Two, preserveFocus: true });
+    await vscode.window.showTextDocument(editor.document, vscode.ViewColumn.One);
+    await vscode.commands.executeCommand('halflap.openPreview');
+    await summaryWith('Panel tray');
+    await until('the same zoom', async () => (await zoomText()) === zoomed);
+    assert.equal(vscode.window.activeTextEditor?.document, editor.document);
+    await (await previewFrame()).click('#fit');
+    await (await previewFrame()).selectOption('#panel', 'window');
+    await summaryWith(infillOfDisc);
+  }),
+
   it('marks the pieces at the cursor, and selects the words of a piece chosen in the list', async () => {
     const editor = await LapEditor.open('disc.lap');
     const before = await settledInk();

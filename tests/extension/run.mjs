@@ -1,5 +1,5 @@
 /**
- * Builds the extension and runs its tests in an editor: VSCODE_EXECUTABLE if that names one, else the VS Code server
+ * Builds the extension, installs the host if need be, and runs the tests in an editor: VSCODE_EXECUTABLE if that names one, else the VS Code server
  * of tests/host in a headless browser. The last line is `N passed, N failed`; the exit code is 1 on a failure.
  * Pictures of the window are left in .vscode-test/pictures.
  */
@@ -10,7 +10,6 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { runTests } from '@vscode/test-electron';
 import { build } from 'esbuild';
-import { previewSurvivesReload } from './window-reload.mjs';
 
 const here = path.dirname(fileURLToPath(import.meta.url));
 const root = path.resolve(here, '../..');
@@ -19,6 +18,17 @@ const scratch = path.join(root, '.vscode-test');
 const pictures = path.join(scratch, 'pictures');
 const results = path.join(scratch, 'results.json');
 const suite = path.join(scratch, 'suite.cjs');
+
+/** Installs the host from its lock files where that has not been done. */
+function installHost() {
+  for (const [folder, sample] of [
+    [host, 'playwright-core'],
+    [path.join(host, 'v1.100'), 'code-server'],
+  ]) {
+    if (fs.existsSync(path.join(folder, 'node_modules', sample))) continue;
+    execFileSync('npm', ['ci', '--prefix', folder], { stdio: 'inherit' });
+  }
+}
 
 function makeWorkspace() {
   const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'halflap-workspace-'));
@@ -51,6 +61,7 @@ async function caseFromOutside() {
   const name = 'restores the preview after a reload of the window, with its panel and zoom';
   const folder = makeWorkspace();
   try {
+    const { previewSurvivesReload } = await import('./window-reload.mjs');
     await previewSurvivesReload({ root, folder, pictures });
     console.log(`  ok    ${name}`);
     return { passed: 1, failed: 0 };
@@ -62,6 +73,7 @@ async function caseFromOutside() {
   }
 }
 
+installHost();
 execFileSync(process.execPath, [path.join(root, '.config/bundle.mjs')], { stdio: 'inherit' });
 fs.mkdirSync(pictures, { recursive: true });
 await build({

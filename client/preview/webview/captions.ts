@@ -44,7 +44,8 @@ function writeLines(parent: HTMLElement, lines: readonly string[]): void {
   );
 }
 
-function setText(element: HTMLElement, text: string): void {
+/** Writes `text` where it differs, so that a reader is not told the same again. */
+export function setText(element: HTMLElement, text: string): void {
   if (element.textContent !== text) element.textContent = text;
 }
 

@@ -7,7 +7,7 @@ import {
   readPageState,
   type View,
 } from '../webview-messages.ts';
-import { writeCaptions, writeKinds } from './captions.ts';
+import { setText, writeCaptions, writeKinds } from './captions.ts';
 import { listenForGestures } from './gestures.ts';
 import { pageElements } from './page-elements.ts';
 import { paint } from './painter.ts';
@@ -66,10 +66,13 @@ function paintNow(): void {
   paintIsDue = false;
   const size = pageSize();
   const density = window.devicePixelRatio;
-  elements.canvas.width = Math.round(size.width * density);
-  elements.canvas.height = Math.round(size.height * density);
+  const width = Math.round(size.width * density);
+  const height = Math.round(size.height * density);
+  if (elements.canvas.width !== width) elements.canvas.width = width;
+  if (elements.canvas.height !== height) elements.canvas.height = height;
   const view = currentView();
-  elements.zoom.textContent = view ? `${Math.round((view.scale / realSize) * 100)} %` : '';
+  setText(elements.zoom, view ? `${Math.round((view.scale / realSize) * 100)} %` : '');
+  context.reset();
   if (view && drawing) paint(context, { prepared: drawing, view, size, density, palette, isMarked });
 }
 

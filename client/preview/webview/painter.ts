@@ -28,10 +28,9 @@ const lineOnPanel = 0.35;
 /** How much of the lattice beyond the outline still shows: it is sawn away. */
 const veil = 0.62;
 
+/** Paints over a cleared canvas. */
 export function paint(context: CanvasRenderingContext2D, picture: Picture): void {
-  const { prepared, palette, size, density } = picture;
-  context.setTransform(density, 0, 0, density, 0, 0);
-  context.clearRect(0, 0, size.width, size.height);
+  const { prepared, palette } = picture;
   for (const layer of prepared.layers) paintLayer(context, picture, layer, palette);
 }
 

@@ -57,7 +57,7 @@ export interface Place {
 
 export function* placesOf({ placements }: DrawnKind): Iterable<Place> {
   for (let index = 0; index + 2 < placements.length; index += 3) {
-    const [x = 0, y = 0, degrees = 0] = placements.slice(index, index + 3);
-    yield { x, y, turn: (degrees * Math.PI) / 180 };
+    const degrees = placements[index + 2] ?? 0;
+    yield { x: placements[index] ?? 0, y: placements[index + 1] ?? 0, turn: (degrees * Math.PI) / 180 };
   }
 }
