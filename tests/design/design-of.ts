@@ -1,0 +1,27 @@
+/** Text to design, for tests. */
+import { parseDocument } from '../../grammar/parse-document.ts';
+import { buildDesign } from '../../server/design/build-design.ts';
+import type { Design, Outline } from '../../server/design/design-model.ts';
+
+/** The design of a text that must be sound. */
+export function designOf(text: string): Design {
+  const { tree, problems: syntaxProblems } = parseDocument(text);
+  const { design, problems } = buildDesign(tree);
+  const messages = [...syntaxProblems, ...problems].map(({ message }) => message);
+  if (messages.length > 0) throw new Error(messages.join('\n'));
+  return design;
+}
+
+/** The outline drawn by steps. */
+export function outlineOf(steps: string): Outline {
+  const [outline] = designOf(`outline o { ${steps} }`).outlines;
+  if (!outline) throw new Error('no outline was built');
+  return outline;
+}
+
+/** The first of a list that must not be empty. */
+export function only<Thing>(things: readonly Thing[]): Thing {
+  const [first] = things;
+  if (first === undefined || things.length > 1) throw new Error(`expected one, found ${String(things.length)}`);
+  return first;
+}

@@ -1,0 +1,44 @@
+/** The reference page says what is true: its examples are sound and leave no phrase out. */
+import { expect, test } from 'vitest';
+import { parseDocument } from '../../grammar/parse-document.ts';
+import { wordsOf } from '../../grammar/vocabulary.ts';
+import type { BlockKind } from '../../grammar/vocabulary.ts';
+import { vocabulary } from '../../grammar/vocabulary.ts';
+import { buildDesign } from '../../server/design/build-design.ts';
+import { examples, referenceText } from './reference-text.ts';
+
+test('each example reads without a problem', () => {
+  expect(examples.length).toBeGreaterThan(5);
+  expect(examples.flatMap((example) => parseDocument(example).problems)).toEqual([]);
+});
+
+test('together they make a design without a problem, nothing left out', () => {
+  const { tree } = parseDocument(referenceText);
+  const { design, problems } = buildDesign(tree);
+  expect(problems).toEqual([]);
+  const built = [design.strips, design.benches, design.grids, design.motifs, design.outlines, design.panels].flat();
+  const written = tree.declarations.filter(({ kind }) => !['title', 'units', 'let'].includes(kind));
+  expect(built.length).toBe(written.length);
+});
+
+test('every phrase of every block has its example on the page', () => {
+  const blocks = Object.keys(vocabulary) as BlockKind[];
+  const missing = blocks.flatMap((block) =>
+    wordsOf(block).filter((word) => !new RegExp(`(?:^|[\\s{])${word}\\b`, 'mu').test(referenceText)),
+  );
+  expect(missing).toEqual([]);
+});
+
+test.each(Object.entries(vocabulary))('the forms shown in messages can be read: %s', (block, forms) => {
+  const inBlock: Readonly<Record<string, (phrase: string) => string>> = {
+    document: (phrase) =>
+      phrase
+        .replace('…', 'rectangle 3 x 4')
+        .replace(/^(motif .*\{).*\}/, '$1 }')
+        .replace(/^(outline .*)rect.*\}/, '$1 }'),
+    motif: (phrase) => `motif m for square { ${phrase} }`,
+    tips: (phrase) => `motif m for square { fill halves with n { ${phrase} } }`,
+  };
+  const wrap = inBlock[block] ?? ((phrase: string) => `${block} n { ${phrase} }`);
+  expect(Object.values(forms).flatMap(({ example }) => parseDocument(wrap(example)).problems)).toEqual([]);
+});
