@@ -1,0 +1,91 @@
+/** From a request in mm and money to a cutting task in whole numbers, and what is wrong with the request. */
+import { rounded } from '../../geometry/tolerance.ts';
+import type { CuttingTask, StickType } from './cutting-task.ts';
+import type { PieceDemand, StickChoice, StockProblem, StockRequest } from './stock-request.ts';
+
+/** A ten-thousandth of a millimetre and of a unit of money: as fine as the plan is written. */
+const unitDecimals = 4;
+const unitsPerMm = 10 ** unitDecimals;
+export const costUnits = 10 ** unitDecimals;
+
+const unitsOf = (value: number): number => Math.round(value * unitsPerMm);
+
+export interface ReadRequest {
+  readonly objective: 'cost' | 'sticks';
+  /** The choices that can be used, in the order of the task's sticks. */
+  readonly choices: readonly StickChoice[];
+  /** The marks of each of the task's sizes. */
+  readonly marks: readonly (readonly PieceDemand[])[];
+  /** Costs in `costUnits` to the unit of money, or 1 a stick. */
+  readonly task: CuttingTask;
+}
+
+/** Null when nothing is left that can be cut. Pieces that no stick can hold are left out. */
+export function readRequest(request: StockRequest): { read: ReadRequest | null; problems: StockProblem[] } {
+  const numbers = impossibleNumbers(request);
+  if (numbers.length > 0) return { read: null, problems: numbers };
+  const problems: StockProblem[] = [];
+  const kerf = unitsOf(request.kerfMm);
+  const trims = 2 * unitsOf(request.endTrimMm);
+  const choices = request.sticks.filter(({ lengthMm }) => {
+    const usable = unitsOf(lengthMm) > trims;
+    if (!usable) problems.push({ kind: 'stickUsedUpByTrim', lengthMm });
+    return usable;
+  });
+  const roomOf = ({ lengthMm }: StickChoice): number => unitsOf(lengthMm) - trims + kerf;
+  const longest = Math.max(...choices.map(roomOf));
+  if (choices.length === 0) return { read: null, problems: [...problems, { kind: 'noLengths' }] };
+
+  const bySize = new Map<number, PieceDemand[]>();
+  for (const piece of request.pieces) {
+    const weight = unitsOf(piece.lengthMm) + kerf;
+    const { mark, lengthMm } = piece;
+    if (weight > longest) {
+      const longestMm = rounded((longest - kerf) / unitsPerMm, unitDecimals);
+      problems.push({ kind: 'pieceTooLong', mark, lengthMm, longestMm });
+      continue;
+    }
+    if (request.kerfMm > lengthMm) problems.push({ kind: 'kerfWiderThanPiece', mark, lengthMm });
+    if (piece.total > 0) bySize.set(weight, [...(bySize.get(weight) ?? []), piece]);
+  }
+  const sizes = [...bySize].sort(([a], [b]) => b - a);
+  const objective = choices.every(({ price }) => price !== null) ? 'cost' : 'sticks';
+  const sticks = choices.map((choice): StickType => {
+    const cost = objective === 'cost' ? Math.round((choice.price ?? 0) * costUnits) : 1;
+    return { room: roomOf(choice), cost, limit: choice.onHand ?? Infinity };
+  });
+  const task = {
+    sizes: sizes.map(([weight, pieces]) => ({ weight, demand: pieces.reduce((sum, { total }) => sum + total, 0) })),
+    sticks,
+    mostSticks: Infinity,
+  };
+  return { read: { objective, choices, marks: sizes.map(([, pieces]) => pieces), task }, problems };
+}
+
+/** Numbers that no shop has: they spoil the whole request. */
+function impossibleNumbers({ kerfMm, endTrimMm, sticks, pieces }: StockRequest): StockProblem[] {
+  const problems: StockProblem[] = [];
+  const check = (of: string, value: number | null, fine: (value: number) => boolean): void => {
+    if (value !== null && !(Number.isFinite(value) && fine(value)))
+      problems.push({ kind: 'impossibleNumber', of, value });
+  };
+  const isCount = (value: number): boolean => Number.isInteger(value) && value >= 0;
+  check('kerf', kerfMm, (value) => value >= 0);
+  check('end trim', endTrimMm, (value) => value >= 0);
+  for (const { lengthMm, price, onHand } of sticks) {
+    check('stick length', lengthMm, (value) => unitsOf(value) > 0);
+    check('price', price, (value) => value >= 0);
+    check('sticks on hand', onHand, isCount);
+  }
+  for (const { mark, lengthMm, total } of pieces) {
+    check(`length of ${mark}`, lengthMm, (value) => unitsOf(value) > 0);
+    check(`number of ${mark}`, total, isCount);
+  }
+  return problems;
+}
+
+/** The same task, to use the least length of no more than `mostSticks` sticks. Costs in units of length. */
+export function shortestTask({ choices, task }: ReadRequest, mostSticks: number): CuttingTask {
+  const sticks = task.sticks.map((stick, type) => ({ ...stick, cost: unitsOf(choices[type]?.lengthMm ?? 0) }));
+  return { ...task, sticks, mostSticks };
+}

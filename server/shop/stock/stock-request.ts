@@ -1,0 +1,78 @@
+/** What a cutting plan is asked for, and what can be wrong with the question. Lengths mm. */
+
+/** A length of stick that can be had. */
+export interface StickChoice {
+  readonly lengthMm: number;
+  /** Price of one stick, null where not stated. */
+  readonly price: number | null;
+  /** Sticks there are of it, null where more can always be bought. */
+  readonly onHand: number | null;
+}
+
+/** Pieces of one mark. `lengthMm` is the length to cut, with any allowance. */
+export interface PieceDemand {
+  readonly mark: string;
+  readonly lengthMm: number;
+  readonly total: number;
+}
+
+/** Everything to be cut from sticks of one section. */
+export interface StockRequest {
+  readonly stock: string;
+  /** Wood lost between two neighbouring pieces. */
+  readonly kerfMm: number;
+  /** Wood cut off each end of a stick before it is used. */
+  readonly endTrimMm: number;
+  readonly sticks: readonly StickChoice[];
+  readonly pieces: readonly PieceDemand[];
+}
+
+/** What is wrong with a request. Only `kerfWiderThanPiece` leaves the plan whole: it is worth a second look. */
+export type StockProblem =
+  | { readonly kind: 'noLengths' }
+  | { readonly kind: 'impossibleNumber'; readonly of: string; readonly value: number }
+  | { readonly kind: 'stickUsedUpByTrim'; readonly lengthMm: number }
+  | { readonly kind: 'pieceTooLong'; readonly mark: string; readonly lengthMm: number; readonly longestMm: number }
+  | { readonly kind: 'kerfWiderThanPiece'; readonly mark: string; readonly lengthMm: number }
+  | { readonly kind: 'notEnoughSticks'; readonly proven: boolean };
+
+/** One way of cutting a stick, and how many sticks are cut so. */
+export interface CutStick {
+  readonly lengthMm: number;
+  readonly cuts: readonly { readonly mark: string; readonly lengthMm: number; readonly n: number }[];
+  readonly count: number;
+  /** What is left at the end of one stick, after the last piece and the trim. */
+  readonly offcutMm: number;
+}
+
+/** A cutting plan. Over all sticks every mark is cut exactly as often as asked. */
+export interface StockPlan {
+  readonly stock: string;
+  readonly objective: 'cost' | 'sticks';
+  /** The pieces' own length, no kerf. */
+  readonly needMm: number;
+  readonly kerfMm: number;
+  readonly endTrimMm: number;
+  readonly sticks: readonly CutStick[];
+  readonly sticksUsed: number;
+  /** Length of all sticks used. */
+  readonly stickMm: number;
+  /** In units of the objective; no plan at all is below `bound`. */
+  readonly value: number;
+  readonly bound: number;
+  readonly proven: boolean;
+  /** Share of the sticks' length that is no piece. */
+  readonly wastePct: number;
+  /** Null unless every length has a price. */
+  readonly cost: number | null;
+}
+
+/** Why the search ended before it was through, null when it was. */
+export type Interruption = 'time' | 'cancelled' | null;
+
+export interface StockAnswer {
+  /** Null where nothing can be planned; pieces with a problem are left out of it. */
+  readonly plan: StockPlan | null;
+  readonly problems: readonly StockProblem[];
+  readonly interrupted: Interruption;
+}

@@ -1,0 +1,17 @@
+/** What a long search asks of the world: the time, a pause for others, and someone to tell. */
+import type { Interruption } from './stock-request.ts';
+
+/** How a search stands: the best plan's value so far (null: none yet) and the bound, in the objective's unit. */
+export interface SearchProgress {
+  readonly value: number | null;
+  readonly bound: number;
+}
+
+export interface Watch {
+  /** Why to stop now, null to go on. */
+  interruption(): Interruption;
+  secondsLeft(): number;
+  /** Lets other work have its turn; a cancel can only arrive then. */
+  rest(): Promise<void>;
+  report(progress: SearchProgress): void;
+}

@@ -1,0 +1,95 @@
+/** A cutting plan in marks and mm: pieces to spare taken out, marks of one length shared out, equal sticks as one. */
+import { rounded } from '../../geometry/tolerance.ts';
+import type { CuttingPlan } from './cutting-task.ts';
+import { costUnits, type ReadRequest } from './read-request.ts';
+import type { CutStick, StockPlan, StockRequest } from './stock-request.ts';
+
+const decimals = 4;
+const length = (value: number): number => rounded(value, decimals);
+
+/** `bound` is in the task's unit of cost. */
+export function writeStockPlan(request: StockRequest, read: ReadRequest, plan: CuttingPlan, bound: number): StockPlan {
+  const sticks = cutSticks(request, read, exactSticks(read, plan));
+  const total = (of: (stick: CutStick) => number): number =>
+    sticks.reduce((sum, stick) => sum + stick.count * of(stick), 0);
+  const needMm = total(({ cuts }) => cuts.reduce((sum, { lengthMm, n }) => sum + lengthMm * n, 0));
+  const stickMm = total(({ lengthMm }) => lengthMm);
+  const used = total(() => 1);
+  const priceOf = new Map(read.choices.map(({ lengthMm, price }) => [lengthMm, price ?? 0]));
+  const cost =
+    read.objective === 'cost'
+      ? rounded(
+          total(({ lengthMm }) => priceOf.get(lengthMm) ?? 0),
+          decimals,
+        )
+      : null;
+  const value = cost ?? used;
+  const least = rounded(read.objective === 'cost' ? bound / costUnits : bound, decimals);
+  return {
+    stock: request.stock,
+    objective: read.objective,
+    needMm: length(needMm),
+    kerfMm: length(request.kerfMm),
+    endTrimMm: length(request.endTrimMm),
+    sticks,
+    sticksUsed: used,
+    stickMm: length(stickMm),
+    value,
+    bound: Math.min(least, value),
+    proven: value <= least,
+    wastePct: rounded(stickMm === 0 ? 0 : (100 * (stickMm - needMm)) / stickMm, 2),
+    cost,
+  };
+}
+
+interface FilledStick {
+  readonly type: number;
+  readonly counts: number[];
+}
+
+/** Every stick by itself, with exactly the pieces wanted; sticks left empty are not used. */
+function exactSticks({ task }: ReadRequest, plan: CuttingPlan): FilledStick[] {
+  const sticks = plan.flatMap(({ pattern, count }) =>
+    Array.from({ length: count }, (): FilledStick => ({ type: pattern.stick, counts: [...pattern.counts] })),
+  );
+  task.sizes.forEach(({ demand }, size) => {
+    let spare = sticks.reduce((sum, { counts }) => sum + (counts[size] ?? 0), 0) - demand;
+    for (let at = sticks.length - 1; at >= 0 && spare > 0; at--) {
+      const counts = sticks[at]?.counts ?? [];
+      const removed = Math.min(spare, counts[size] ?? 0);
+      counts[size] = (counts[size] ?? 0) - removed;
+      spare -= removed;
+    }
+  });
+  return sticks.filter(({ counts }) => counts.some((count) => count > 0));
+}
+
+function cutSticks(
+  { kerfMm, endTrimMm }: StockRequest,
+  { choices, marks }: ReadRequest,
+  filled: readonly FilledStick[],
+): CutStick[] {
+  const left = marks.map((pieces) => pieces.map(({ total }) => total));
+  const merged = new Map<string, CutStick>();
+  for (const { type, counts } of filled) {
+    const cuts = counts.flatMap((count, size) => takeMarks(marks[size] ?? [], left[size] ?? [], count));
+    const lengthMm = choices[type]?.lengthMm ?? 0;
+    const pieces = cuts.reduce((sum, { n }) => sum + n, 0);
+    const used = cuts.reduce((sum, cut) => sum + cut.lengthMm * cut.n, 0) + (pieces - 1) * kerfMm;
+    const key = JSON.stringify([type, cuts]);
+    const before = merged.get(key)?.count ?? 0;
+    merged.set(key, { lengthMm, cuts, count: before + 1, offcutMm: length(lengthMm - 2 * endTrimMm - used) });
+  }
+  return [...merged.values()].sort((a, b) => b.lengthMm - a.lengthMm);
+}
+
+/** The next `count` pieces of one length, mark by mark. Lowers `left`. */
+function takeMarks(pieces: ReadRequest['marks'][number], left: number[], count: number): CutStick['cuts'] {
+  let wanted = count;
+  return pieces.flatMap(({ mark, lengthMm }, index) => {
+    const n = Math.min(wanted, left[index] ?? 0);
+    wanted -= n;
+    left[index] = (left[index] ?? 0) - n;
+    return n > 0 ? [{ mark, lengthMm: length(lengthMm), n }] : [];
+  });
+}
