@@ -6,6 +6,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/extension/**', 'tests/host/**', '**/node_modules/**'],
+    setupFiles: ['.config/property-seed.ts'],
     testTimeout: 60_000,
     hookTimeout: 120_000,
   },

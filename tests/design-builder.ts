@@ -24,7 +24,7 @@ export function stripStock(name: string, face: number, more: Partial<StripStock>
   return { ...named(name), wood: null, face, depth: 10, lengths: [], flush: 0, rejects: 0, spare: null, ...more };
 }
 
-/** A square or three-way grid of equal strips, as geometry.md's table of kinds has them. */
+/** A square or three-way grid of equal strips: spacing side·√3/2 for a three-way grid, the pitch for a square one. */
 export function gridOf(kind: GridKind, side: number, stock: StripStock, more: Partial<Grid> = {}): Grid {
   const turn = more.turn ?? 0;
   const directions = kind === 'square' ? [0, 90] : [0, 60, 120];

@@ -107,6 +107,18 @@ function keptArea(region: Flatten.Polygon, piece: readonly Point[]): number {
   return Math.abs(Flatten.BooleanOperations.intersect(region, own).area());
 }
 
+/** Whether some piece loses or keeps so nearly the area tolerance that rounding decides its fate. */
+function isBorderline(polygon: readonly Point[], panel: Panel): boolean {
+  const region = polygonOf(polygon);
+  return laid({ ...panel, edge: 'sawn' }).pieces.some(({ outline, placements }) => {
+    const full = Math.abs(polygonOf(outline).area());
+    return [...placements()].some((placement) => {
+      const kept = keptArea(region, onGround(outline, placement));
+      return [kept, full - kept].some((area) => area > 0.005 && area < 0.02);
+    });
+  });
+}
+
 describe('any sawn or framed panel', () => {
   it('calls a piece whole, trimmed or outside exactly as an independent polygon library measures it', () => {
     fc.assert(
@@ -160,10 +172,11 @@ describe('any sawn or framed panel', () => {
           },
           phase: { kind: 'nodeAt', at: turned(node, angle) },
         };
+        fc.pre(!isBorderline(polygon, fixed));
         const list = (each: Panel) => {
           const { pieces, strips } = markKinds([laid(each)]);
           return {
-            pieces: pieces.filter(({ whole }) => whole > 0).map(({ make, shape }) => [make, shape.length.toFixed(2)]),
+            pieces: pieces.filter(({ whole }) => whole > 0).map(({ whole, shape }) => [whole, shape.length.toFixed(2)]),
             strips: strips.reduce((sum, { make }) => sum + make, 0),
           };
         };
