@@ -15,10 +15,10 @@ export class PreviewPanel {
   private isClosed = false;
   private shown: DrawingAnswer | null = null;
 
-  /** Fills `webviewPanel` with the preview of the text at `uri`, beginning with `wantedPanel` or the first panel. */
+  /** Fills `webviewPanel` with the preview of the text at `uri`, beginning with `wantedPanel` or the first panel; `extension` is our own folder. */
   constructor(
     webviewPanel: WebviewPanel,
-    bundleFolder: Uri,
+    extension: Uri,
     client: LanguageClient,
     uri: Uri,
     wantedPanel: string | null,
@@ -27,6 +27,9 @@ export class PreviewPanel {
     this.client = client;
     this.uri = uri;
     this.wantedPanel = wantedPanel;
+    const icons = Uri.joinPath(extension, 'client/icons');
+    const bundleFolder = Uri.joinPath(extension, 'dist');
+    webviewPanel.iconPath = { light: Uri.joinPath(icons, 'lap-light.svg'), dark: Uri.joinPath(icons, 'lap-dark.svg') };
     const { webview } = webviewPanel;
     webview.options = { enableScripts: true, localResourceRoots: [bundleFolder] };
     webview.onDidReceiveMessage((message: MessageToEditor) => this.logged(this.receive(message)));

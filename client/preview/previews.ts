@@ -9,12 +9,11 @@ import { readPageState } from './webview-messages.ts';
 const viewType = 'halflap.preview';
 
 export function registerPreviews(context: ExtensionContext, client: LanguageClient): void {
-  const bundleFolder = Uri.joinPath(context.extensionUri, 'dist');
   const previews = new Map<string, PreviewPanel>();
 
   function adopt(webviewPanel: WebviewPanel, uri: Uri, panel: string | null): void {
     const key = uri.toString();
-    const preview = new PreviewPanel(webviewPanel, bundleFolder, client, uri, panel);
+    const preview = new PreviewPanel(webviewPanel, context.extensionUri, client, uri, panel);
     previews.set(key, preview);
     webviewPanel.onDidDispose(() => previews.delete(key));
   }

@@ -7,7 +7,7 @@ import {
   TextDocumentSyncKind,
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import { analyse } from '../analyse.ts';
+import { analyse, type Analysis } from '../analyse.ts';
 import { answerQuestions } from './answer-questions.ts';
 import { OpenDocuments } from './open-documents.ts';
 import { type AnalysedNotice, analysedNotification } from './preview-messages.ts';
@@ -33,9 +33,9 @@ const initializeResult: InitializeResult = {
 };
 
 /** Serves `connection` until it closes. A failure is logged and answered with null; it never ends the server. */
-export function serveConnection(connection: Connection): void {
+export function serveConnection(connection: Connection, engine: (text: string) => Analysis = analyse): void {
   const texts = new TextDocuments(TextDocument);
-  const documents = new OpenDocuments(analyse);
+  const documents = new OpenDocuments(engine);
   const resting = new Map<string, NodeJS.Timeout>();
 
   function announce(uri: string): void {

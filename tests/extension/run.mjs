@@ -1,7 +1,7 @@
 /**
- * Builds the extension, installs the host if need be, and runs the tests in an editor: VSCODE_EXECUTABLE if that names one, else the VS Code server
- * of tests/host in a headless browser. The last line is `N passed, N failed`; the exit code is 1 on a failure.
- * Pictures of the window are left in .vscode-test/pictures.
+ * Builds the extension, installs the host if need be, and runs the tests in an editor: VSCODE_EXECUTABLE if that names
+ * one, else the VS Code server of tests/host in a headless browser. The last line is `N passed, N failed`; the exit
+ * code is 1 on a failure. Pictures of the window are left in .vscode-test/pictures.
  */
 import { execFileSync } from 'node:child_process';
 import fs from 'node:fs';

@@ -5,7 +5,12 @@ import { heading, type HoverLines } from './hover-text.ts';
 import { angleText, counted, lengthText, plain } from './quantities.ts';
 import { tallyStrips } from './tally.ts';
 
-const kindNames: Record<Grid['kind'], string> = { three_way: 'three-way', square: 'square' };
+const kindNames: Record<Grid['kind'], string> = {
+  three_way: 'three-way',
+  square: 'square',
+  diamond: 'diamond',
+  basket_weave: 'basket weave',
+};
 
 export function gridHover(analysis: Analysis, grid: Grid): HoverLines {
   const { design } = analysis;
