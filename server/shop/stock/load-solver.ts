@@ -8,7 +8,7 @@ export async function loadSolver(locateFile?: (file: string) => string): Promise
   return {
     withProgram: (work) =>
       highs.withModel((model) => {
-        model.options.set({ output_flag: false, threads: 1, random_seed: 0 });
+        model.options.set({ output_flag: false, random_seed: 0 });
         return work(programOf(highs, model));
       }),
   };
