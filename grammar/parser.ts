@@ -140,17 +140,35 @@ export class PhraseParser extends PanelRules {
   });
 
   public gridKind = this.RULE('gridKind', (): GridKindProperty => {
-    const word = this.OR([{ ALT: () => this.CONSUME(keyword.three_way) }, { ALT: () => this.CONSUME(keyword.square) }]);
+    const word = this.OR([
+      { ALT: () => this.CONSUME(keyword.three_way) },
+      { ALT: () => this.CONSUME(keyword.square) },
+      { ALT: () => this.CONSUME(keyword.basket_weave) },
+    ]);
     return this.ACTION(() => ({
       kind: 'grid kind',
       keyword: rangeOf(word),
       gridKind: word.image as GridKindProperty['gridKind'],
+      angle: null,
       range: rangeOf(word),
+    }));
+  });
+
+  public diamond = this.RULE('diamond', (): GridKindProperty => {
+    const word = this.CONSUME(keyword.diamond);
+    const angle = this.SUBRULE(this.expression);
+    return this.ACTION(() => ({
+      kind: 'grid kind',
+      keyword: rangeOf(word),
+      gridKind: 'diamond',
+      angle,
+      range: spanOf(rangeOf(word), angle.range),
     }));
   });
 
   public side = this.valueRule('side');
   public pitch = this.valueRule('pitch');
+  public angle = this.valueRule('angle');
   public of = this.nameRule('of', 'the name of a strip');
   public fit = this.valueRule('fit');
   public turn = this.valueRule('turn');

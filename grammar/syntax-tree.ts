@@ -131,7 +131,9 @@ export interface BenchDeclaration extends Block<BenchProperty> {
 
 export interface GridKindProperty extends Phrase {
   readonly kind: 'grid kind';
-  readonly gridKind: 'three_way' | 'square';
+  readonly gridKind: 'three_way' | 'square' | 'diamond' | 'basket_weave';
+  /** The angle of a diamond's sharp or wide corner; null for the other kinds. */
+  readonly angle: Expression | null;
 }
 
 export interface BothSlantsProperty extends Phrase {
@@ -142,6 +144,7 @@ export type GridProperty =
   | GridKindProperty
   | ValueProperty<'side'>
   | ValueProperty<'pitch'>
+  | ValueProperty<'angle'>
   | NameProperty<'of'>
   | ValueProperty<'fit'>
   | ValueProperty<'turn'>

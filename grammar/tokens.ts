@@ -43,8 +43,10 @@ export const knownWords = {
   pitches: property('Distances from the pin to the blade.'),
   band_blade: property('Width of the band saw blade.'),
 
-  three_way: property('Three directions of strips, 60° apart.'),
-  side: property('Length of one side of a three-way triangle, between nodes.'),
+  three_way: property('Three directions of strips, 60° apart, three through every node.'),
+  diamond: property('Two directions of strips at an angle; its openings are rhombi.'),
+  basket_weave: property('Three directions of strips, never three through one node: triangles and hexagons.'),
+  side: property('Length of one side of an opening, from node to node.'),
   pitch: property('Distance between centre lines of a square grid.'),
   of: property('The strip something is made of.'),
   fit: property('Clearance of a notch over the strip it takes; negative presses.'),

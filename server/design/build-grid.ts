@@ -2,7 +2,7 @@
 import { problemAt } from '../../grammar/problem-catalogue.ts';
 import type { GridDeclaration } from '../../grammar/syntax-tree.ts';
 import type { DesignContext } from './design-context.ts';
-import type { Grid, StripStock } from './design-model.ts';
+import type { Grid, GridKind, StripStock } from './design-model.ts';
 import { gridPresets } from './grid-presets.ts';
 import { propertyOf, reportMissing, reportRepeated } from './pick-properties.ts';
 import { readAngle, readLength } from './read-values.ts';
@@ -14,7 +14,9 @@ export function buildGrid(
   context: DesignContext,
 ): Grid | null {
   reportRepeated(grid, [], context);
-  const kind = propertyOf(grid, 'grid kind')?.gridKind;
+  const kindProperty = propertyOf(grid, 'grid kind');
+  const kind = kindProperty?.gridKind;
+  const angle = kindProperty?.angle ? readAngle(kindProperty.angle, 'angle of a diamond', [0, 180], context) : 90;
   if (!kind) reportMissing(grid, 'kind', 'three_way', context);
   const of = propertyOf(grid, 'of');
   if (!of) reportMissing(grid, 'strip', 'of ash', context);
@@ -25,18 +27,16 @@ export function buildGrid(
   const size = sizeOf(grid, context);
   const side = size && readLength(size.value, size.kind, 'positive', context);
   const stock = of && strips.get(of.name.text);
-  if (!kind || !size || !side || !stock || fitLength === null || turn === null) return null;
-  const { directions, spacingPerSide, offsets } = gridPresets[kind];
-  const spacing = side * spacingPerSide;
+  if (!kind || !size || !side || !stock || fitLength === null || turn === null || angle === null) return null;
   return {
     name: grid.name.text,
     range: grid.range,
     nameRange: grid.name.range,
     kind,
-    families: directions.map((direction, layer) => ({
+    families: gridPresets[kind].families(angle).map(({ direction, spacing, offset }, layer) => ({
       direction: direction + turn,
-      spacing,
-      offset: (offsets[layer] ?? 0) * spacing,
+      spacing: spacing * side,
+      offset: offset * side,
       stock,
       layer,
     })),
@@ -46,6 +46,22 @@ export function buildGrid(
     fit: fitLength,
     bothSlants: propertyOf(grid, 'both slants') !== undefined,
   };
+}
+
+const rightAngle = 90;
+
+/** The angle of a grid that has one of its own; a right angle, which plays no part, for the others. */
+function angleOf(grid: GridDeclaration, kind: GridKind, context: DesignContext): number | null {
+  const property = propertyOf(grid, 'angle');
+  if (gridPresets[kind].hasAngle) {
+    if (property) return readAngle(property.value, 'angle', [0, 180], context);
+    reportMissing(grid, 'angle', 'angle 60deg', context);
+    return null;
+  }
+  if (!property) return rightAngle;
+  const message = 'Only a diamond grid has an angle of its own. Take it out, or make the grid `diamond`.';
+  context.report(problemAt('unknownProperty', property.keyword, message));
+  return null;
 }
 
 /** The property that gives the grid's size: `side`, or `pitch` on a square grid, whose side is its pitch. */
@@ -59,9 +75,9 @@ function sizeOf(grid: GridDeclaration, context: DesignContext) {
     context.report(problemAt('repeatedProperty', pitch.keyword, message, related));
     return side;
   }
-  if (pitch && kind === 'three_way') {
+  if (pitch && kind && kind !== 'square') {
     const message =
-      'A three-way grid is sized by the side of its triangles, from node to node. Write `side` instead of `pitch`.';
+      'This kind of grid is sized by the side of its openings, from node to node. Write `side` instead of `pitch`.';
     context.report(problemAt('unknownProperty', pitch.keyword, message));
     return undefined;
   }

@@ -32,7 +32,7 @@ export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: 
   if (!gridProperty) reportMissing(panel, 'grid', 'grid mesh', context);
   if (!shapeProperty) reportMissing(panel, 'shape', 'shape 5 x 4 cells', context);
   const grid = gridProperty && parts.grids.get(gridProperty.name.text);
-  const shape = shapeProperty ? buildShape(shapeProperty.shape, parts, context) : null;
+  const shape = shapeProperty ? buildShape(shapeProperty.shape, grid, parts, context) : null;
   const phase = buildPhase(panel, context);
   const stub = propertyOf(panel, 'stub');
   const stubLength = stub ? readLength(stub.value, 'stub', 'notNegative', context) : 0;
@@ -72,7 +72,12 @@ function buildPhase(panel: PanelDeclaration, context: DesignContext): Phase | nu
   return at && { kind: 'nodeAt', at };
 }
 
-function buildShape(shape: PanelShapeSyntax, { outlines }: PanelParts, context: DesignContext): PanelShape | null {
+function buildShape(
+  shape: PanelShapeSyntax,
+  grid: Grid | undefined,
+  { outlines }: PanelParts,
+  context: DesignContext,
+): PanelShape | null {
   const { range } = shape;
   switch (shape.kind) {
     case 'outline': {
@@ -91,6 +96,11 @@ function buildShape(shape: PanelShapeSyntax, { outlines }: PanelParts, context: 
     }
     case 'hexagon of cells': {
       const cells = readCount(shape.cells, 'number of cells', 1, mostCells, context);
+      if (grid && grid.kind !== 'three_way') {
+        const message = 'A hexagon of cells needs a three-way grid. Write `5 x 4 cells`, or lengths.';
+        context.report(problemAt('outOfRange', range, message));
+        return null;
+      }
       return cells === null ? null : { kind: 'hexagonOfCells', cells, range };
     }
   }

@@ -49,7 +49,7 @@ export interface GridFamily {
   readonly layer: number;
 }
 
-export type GridKind = 'three_way' | 'square';
+export type GridKind = 'three_way' | 'square' | 'diamond' | 'basket_weave';
 
 export interface Grid extends Named {
   readonly kind: GridKind;

@@ -7,12 +7,13 @@ export function expressionsIn(property: Property): readonly Expression[] {
     case 'wood':
     case 'of':
     case 'grid':
-    case 'grid kind':
     case 'both slants':
     case 'centred':
     case 'edge':
     case 'path':
       return [];
+    case 'grid kind':
+      return property.angle ? [property.angle] : [];
     case 'section':
       return [property.face, property.depth];
     case 'lengths':

@@ -3,7 +3,12 @@ import type { GridKind } from '../design/design-model.ts';
 import { rounded } from '../geometry/tolerance.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 
-const gridNames: Record<GridKind, string> = { three_way: 'three-way', square: 'square' };
+const gridNames: Record<GridKind, string> = {
+  three_way: 'three-way',
+  square: 'square',
+  diamond: 'diamond',
+  basket_weave: 'basket-weave',
+};
 
 /** Lines of plain text, lengths in mm: the panel, its grid, its numbers, and one thing to check with a rule. */
 export function summarise(laid: LaidPanel): string[] {

@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { parseDocument } from '../../grammar/parse-document.ts';
 import { buildDesign } from '../../server/design/build-design.ts';
+import { basketGrid, diamondGrid } from '../design-builder.ts';
 import { designOf, only } from './design-of.ts';
 
 const stock = 'strip ash { section face 3 depth 10 }\n';
@@ -45,6 +46,29 @@ describe('a grid', () => {
       [105, 36],
     ]);
     expect([grid.turn, grid.fit, grid.side]).toEqual([15, -0.05, 36]);
+  });
+});
+
+describe('grids that name more', () => {
+  const ash = only(designOf(stock).strips);
+  const familiesOf = (properties: string): unknown =>
+    only(designOf(`${stock}grid mesh { ${properties} of ash }`).grids).families;
+
+  test.each([30, 60, 90, 120])('a diamond of %i° has two families at half of it either way', (angle) => {
+    const families = diamondGrid(40, angle, ash, 10).families.map((family) => ({
+      ...family,
+      spacing: expect.closeTo(family.spacing, 9) as unknown,
+    }));
+    expect(familiesOf(`diamond ${String(angle)}deg side 40 turn 10`)).toEqual(families);
+  });
+
+  test('a basket weave has its third family half a spacing off', () => {
+    const families = basketGrid(30, ash).families.map((family) => ({
+      ...family,
+      spacing: expect.closeTo(family.spacing, 9) as unknown,
+      offset: expect.closeTo(family.offset, 9) as unknown,
+    }));
+    expect(familiesOf('basket_weave side 30')).toEqual(families);
   });
 });
 
@@ -115,13 +139,17 @@ describe('a panel', () => {
 
   test.each([
     ['shape 10cm x 50', { kind: 'rectangle', width: 100, height: 50 }],
-    ['shape hexagon 3 cells', { kind: 'hexagonOfCells', cells: 3 }],
     ['shape n x n cells', { kind: 'cells', across: 4, up: 4 }],
     ['shape hexagon', { kind: 'outline', outline: { name: 'hexagon' } }],
     ['shape hexagon x (n * 2)', { kind: 'rectangle', width: 20, height: 8 }],
   ])('of %s', (shape, expected) => {
     const text = `${parts}let n = 4\nlet hexagon = 20\noutline hexagon { circle radius 40 }\npanel p { grid mesh ${shape} }`;
     expect(only(designOf(text).panels).shape).toMatchObject(expected);
+  });
+
+  test('of a hexagon of cells', () => {
+    const text = `${stock}grid mesh { three_way side 36 of ash }\npanel p { grid mesh shape hexagon 3 cells }`;
+    expect(only(designOf(text).panels).shape).toMatchObject({ kind: 'hexagonOfCells', cells: 3 });
   });
 
   test('keeps its place, fills and measures', () => {

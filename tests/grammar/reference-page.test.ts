@@ -1,10 +1,9 @@
 /** The reference page says what is true: its examples are sound and leave no phrase out. */
 import { expect, test } from 'vitest';
 import { parseDocument } from '../../grammar/parse-document.ts';
-import { wordsOf } from '../../grammar/vocabulary.ts';
+import { vocabulary, wordsOf } from '../../grammar/vocabulary.ts';
 import type { BlockKind } from '../../grammar/vocabulary.ts';
-import { vocabulary } from '../../grammar/vocabulary.ts';
-import { buildDesign } from '../../server/design/build-design.ts';
+import { analyse } from '../../server/analyse.ts';
 import { examples, referenceText } from './reference-text.ts';
 
 test('each example reads without a problem', () => {
@@ -13,9 +12,9 @@ test('each example reads without a problem', () => {
 });
 
 test('together they make a design without a problem, nothing left out', () => {
-  const { tree } = parseDocument(referenceText);
-  const { design, problems } = buildDesign(tree);
+  const { tree, design, panels, problems } = analyse(referenceText);
   expect(problems).toEqual([]);
+  expect(panels.length).toBe(design.panels.length);
   const built = [design.strips, design.benches, design.grids, design.motifs, design.outlines, design.panels].flat();
   const written = tree.declarations.filter(({ kind }) => !['title', 'units', 'let'].includes(kind));
   expect(built.length).toBe(written.length);

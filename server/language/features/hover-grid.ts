@@ -20,7 +20,7 @@ export function gridHover(analysis: Analysis, grid: Grid): HoverLines {
     ({ direction, spacing }) => `${angleText(direction)} every ${lengthText(spacing, design.units)}`,
   );
   return [
-    heading('grid', grid.name, kindNames[grid.kind]),
+    heading('grid', grid.name, grid.kind.replaceAll('_', '-')),
     `Side ${lengthText(grid.side, design.units)}; fit of the notches ${plain(grid.fit, 3)} mm`,
     `${counted(families.length, 'family', 'families')}: ${families.join(', ')}`,
     `Strips of it: **${count}** in all`,
