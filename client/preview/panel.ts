@@ -15,7 +15,10 @@ export class PreviewPanel {
   private isClosed = false;
   private shown: DrawingAnswer | null = null;
 
-  /** Fills `webviewPanel` with the preview of the text at `uri`, beginning with `wantedPanel` or the first panel; `extension` is our own folder. */
+  /**
+   * Fills `webviewPanel` with the preview of the text at `uri`, beginning with `wantedPanel` or the first panel;
+   * `extension` is our own folder.
+   */
   constructor(
     webviewPanel: WebviewPanel,
     extension: Uri,
