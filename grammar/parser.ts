@@ -168,7 +168,6 @@ export class PhraseParser extends PanelRules {
 
   public side = this.valueRule('side');
   public pitch = this.valueRule('pitch');
-  public angle = this.valueRule('angle');
   public of = this.nameRule('of', 'the name of a strip');
   public fit = this.valueRule('fit');
   public turn = this.valueRule('turn');

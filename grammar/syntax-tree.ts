@@ -144,7 +144,6 @@ export type GridProperty =
   | GridKindProperty
   | ValueProperty<'side'>
   | ValueProperty<'pitch'>
-  | ValueProperty<'angle'>
   | NameProperty<'of'>
   | ValueProperty<'fit'>
   | ValueProperty<'turn'>

@@ -33,7 +33,6 @@ export type PhraseRule = Extract<
   | 'diamond'
   | 'side'
   | 'pitch'
-  | 'angle'
   | 'of'
   | 'fit'
   | 'turn'
@@ -114,11 +113,8 @@ export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
     square: { rule: 'gridKind', example: 'square' },
     diamond: { rule: 'diamond', example: 'diamond 60deg' },
     basket_weave: { rule: 'gridKind', example: 'basket_weave' },
-    diamond: { rule: 'gridKind', example: 'diamond' },
-    basket_weave: { rule: 'gridKind', example: 'basket_weave' },
     side: { rule: 'side', example: 'side 40' },
     pitch: { rule: 'pitch', example: 'pitch 40' },
-    angle: { rule: 'angle', example: 'angle 60deg' },
     of: { rule: 'of', example: 'of ash' },
     fit: { rule: 'fit', example: 'fit 0.05' },
     turn: { rule: 'turn', example: 'turn 90' },

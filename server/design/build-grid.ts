@@ -2,7 +2,7 @@
 import { problemAt } from '../../grammar/problem-catalogue.ts';
 import type { GridDeclaration } from '../../grammar/syntax-tree.ts';
 import type { DesignContext } from './design-context.ts';
-import type { Grid, GridKind, StripStock } from './design-model.ts';
+import type { Grid, StripStock } from './design-model.ts';
 import { gridPresets } from './grid-presets.ts';
 import { propertyOf, reportMissing, reportRepeated } from './pick-properties.ts';
 import { readAngle, readLength } from './read-values.ts';
@@ -46,22 +46,6 @@ export function buildGrid(
     fit: fitLength,
     bothSlants: propertyOf(grid, 'both slants') !== undefined,
   };
-}
-
-const rightAngle = 90;
-
-/** The angle of a grid that has one of its own; a right angle, which plays no part, for the others. */
-function angleOf(grid: GridDeclaration, kind: GridKind, context: DesignContext): number | null {
-  const property = propertyOf(grid, 'angle');
-  if (gridPresets[kind].hasAngle) {
-    if (property) return readAngle(property.value, 'angle', [0, 180], context);
-    reportMissing(grid, 'angle', 'angle 60deg', context);
-    return null;
-  }
-  if (!property) return rightAngle;
-  const message = 'Only a diamond grid has an angle of its own. Take it out, or make the grid `diamond`.';
-  context.report(problemAt('unknownProperty', property.keyword, message));
-  return null;
 }
 
 /** The property that gives the grid's size: `side`, or `pitch` on a square grid, whose side is its pitch. */

@@ -1,46 +1,39 @@
-/** The kinds of grid as data: directions in degrees, layers from the back, and what spacing a side makes. */
+/** The kinds of grid as data: their families, from the back layer to the front, for a side or pitch of 1. */
 import { radians } from '../geometry/point.ts';
-import type { GridKind } from './design-model.ts';
+import type { GridFamily, GridKind } from './design-model.ts';
 
-export interface GridLayout {
-  /** Directions of the families; a family's layer is its place in this list. */
-  readonly directions: readonly number[];
-  /** Distance of centre lines over the side (or the pitch of a square grid). */
-  readonly spacingPerSide: number;
-  /** Offset of each family's line 0 along its normal, in spacings. */
-  readonly offsets: readonly number[];
-}
+/** One family: direction in degrees, distance of centre lines, and place of line 0 along the normal, in sides. */
+export type PresetFamily = Pick<GridFamily, 'direction' | 'spacing' | 'offset'>;
 
 export interface GridPreset {
   /** The property that says its size, and how it is written. */
   readonly size: 'side' | 'pitch';
-  /** Whether it has an angle of its own, between its two directions. */
-  readonly hasAngle: boolean;
-  readonly layout: (angle: number) => GridLayout;
+  /** `angle` in degrees is the one between a diamond's two directions; the other kinds leave it aside. */
+  readonly families: (angle: number) => readonly PresetFamily[];
 }
 
-const fixed = (layout: GridLayout): GridPreset['layout'] => {
-  return () => layout;
-};
+const root3 = Math.sqrt(3);
 
 export const gridPresets: Readonly<Record<GridKind, GridPreset>> = {
   /** Height of an equilateral triangle: side·√3/2; three lines through every node. */
   three_way: {
     size: 'side',
-    hasAngle: false,
-    layout: fixed({ directions: [0, 60, 120], spacingPerSide: Math.sqrt(3) / 2, offsets: [0, 0, 0] }),
+    families: () => [0, 60, 120].map((direction) => ({ direction, spacing: root3 / 2, offset: 0 })),
   },
-  square: { size: 'pitch', hasAngle: false, layout: fixed({ directions: [0, 90], spacingPerSide: 1, offsets: [0, 0] }) },
+  square: { size: 'pitch', families: () => [0, 90].map((direction) => ({ direction, spacing: 1, offset: 0 })) },
   /** Height of a rhombus: side·sin α. */
   diamond: {
     size: 'side',
-    hasAngle: true,
-    layout: (angle) => ({ directions: [-angle / 2, angle / 2], spacingPerSide: Math.sin(radians(angle)), offsets: [0, 0] }),
+    families: (angle) =>
+      [-angle / 2, angle / 2].map((direction) => ({ direction, spacing: Math.sin(radians(angle)), offset: 0 })),
   },
-  /** Spacing side·√3, the third family half a spacing off, so that no three lines meet and a node lies at the origin. */
+  /** The third family lies half a spacing off, so that no three lines meet; a node lies at the origin. */
   basket_weave: {
     size: 'side',
-    hasAngle: false,
-    layout: fixed({ directions: [0, 60, 120], spacingPerSide: Math.sqrt(3), offsets: [0, 0, 0.5] }),
+    families: () => [
+      { direction: 0, spacing: root3, offset: 0 },
+      { direction: 60, spacing: root3, offset: 0 },
+      { direction: 120, spacing: root3, offset: root3 / 2 },
+    ],
   },
 };

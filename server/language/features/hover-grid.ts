@@ -5,13 +5,6 @@ import { heading, type HoverLines } from './hover-text.ts';
 import { angleText, counted, lengthText, plain } from './quantities.ts';
 import { tallyStrips } from './tally.ts';
 
-const kindNames: Record<Grid['kind'], string> = {
-  three_way: 'three-way',
-  square: 'square',
-  diamond: 'diamond',
-  basket_weave: 'basket weave',
-};
-
 export function gridHover(analysis: Analysis, grid: Grid): HoverLines {
   const { design } = analysis;
   const panels = design.panels.filter((panel) => panel.grid.name === grid.name).map(({ name }) => `\`${name}\``);
