@@ -118,7 +118,7 @@ function tipSpeaksOf({ corners }: TipRule, far: Point, ring: readonly Point[]): 
 }
 
 /** The parts left between dividers, each with corner 1 lowest, then leftmost. */
-function partsOf(ring: readonly Point[], dividers: readonly Axis[]): Point[][] {
+export function partsOf(ring: readonly Point[], dividers: readonly Axis[]): Point[][] {
   const divided = dividers.reduce<Point[][]>(
     (parts, divider) => parts.flatMap((part) => splitBy(part, divider)),
     [[...ring]],

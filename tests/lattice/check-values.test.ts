@@ -2,7 +2,13 @@
 import { describe, expect, it } from 'vitest';
 import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
 import type { LaidPanel } from '../../server/lattice/laid-panel.ts';
-import type { Panel } from '../../server/design/design-model.ts';
+import type { Grid, Panel } from '../../server/design/design-model.ts';
+import { distance, type Point } from '../../server/geometry/point.ts';
+import { distanceToSegment } from '../../server/geometry/region.ts';
+import { cellClasses } from '../../server/lattice/cell-classes.ts';
+import { partsOf } from '../../server/lattice/fill-opening.ts';
+import { lineFamilies, periodOf } from '../../server/lattice/grid-lines.ts';
+import { placeNode } from '../../server/lattice/motif-nodes.ts';
 import {
   circleContour,
   cellsShape,
@@ -121,6 +127,40 @@ describe('hemp leaf in a square grid of pitch 40, faces 3', () => {
   });
 });
 
+describe('openings', () => {
+  const openingOf = (grid: Grid) => {
+    const families = lineFamilies(grid, { x: 0, y: 0 });
+    const period = periodOf(families);
+    if (!period) throw new Error('the grid has no period');
+    return cellClasses(families, period, grid.turn).classes[0]?.frame ?? [];
+  };
+  const sidesOf = (ring: readonly Point[]) =>
+    ring.map((corner, index) => distance(corner, ring[(index + 1) % ring.length] ?? corner));
+
+  it('of the three-way grid have sides s − t√3 = 34.8038', () => {
+    for (const side of sidesOf(openingOf(threeWay))) expect(side).toBeCloseTo(34.8038, 4);
+  });
+
+  it('of the square grid halved by a 3 mm diagonal have legs 37 − 1.5√2 = 34.8787 and an incentre 10.2157 from each side', () => {
+    const [one] = openingOf(square);
+    const three = openingOf(square)[2];
+    if (!one || !three) throw new Error('the opening has no corners');
+    const halves = partsOf(openingOf(square), [{ from: one, to: three, face: 3 }]);
+    expect(halves).toHaveLength(2);
+    for (const half of halves) {
+      const [leg, otherLeg] = sidesOf(half).sort((a, b) => a - b);
+      expect(leg).toBeCloseTo(34.8787, 4);
+      expect(otherLeg).toBeCloseTo(34.8787, 4);
+      const centre = placeNode({ kind: 'incentre' }, half);
+      if (!centre) throw new Error('the half has no incentre');
+      half.forEach((corner, index) => {
+        const next = half[(index + 1) % half.length] ?? corner;
+        expect(distanceToSegment(centre, corner, next)).toBeCloseTo(10.2157, 4);
+      });
+    }
+  });
+});
+
 describe('regions in cells', () => {
   it('framed 5 × 4 cells of pitch 40: 4 strips of 157 … as clear lengths 197 and 157, 20 openings', () => {
     const panel = laid(panelOf(square, cellsShape(5, 4), { edge: 'framed' }));
@@ -156,7 +196,7 @@ describe('regions in cells', () => {
 
   it.each([2, 3, 6])('the same hexagon framed: strip length (9n² − 3n) sides before the frame faces', (n) => {
     const panel = laid(panelOf(threeWay, hexagonShape(n), { edge: 'framed' }));
-    // each inner strip stops at the inner faces of two outer lines, t/(2 sin 60°) + (t/2)·cot 60° … from their centre lines
+    // each strip stops at the frame's faces, which lie less than half a side from its last node
     const sides = panel.strips.reduce(
       (sum, { length, placements }) => sum + Math.round(length / 40) * placements.length,
       0,
