@@ -79,6 +79,24 @@ export interface CellCount {
   readonly needed: number;
 }
 
+/** An opening in which at least one piece is made. */
+export interface UnnumberedCell {
+  readonly shape: CellShape | 'other';
+  readonly motif: string;
+  /** Corners counter-clockwise by which the motif is turned. */
+  readonly turned: number;
+  /** As it lies in the panel, begun at the cell's corner 1. */
+  readonly opening: Polygon;
+  /** Whether all of it is inside the region. */
+  readonly inside: boolean;
+}
+
+/** Rows count up from any number, along the normal of the first family; columns along its strips. */
+export interface LaidCell extends UnnumberedCell {
+  readonly row: number;
+  readonly column: number;
+}
+
 export interface LaidPanel {
   readonly panel: Panel;
   /** The region as polygons (curves flattened within the tolerance): outer contours and holes. */
@@ -87,6 +105,8 @@ export interface LaidPanel {
   readonly perimeterMm: number;
   readonly nodes: number;
   readonly cells: readonly CellCount[];
+  /** Walks over every opening that needs infill, in no order. */
+  readonly filledCells: () => Iterable<LaidCell>;
   readonly strips: readonly StripGroup[];
   readonly pieces: readonly PieceGroup[];
 }

@@ -5,6 +5,7 @@ import { problemAt } from '../../grammar/problem-catalogue.ts';
 import { cross } from '../geometry/point.ts';
 import { areaTolerance, rounded } from '../geometry/tolerance.ts';
 import { cellClasses } from './cell-classes.ts';
+import { numberedCells } from './cell-rows.ts';
 import { type Period, periodOf } from './grid-lines.ts';
 import type { LaidPanel } from './laid-panel.ts';
 import { countNodes } from './lattice-nodes.ts';
@@ -12,7 +13,7 @@ import { panelRegion } from './panel-region.ts';
 import { panelInfill } from './piece-groups.ts';
 import { stripGroups } from './strip-groups.ts';
 
-/** A panel that would have more infill pieces than this is refused, lest the machine be kept busy for nothing. */
+/** A panel that would have more infill pieces (without infill: openings) than this is refused, lest the machine be kept busy for nothing. */
 export const mostPieces = 2_000_000;
 
 export interface LaidOut {
@@ -45,6 +46,7 @@ export function layOutPanel(panel: Panel): LaidOut {
       perimeterMm,
       nodes: countNodes(families, period, region),
       cells: infill.cells,
+      filledCells: () => numberedCells(infill.filledCells(), families, period),
       strips: stripGroups(panel, families, region),
       pieces: infill.groups,
     },
@@ -62,11 +64,14 @@ function tooFine({ grid }: Panel): string {
   return `A ${grid.kind} grid of ${rounded(grid.side, 2)} mm leaves no opening between strips of ${rounded(face, 2)} mm face; make the grid wider or the strips thinner.`;
 }
 
-/** Pieces by area: cells of the region times the pieces that the fullest motif sets in one. */
+/**
+ * Pieces by area: cells of the region times the pieces that the fullest motif sets in one; a panel without infill
+ * is measured by its openings, for its strips take as much work.
+ */
 function expectedPieces(panel: Panel, areaMm2: number, period: Period, cellsAPeriod: number): number {
-  const piecesACell = Math.max(0, ...panel.fills.map(({ motif }) => motif.pieces.length + motif.dividers.length));
+  const piecesACell = Math.max(1, ...panel.fills.map(({ motif }) => motif.pieces.length + motif.dividers.length));
   return (areaMm2 / Math.abs(cross(period.first, period.second))) * cellsAPeriod * piecesACell;
 }
 
 const tooMany = (panel: Panel, expected: number): string =>
-  `Panel ${panel.name} would have about ${Math.round(expected).toLocaleString('en')} infill pieces, more than the ${mostPieces.toLocaleString('en')} that are planned; make the grid wider or the panel smaller.`;
+  `Panel ${panel.name} would have about ${Math.round(expected).toLocaleString('en')} ${panel.fills.length > 0 ? 'infill pieces' : 'openings'}, more than the ${mostPieces.toLocaleString('en')} that are planned; make the grid wider or the panel smaller.`;

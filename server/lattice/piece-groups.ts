@@ -10,7 +10,7 @@ import { type CellClass, centroidOf, turnOntoItself } from './cell-classes.ts';
 import { settled } from './cut-piece.ts';
 import { type FilledPiece, fillOpening } from './fill-opening.ts';
 import type { Period } from './grid-lines.ts';
-import type { CellCount, NotchRun, PieceFate, PieceGroup, Placement, Polygon } from './laid-panel.ts';
+import type { CellCount, NotchRun, PieceFate, PieceGroup, Placement, Polygon, UnnumberedCell } from './laid-panel.ts';
 import { placesOfRun } from './notch-runs.ts';
 import { endsOfOutline } from './piece-shape.ts';
 import { countInside, type LatticeScan, memberPlace, placesInside, scanLattice } from './scan-lattice.ts';
@@ -18,6 +18,7 @@ import { countInside, type LatticeScan, memberPlace, placesInside, scanLattice }
 export interface PanelInfill {
   readonly groups: readonly PieceGroup[];
   readonly cells: readonly CellCount[];
+  readonly filledCells: () => Iterable<UnnumberedCell>;
   readonly problems: readonly Problem[];
 }
 
@@ -40,6 +41,9 @@ export function panelInfill(panel: Panel, classes: readonly CellClass[], period:
   return {
     groups: filled.flatMap(({ groups }) => groups),
     cells,
+    filledCells: function* () {
+      for (const { filledCells } of filled) yield* filledCells();
+    },
     problems: [...filled.flatMap(({ problems }) => problems), ...unusedFills(panel, classes)],
   };
 }
@@ -68,13 +72,16 @@ interface FilledClass {
   readonly groups: readonly PieceGroup[];
   readonly met: number;
   readonly needed: number;
+  readonly filledCells: () => Iterable<UnnumberedCell>;
   readonly problems: readonly Problem[];
 }
+
+const noCells = (): Iterable<UnnumberedCell> => [];
 
 function fillClass(panel: Panel, { cell, scan, boundary }: ClassScan, period: Period): FilledClass {
   const met = countInside(scan) + boundary.length;
   const fill = panel.fills.find(({ shape }) => shape === cell.shape);
-  if (!fill || met === 0) return { shape: cell.shape, groups: [], met, needed: 0, problems: [] };
+  if (!fill || met === 0) return { shape: cell.shape, groups: [], met, needed: 0, filledCells: noCells, problems: [] };
   const turn = turnOntoItself(cell.frame, fill.turned);
   if (turn === null) {
     const message = `A ${cell.shape} of grid ${panel.grid.name} does not come back onto itself when turned ${fill.turned} corners; choose another turn.`;
@@ -83,6 +90,7 @@ function fillClass(panel: Panel, { cell, scan, boundary }: ClassScan, period: Pe
       groups: [],
       met,
       needed: 0,
+      filledCells: noCells,
       problems: [problemAt('motifDoesNotFitCell', fill.range, message)],
     };
   }
@@ -98,7 +106,20 @@ function fillClass(panel: Panel, { cell, scan, boundary }: ClassScan, period: Pe
     ),
   );
   const needed = pieces.length > 0 ? countInside(scan) + neededAt.size : 0;
-  return { shape: cell.shape, groups, met, needed, problems };
+  const cellAt = (move: Point, inside: boolean): UnnumberedCell => ({
+    shape: cell.shape,
+    motif: fill.motif.name,
+    turned: fill.turned,
+    opening: cell.opening.map((corner) => add(corner, move)),
+    inside,
+  });
+  const filledCells = function* (): Generator<UnnumberedCell> {
+    if (pieces.length === 0) return;
+    for (const move of insideMoves()) yield cellAt(move, true);
+    for (const [number, { move, openArea }] of boundary.entries())
+      if (neededAt.has(number)) yield cellAt(move, areaOf([cell.opening]) - openArea <= areaTolerance);
+  };
+  return { shape: cell.shape, groups, met, needed, filledCells, problems };
 }
 
 function placedInCell(piece: FilledPiece, onPanel: (point: Point) => Point, turn: number): FilledPiece {
