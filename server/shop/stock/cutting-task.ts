@@ -12,7 +12,7 @@ export interface PieceSize {
 /** One length of stick. */
 export interface StickType {
   readonly room: number;
-  /** Whole number in the objective's smallest unit. */
+  /** Whole number. */
   readonly cost: number;
   /** Sticks there are, Infinity where more can be bought. */
   readonly limit: number;

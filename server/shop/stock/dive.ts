@@ -20,8 +20,6 @@ import type { Watch } from './watch.ts';
 export interface Dive {
   readonly solver: LinearSolver;
   readonly task: CuttingTask;
-  /** Plans cost whole multiples of it. */
-  readonly step: number;
   /** A plan this cheap ends the dive. */
   readonly target: number;
   readonly watch: Watch;
@@ -36,7 +34,7 @@ export interface DiveResult {
 
 /** Dives from `patterns`. `turn` 0 takes the largest fraction first, 1 the second largest, and so on; later steps the largest. */
 export async function dive(
-  { solver, task, step, target, watch }: Dive,
+  { solver, task, target, watch }: Dive,
   patterns: readonly Pattern[],
   turn: number,
 ): Promise<DiveResult> {
@@ -57,7 +55,7 @@ export async function dive(
         const clipped = clippedPattern(rest, pattern);
         if (clipped) program.add(clipped);
       }
-      const { master } = await generatePatterns(rest, program, step, watch);
+      const { master } = await generatePatterns(rest, program, watch);
       pool = program.patterns;
       met.push(...pool);
       return master ? roundedDown(program.patterns, master.uses, depth === 0 ? turn : 0) : [];

@@ -2,37 +2,49 @@
  * A bound below the cost of every cutting plan, from any worths whatever: it needs no trust in the linear program
  * that suggested them. Weak duality; without a limit on sticks it is Farley's bound (Oper. Res. 38, 1990, 922–923).
  */
-import { arithmeticTolerance } from '../../geometry/tolerance.ts';
+import { arithmeticTolerance, stepTolerance } from '../../geometry/tolerance.ts';
 import type { CuttingTask } from './cutting-task.ts';
 import { worthUnit } from './worths.ts';
 
-/** `ceilings[t]` is no less than the worth of any filling of stick type t. In units of the objective, not rounded. */
-export function dualBound(task: CuttingTask, worths: readonly number[], ceilings: readonly number[]): number {
+export interface DualBound {
+  /** In units of the objective, not rounded. */
+  readonly bound: number;
+  /** The worths times this are prices at which no stick pays more than it costs. */
+  readonly share: number;
+  /** Cost of a stick of each type and of its scarcity, as a worth. */
+  readonly stickWorths: readonly number[];
+}
+
+/** `ceilings[t]` is no less than the worth of any filling of stick type t. */
+export function dualBound(task: CuttingTask, worths: readonly number[], ceilings: readonly number[]): DualBound {
+  const unit = worthUnit(task);
+  const types = task.sticks.map(({ cost, limit }, type) => ({
+    cost: cost * unit,
+    limit,
+    ceiling: ceilings[type] ?? 0,
+  }));
+  const endless = types.filter(({ limit }) => limit === Infinity);
+  const counted = task.mostSticks < Infinity;
+  const share = counted ? 1 : Math.min(1, ...endless.map(({ cost, ceiling }) => (ceiling > 0 ? cost / ceiling : 1)));
+  const anyStick = counted ? Math.min(0, ...endless.map(({ cost, ceiling }) => cost - ceiling)) : 0;
+  const stickWorths = types.map(({ cost, limit, ceiling }) =>
+    limit === Infinity ? cost - anyStick : Math.max(cost - anyStick, share * ceiling),
+  );
   const wanted = task.sizes.reduce((sum, { demand }, size) => sum + demand * (worths[size] ?? 0), 0);
-  const shortfalls = task.sticks.map(({ cost }, type) => cost * worthUnit - (ceilings[type] ?? 0));
-  const endless = shortfalls.filter((_, type) => task.sticks[type]?.limit === Infinity);
-  if (task.mostSticks < Infinity) {
-    const anyStick = Math.min(0, ...endless);
-    const scarce = sumOver(task, (limit, type) => limit * Math.min(0, (shortfalls[type] ?? 0) - anyStick));
-    return (wanted + task.mostSticks * anyStick + scarce) / worthUnit;
-  }
-  const share = task.sticks.reduce((least, { cost, limit }, type) => {
-    const ceiling = ceilings[type] ?? 0;
-    return limit === Infinity && ceiling > 0 ? Math.min(least, (cost * worthUnit) / ceiling) : least;
-  }, 1);
-  const scarce = sumOver(task, (limit, type) => {
-    const cost = (task.sticks[type]?.cost ?? 0) * worthUnit;
-    return limit * Math.min(0, cost - share * (ceilings[type] ?? 0));
-  });
-  return (share * wanted + scarce) / worthUnit;
+  const scarcity = types.reduce((sum, { cost, limit }, type) => {
+    const extra = (stickWorths[type] ?? 0) - (cost - anyStick);
+    return limit === Infinity ? sum : sum + limit * extra;
+  }, 0);
+  const allSticks = counted ? task.mostSticks * anyStick : 0;
+  return { bound: (share * wanted + allSticks - scarcity) / unit, share, stickWorths };
 }
 
-function sumOver(task: CuttingTask, term: (limit: number, type: number) => number): number {
-  return task.sticks.reduce((sum, { limit }, type) => (limit < Infinity ? sum + term(limit, type) : sum), 0);
+/** The least whole cost no less than `bound`, which carries the rounding of arithmetic only. */
+export function nextPossible(bound: number): number {
+  return Math.max(0, Math.ceil(bound - arithmeticTolerance * Math.max(1, Math.abs(bound))));
 }
 
-/** The least multiple of `step` that is no less than `bound`: plans cost whole multiples of it. */
-export function nextPossible(bound: number, step: number): number {
-  const steps = bound / step;
-  return step * Math.max(0, Math.ceil(steps - arithmeticTolerance * Math.max(1, Math.abs(steps))));
+/** The whole cost that a solver's bound proves: it works to its own tolerance, so only a clear half counts. */
+export function provenBySolver(bound: number): number {
+  return bound === Infinity ? Infinity : Math.max(0, Math.round(bound - stepTolerance * Math.abs(bound)));
 }

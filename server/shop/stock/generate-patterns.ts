@@ -1,7 +1,7 @@
 /** Column generation (Gilmore & Gomory 1961): asks the prices of the master which filling is worth most, adds it, repeats. */
 import { arithmeticTolerance } from '../../geometry/tolerance.ts';
 import type { CuttingTask, Pattern } from './cutting-task.ts';
-import { dualBound, nextPossible } from './dual-bound.ts';
+import { type DualBound, dualBound, nextPossible } from './dual-bound.ts';
 import type { MasterSolution, PatternProgram } from './pattern-program.ts';
 import { priceFilling, type PricedFilling } from './price-filling.ts';
 import type { Watch } from './watch.ts';
@@ -10,36 +10,32 @@ import { worthsOf, worthUnit } from './worths.ts';
 export interface Generation {
   /** The master's last solution, null when it was never solved. */
   readonly master: MasterSolution | null;
-  /** Below every plan of the task; not rounded. */
-  readonly bound: number;
+  /** The highest bound met, with the worths it comes from; null when there is none. */
+  readonly best: (DualBound & { readonly worths: readonly number[] }) | null;
 }
 
 /**
- * Adds patterns until none lowers the cost, the bound cannot rise to another multiple of `step`, or the watch says
+ * Adds patterns until none lowers the cost, the bound cannot rise to another whole number, or the watch says
  * stop.
  */
-export async function generatePatterns(
-  task: CuttingTask,
-  program: PatternProgram,
-  step: number,
-  watch: Watch,
-): Promise<Generation> {
-  let bound = -Infinity;
+export async function generatePatterns(task: CuttingTask, program: PatternProgram, watch: Watch): Promise<Generation> {
+  let best: Generation['best'] = null;
   let master: MasterSolution | null = null;
   while (watch.interruption() === null) {
     const next = program.solve();
     if (!next) break;
     master = next;
-    const worths = worthsOf(master.prices.sizes);
+    const worths = worthsOf(task, master.prices.sizes);
     const priced = task.sticks.map(({ room }) => priceFilling(itemsOf(task, worths, room), room));
     const ceilings = priced.map(({ ceiling }) => ceiling);
-    bound = Math.max(bound, dualBound(task, worths, ceilings));
+    const met = dualBound(task, worths, ceilings);
+    if (!best || met.bound > best.bound) best = { ...met, worths };
     const better = priced.flatMap((filling, stick) => betterPattern(task, master, filling, stick));
     const added = better.filter((pattern) => program.add(pattern));
-    if (added.length === 0 || nextPossible(bound, step) >= master.value) break;
+    if (added.length === 0 || nextPossible(best.bound) >= master.value) break;
     await watch.rest();
   }
-  return { master, bound };
+  return { master, best };
 }
 
 function itemsOf(task: CuttingTask, worths: readonly number[], room: number) {
@@ -59,6 +55,6 @@ function betterPattern(
 ): Pattern[] {
   const type = task.sticks[stick];
   if (!type || type.limit <= 0) return [];
-  const cost = (type.cost - (master?.prices.sticks[stick] ?? 0)) * worthUnit;
+  const cost = (type.cost - (master?.prices.sticks[stick] ?? 0)) * worthUnit(task);
   return worth > cost * (1 + arithmeticTolerance) ? [{ stick, counts }] : [];
 }

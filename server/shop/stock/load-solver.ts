@@ -14,6 +14,9 @@ export async function loadSolver(locateFile?: (file: string) => string): Promise
   };
 }
 
+/** Whether the solver came to an end of its own, whatever it found; it may give up, which is no reason to throw. */
+const ran = (model: Model): boolean => model.raw.run().status >= 0;
+
 function programOf(highs: Highs, model: Model): LinearProgram {
   const { modelStatus, variableType } = highs.constants;
   let columns = 0;
@@ -24,7 +27,7 @@ function programOf(highs: Highs, model: Model): LinearProgram {
       model.addCol(cost, 0, upper, { indices: entries.map(([row]) => row), values: entries.map(([, value]) => value) });
     },
     solve(): LinearSolution | null {
-      if (model.run().modelStatus !== modelStatus.optimal) return null;
+      if (!ran(model) || model.getModelStatus() !== modelStatus.optimal) return null;
       const { colValue, rowDual } = model.getSolution();
       return { value: model.getObjectiveValue(), columns: [...colValue], rowPrices: [...rowDual] };
     },
@@ -32,11 +35,12 @@ function programOf(highs: Highs, model: Model): LinearProgram {
       for (let column = 0; column < columns; column++) model.changeColIntegrality(column, variableType.integer);
       model.options.set({ time_limit: seconds, mip_max_nodes: nodes, mip_rel_gap: 0, mip_abs_gap: 0 });
       if (start) model.setSolution({ colValue: Float64Array.from(start) });
-      const { modelStatus: status } = model.run();
-      if (status === modelStatus.infeasible) return { columns: null, bound: Infinity };
+      if (!ran(model)) return { columns: null, bound: -Infinity };
+      if (model.getModelStatus() === modelStatus.infeasible) return { columns: null, bound: Infinity };
       const bound = Number(model.info.get('mip_dual_bound'));
       const found =
-        Number.isFinite(model.getObjectiveValue()) && Number(model.info.get('primal_solution_status')) === 2;
+        Number.isFinite(model.getObjectiveValue()) &&
+        Number(model.info.get('primal_solution_status')) === highs.constants.solutionStatus.feasible;
       return { columns: found ? [...model.getSolution().colValue].map(Math.round) : null, bound };
     },
   };

@@ -34,7 +34,7 @@ export class PatternProgram {
     for (const { demand } of task.sizes) program.addRow(demand, Infinity);
     for (const { limit } of task.sticks) program.addRow(-Infinity, limit);
     program.addRow(-Infinity, task.mostSticks);
-    const dear = 10 * Math.max(1, ...task.sticks.map(({ cost }) => cost));
+    const dear = priceOfLack(task);
     task.sizes.forEach((_, size) => program.addColumn(dear, Infinity, [[size, 1]]));
   }
 
@@ -83,4 +83,15 @@ export class PatternProgram {
     });
     return { plan: plan ?? null, bound: solution.bound };
   }
+}
+
+/** More than any piece can be worth: where sticks are scarce, more than all that may be used together. */
+function priceOfLack({ sizes, sticks, mostSticks }: CuttingTask): number {
+  const dearest = Math.max(1, ...sticks.map(({ cost }) => cost));
+  const longest = Math.max(...sticks.map(({ room, limit }) => (limit === Infinity ? room : 0)));
+  const scarce = mostSticks < Infinity || sizes.some(({ weight }) => weight > longest);
+  if (!scarce) return 2 * dearest;
+  const pieces = sizes.reduce((sum, { demand }) => sum + demand, 0);
+  const had = sticks.reduce((sum, { limit }) => sum + Math.max(0, limit), 0);
+  return dearest * (1 + Math.min(pieces, had, Math.max(0, mostSticks)));
 }

@@ -25,7 +25,8 @@ export async function planSticks(request: StockRequest, solver: LinearSolver, wa
   let plan = found;
   if (objective === 'sticks' && task.sticks.length > 1) {
     const shortest = shortestTask(read, planCost(task, found));
-    plan = (await solveCutting(shortest, solver, watch, found)).plan ?? found;
+    const quiet = { ...watch, report: () => undefined };
+    plan = (await solveCutting(shortest, solver, quiet, found)).plan ?? found;
   }
   return { plan: writeStockPlan(request, read, plan, bound), problems, interrupted: watch.interruption() };
 }

@@ -1,12 +1,12 @@
 /** From a request in mm and money to a cutting task in whole numbers, and what is wrong with the request. */
 import { rounded } from '../../geometry/tolerance.ts';
-import type { CuttingTask, StickType } from './cutting-task.ts';
+import { commonDivisor, type CuttingTask, type StickType } from './cutting-task.ts';
 import type { PieceDemand, StickChoice, StockProblem, StockRequest } from './stock-request.ts';
 
 /** A ten-thousandth of a millimetre and of a unit of money: as fine as the plan is written. */
 const unitDecimals = 4;
 const unitsPerMm = 10 ** unitDecimals;
-export const costUnits = 10 ** unitDecimals;
+const unitsPerMoney = 10 ** unitDecimals;
 
 const unitsOf = (value: number): number => Math.round(value * unitsPerMm);
 
@@ -16,8 +16,10 @@ export interface ReadRequest {
   readonly choices: readonly StickChoice[];
   /** The marks of each of the task's sizes. */
   readonly marks: readonly (readonly PieceDemand[])[];
-  /** Costs in `costUnits` to the unit of money, or 1 a stick. */
+  /** Costs as whole multiples of `costUnit`. */
   readonly task: CuttingTask;
+  /** Money, or 1 stick. */
+  readonly costUnit: number;
 }
 
 /** Null when nothing is left that can be cut. Pieces that no stick can hold are left out. */
@@ -50,8 +52,10 @@ export function readRequest(request: StockRequest): { read: ReadRequest | null; 
   }
   const sizes = [...bySize].sort(([a], [b]) => b - a);
   const objective = choices.every(({ price }) => price !== null) ? 'cost' : 'sticks';
-  const sticks = choices.map((choice): StickType => {
-    const cost = objective === 'cost' ? Math.round((choice.price ?? 0) * costUnits) : 1;
+  const prices = choices.map(({ price }) => Math.round((price ?? 0) * unitsPerMoney));
+  const commonPrice = commonDivisor(prices) || 1;
+  const sticks = choices.map((choice, type): StickType => {
+    const cost = objective === 'cost' ? (prices[type] ?? 0) / commonPrice : 1;
     return { room: roomOf(choice), cost, limit: choice.onHand ?? Infinity };
   });
   const task = {
@@ -59,7 +63,8 @@ export function readRequest(request: StockRequest): { read: ReadRequest | null; 
     sticks,
     mostSticks: Infinity,
   };
-  return { read: { objective, choices, marks: sizes.map(([, pieces]) => pieces), task }, problems };
+  const costUnit = objective === 'cost' ? commonPrice / unitsPerMoney : 1;
+  return { read: { objective, choices, marks: sizes.map(([, pieces]) => pieces), task, costUnit }, problems };
 }
 
 /** Numbers that no shop has: they spoil the whole request. */
@@ -84,8 +89,10 @@ function impossibleNumbers({ kerfMm, endTrimMm, sticks, pieces }: StockRequest):
   return problems;
 }
 
-/** The same task, to use the least length of no more than `mostSticks` sticks. Costs in units of length. */
+/** The same task, to use the least length of no more than `mostSticks` sticks. */
 export function shortestTask({ choices, task }: ReadRequest, mostSticks: number): CuttingTask {
-  const sticks = task.sticks.map((stick, type) => ({ ...stick, cost: unitsOf(choices[type]?.lengthMm ?? 0) }));
+  const lengths = choices.map(({ lengthMm }) => unitsOf(lengthMm));
+  const common = commonDivisor(lengths);
+  const sticks = task.sticks.map((stick, type) => ({ ...stick, cost: (lengths[type] ?? 0) / common }));
   return { ...task, sticks, mostSticks };
 }

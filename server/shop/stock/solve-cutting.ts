@@ -1,17 +1,11 @@
 /** The cheapest cutting plan with a bound that no plan is below: first fit, patterns, dives, then a whole-number search. */
-import {
-  commonDivisor,
-  type CuttingPlan,
-  type CuttingTask,
-  isWholePlan,
-  type Pattern,
-  planCost,
-} from './cutting-task.ts';
+import { type CuttingPlan, type CuttingTask, isWholePlan, type Pattern, planCost } from './cutting-task.ts';
 import { dive } from './dive.ts';
-import { dualBound, nextPossible } from './dual-bound.ts';
+import { dualBound, nextPossible, provenBySolver } from './dual-bound.ts';
 import { bestFirstFit } from './first-fit.ts';
-import { generatePatterns } from './generate-patterns.ts';
-import type { LinearSolver } from './linear-solver.ts';
+import { enumeratePatterns } from './enumerate-patterns.ts';
+import { type Generation, generatePatterns } from './generate-patterns.ts';
+import type { LinearSolver, SearchLimits } from './linear-solver.ts';
 import { PatternProgram } from './pattern-program.ts';
 import type { Watch } from './watch.ts';
 import { worthUnit } from './worths.ts';
@@ -31,6 +25,13 @@ const lastTurns = [4, 5, 6, 7, 8, 9];
 const mostNodes = 5000;
 const searchShare = 0.5;
 
+/** It cannot be cancelled while it runs, so it never runs longer than this. */
+const mostSeconds = 5;
+
+/** Patterns that a proof may look at, and steps to list them. */
+const mostPatterns = 4000;
+const mostSteps = 2_000_000;
+
 /** `start` is a plan already known. */
 export async function solveCutting(
   task: CuttingTask,
@@ -38,56 +39,102 @@ export async function solveCutting(
   watch: Watch,
   start: CuttingPlan | null = null,
 ): Promise<CuttingSolution> {
-  const step = commonDivisor(task.sticks.map(({ cost }) => cost)) || 1;
-  let best = start;
-  let bound = nextPossible(materialBound(task), step);
-  const offer = (plan: CuttingPlan | null): void => {
-    if (!plan || !isWholePlan(task, plan)) return;
-    if (best && planCost(task, plan) >= planCost(task, best)) return;
-    best = plan;
-    tell();
-  };
-  const raise = (to: number): void => {
-    bound = Math.max(bound, nextPossible(to, step));
-    tell();
-  };
-  const tell = (): void => watch.report({ value: best && planCost(task, best), bound });
-  const settled = (): boolean => watch.interruption() !== null || (best !== null && planCost(task, best) <= bound);
-
-  offer(bestFirstFit(task));
-  if (settled()) return { plan: best, bound };
-  return solver.withProgram(async (linear) => {
+  const state = new SearchState(task, watch, start);
+  state.raise(nextPossible(materialBound(task)));
+  state.offer(bestFirstFit(task));
+  if (state.settled()) return state;
+  await solver.withProgram(async (linear) => {
     const program = new PatternProgram(task, linear);
-    for (const pattern of firstPatterns(task, best)) program.add(pattern);
-    const generation = await generatePatterns(task, program, step, watch);
-    raise(generation.bound);
+    for (const pattern of firstPatterns(task, state.plan)) program.add(pattern);
+    const { best } = await generatePatterns(task, program, watch);
+    if (best) state.raise(nextPossible(best.bound));
     const diveAll = async (turns: readonly number[]): Promise<void> => {
       for (const turn of turns) {
-        if (settled()) return;
-        const result = await dive({ solver, task, step, target: bound, watch }, program.patterns, turn);
-        offer(result.plan);
+        if (state.settled()) return;
+        const result = await dive({ solver, task, target: state.bound, watch }, program.patterns, turn);
+        state.offer(result.plan);
         for (const pattern of result.patterns) program.add(pattern);
       }
     };
+    const limits = (): SearchLimits => ({
+      seconds: Math.min(mostSeconds, watch.secondsLeft() * searchShare),
+      nodes: mostNodes,
+    });
     await diveAll(firstTurns);
-    if (!settled()) {
-      const limits = { seconds: watch.secondsLeft() * searchShare, nodes: mostNodes };
-      offer(program.solveWhole(limits, best).plan);
-    }
+    if (!state.settled()) state.offer(program.solveWhole(limits(), state.plan).plan);
     await diveAll(lastTurns);
-    return { plan: best, bound };
+    if (best && !state.settled()) await proveAmongAll(state, best, solver, limits());
+  });
+  return state;
+}
+
+/** The best plan and bound so far. */
+class SearchState implements CuttingSolution {
+  readonly task: CuttingTask;
+  private readonly watch: Watch;
+  plan: CuttingPlan | null;
+  bound = 0;
+
+  constructor(task: CuttingTask, watch: Watch, plan: CuttingPlan | null) {
+    this.task = task;
+    this.watch = watch;
+    this.plan = plan;
+  }
+
+  get value(): number | null {
+    return this.plan && planCost(this.task, this.plan);
+  }
+
+  offer(plan: CuttingPlan | null): void {
+    if (!plan || !isWholePlan(this.task, plan)) return;
+    if (this.plan && planCost(this.task, plan) >= planCost(this.task, this.plan)) return;
+    this.plan = plan;
+    this.watch.report({ value: this.value, bound: this.bound });
+  }
+
+  raise(bound: number): void {
+    this.bound = Math.max(this.bound, bound);
+    this.watch.report({ value: this.value, bound: this.bound });
+  }
+
+  settled(): boolean {
+    return this.watch.interruption() !== null || (this.value ?? Infinity) <= this.bound;
+  }
+}
+
+/** Searches all patterns that a better plan could use, if they can be listed: what it then proves, it proves for all plans. */
+async function proveAmongAll(
+  state: SearchState,
+  { bound, share, stickWorths, worths }: NonNullable<Generation['best']>,
+  solver: LinearSolver,
+  limits: SearchLimits,
+): Promise<void> {
+  const { task, value } = state;
+  if (value === null || share <= 0) return;
+  const gap = Math.max(0, value - 1 - bound) * worthUnit(task);
+  const least = stickWorths.map((worth) => Math.floor((worth - gap) / share));
+  const patterns = enumeratePatterns(task, { worths, least, mostPatterns, mostSteps });
+  if (!patterns) return;
+  await solver.withProgram((linear) => {
+    const program = new PatternProgram(task, linear);
+    for (const pattern of patterns) program.add(pattern);
+    const result = program.solveWhole(limits, null);
+    state.offer(result.plan);
+    state.raise(Math.min(value, provenBySolver(result.bound)));
+    return Promise.resolve();
   });
 }
 
 /** The length of wood needed over the length there is in a stick, by cost. */
 function materialBound(task: CuttingTask): number {
-  const longest = Math.max(...task.sticks.map(({ room }) => room));
-  const worthOf = (length: number): number => Math.floor((length / longest) * worthUnit);
+  const dearest = Math.max(...task.sticks.map(({ cost, room }) => cost / room));
+  const worthOf = (room: number): number => Math.floor(room * dearest * worthUnit(task));
+  const worths = task.sizes.map(({ weight }) => worthOf(weight));
   return dualBound(
     task,
-    task.sizes.map(({ weight }) => worthOf(weight)),
+    worths,
     task.sticks.map(({ room }) => worthOf(room)),
-  );
+  ).bound;
 }
 
 /** Those of a plan, and for every size and stick as many of it as go in. */

@@ -1,7 +1,7 @@
 /** A cutting plan in marks and mm: pieces to spare taken out, marks of one length shared out, equal sticks as one. */
 import { rounded } from '../../geometry/tolerance.ts';
 import type { CuttingPlan } from './cutting-task.ts';
-import { costUnits, type ReadRequest } from './read-request.ts';
+import type { ReadRequest } from './read-request.ts';
 import type { CutStick, StockPlan, StockRequest } from './stock-request.ts';
 
 const decimals = 4;
@@ -9,22 +9,17 @@ const length = (value: number): number => rounded(value, decimals);
 
 /** `bound` is in the task's unit of cost. */
 export function writeStockPlan(request: StockRequest, read: ReadRequest, plan: CuttingPlan, bound: number): StockPlan {
-  const sticks = cutSticks(request, read, exactSticks(read, plan));
+  const filled = exactSticks(read, plan);
+  const sticks = cutSticks(request, read, filled);
   const total = (of: (stick: CutStick) => number): number =>
     sticks.reduce((sum, stick) => sum + stick.count * of(stick), 0);
   const needMm = total(({ cuts }) => cuts.reduce((sum, { lengthMm, n }) => sum + lengthMm * n, 0));
   const stickMm = total(({ lengthMm }) => lengthMm);
   const used = total(() => 1);
-  const priceOf = new Map(read.choices.map(({ lengthMm, price }) => [lengthMm, price ?? 0]));
-  const cost =
-    read.objective === 'cost'
-      ? rounded(
-          total(({ lengthMm }) => priceOf.get(lengthMm) ?? 0),
-          decimals,
-        )
-      : null;
+  const price = filled.reduce((sum, { type }) => sum + (read.choices[type]?.price ?? 0), 0);
+  const cost = read.objective === 'cost' ? rounded(price, decimals) : null;
   const value = cost ?? used;
-  const least = rounded(read.objective === 'cost' ? bound / costUnits : bound, decimals);
+  const least = rounded(bound * read.costUnit, decimals);
   return {
     stock: request.stock,
     objective: read.objective,
@@ -75,10 +70,10 @@ function cutSticks(
     const cuts = counts.flatMap((count, size) => takeMarks(marks[size] ?? [], left[size] ?? [], count));
     const lengthMm = choices[type]?.lengthMm ?? 0;
     const pieces = cuts.reduce((sum, { n }) => sum + n, 0);
-    const used = cuts.reduce((sum, cut) => sum + cut.lengthMm * cut.n, 0) + (pieces - 1) * kerfMm;
+    const used = cuts.reduce((sum, cut) => sum + cut.lengthMm * cut.n, 0) + (pieces - 1) * length(kerfMm);
     const key = JSON.stringify([type, cuts]);
     const before = merged.get(key)?.count ?? 0;
-    merged.set(key, { lengthMm, cuts, count: before + 1, offcutMm: length(lengthMm - 2 * endTrimMm - used) });
+    merged.set(key, { lengthMm, cuts, count: before + 1, offcutMm: length(lengthMm - 2 * length(endTrimMm) - used) });
   }
   return [...merged.values()].sort((a, b) => b.lengthMm - a.lengthMm);
 }
