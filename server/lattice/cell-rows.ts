@@ -1,6 +1,5 @@
 /** Rows and columns of cells: a row lies between two neighbouring strips of the first family. */
 import { dot, length, type Point } from '../geometry/point.ts';
-import { placeTolerance } from '../geometry/tolerance.ts';
 import { centroidOf } from './cell-classes.ts';
 import type { LineFamily, Period } from './grid-lines.ts';
 import type { LaidCell, UnnumberedCell } from './laid-panel.ts';
@@ -17,13 +16,16 @@ export function* numberedCells(
 ): Generator<LaidCell> {
   const [base, other, ...rest] = families;
   if (!base || !other) return;
-  const columnOf = (middle: Point): number =>
-    rest.length === 0
-      ? slabOf(other, middle) * Math.sign(dot(other.normal, base.along))
-      : Math.round((2 * (dot(base.along, middle) + placeTolerance)) / length(period.first));
+  let anchor: number | null = null;
   for (const cell of cells) {
     const middle = centroidOf(cell.opening);
-    yield { ...cell, row: slabOf(base, middle), column: columnOf(middle) };
+    const along = dot(base.along, middle);
+    anchor ??= along;
+    const column =
+      rest.length === 0
+        ? slabOf(other, middle) * Math.sign(dot(other.normal, base.along))
+        : Math.round((2 * (along - anchor)) / length(period.first));
+    yield { ...cell, row: slabOf(base, middle), column };
   }
 }
 

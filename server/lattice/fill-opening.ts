@@ -33,71 +33,114 @@ export function fillOpening(
   tips: readonly TipRule[],
   depth = 0,
 ): FilledOpening {
-  if (depth > deepestFill) {
-    const message = `Motif ${motif.name} fills its parts more than ${deepestFill} levels deep; take a level out.`;
-    return { pieces: [], problems: [problemAt('tooManyLevels', motif.nameRange, message)] };
-  }
+  if (depth > deepestFill) return { pieces: [], problems: [tooDeep(motif)] };
+  const placed = placeMembers(ring, motif, stock);
+  const crossings = crossingsOf(placed.members.map(({ axis }) => axis));
+  const cut = cutMembers(ring, motif, stock, [...tips, ...motif.tips], placed.members, crossings);
+  const parts = fillParts(ring, motif, stock, placed.members, depth);
+  return {
+    pieces: [...cut.pieces, ...parts.flatMap(({ pieces }) => pieces)],
+    problems: [
+      ...placed.problems,
+      ...crowdedLaps(placed.members, crossings),
+      ...cut.problems,
+      ...parts.flatMap(({ problems }) => problems),
+    ],
+  };
+}
+
+/** A piece or divider with its axis in the opening. */
+interface PlacedMember {
+  readonly member: MotifPiece;
+  readonly axis: Axis;
+  readonly isDivider: boolean;
+}
+
+function placeMembers(ring: readonly Point[], motif: Motif, stock: StripStock) {
   const problems: Problem[] = [];
-  const members = [...motif.dividers, ...motif.pieces];
-  const placed = members.flatMap((member) => {
+  const members = [...motif.dividers, ...motif.pieces].flatMap((member): PlacedMember[] => {
     const axis = axisOf(member, ring, stock);
     if (axis) return [{ member, axis, isDivider: motif.dividers.includes(member) }];
     problems.push(unplaceable(member, motif, ring));
     return [];
   });
-  const allTips = [...tips, ...motif.tips];
-  const axes = placed.map((each) => each.axis);
-  const crossings = crossingsOf(axes);
-  problems.push(...crowdedLaps(placed, crossings));
+  return { members, problems };
+}
+
+/** Every member cut to its bevels, faces and laps. */
+function cutMembers(
+  ring: readonly Point[],
+  motif: Motif,
+  stock: StripStock,
+  tips: readonly TipRule[],
+  placed: readonly PlacedMember[],
+  crossings: readonly Crossing[],
+): FilledOpening {
+  const axes = placed.map(({ axis }) => axis);
+  const problems: Problem[] = [];
   const pieces = placed.flatMap(({ member, axis, isDivider }, number): FilledPiece[] => {
-    const first = bevelsAt(axis.from, number);
-    const second = bevelsAt(axis.to, number);
+    const ends = [axis.from, axis.to].map((node) => bevelsAt(node, number, placed, ring, tips));
+    problems.push(...ends.flatMap((end) => end.problems));
+    const [first, second] = ends.map(({ bevels }) => bevels);
     if (!first || !second) return [];
     const cut = cutPiece(axis, stock, first, second, ring, lapsOf(number, axes, crossings, stock.depth));
     if (!cut || isZeroLength(cut.shape.length)) {
-      problems.push(problemAt('pieceWithoutLength', member.range, withoutLength(member, axes.length)));
+      problems.push(withoutLength(member, axes.length));
       return [];
     }
     if (cut.lost > areaTolerance && !isDivider) problems.push(losesWood(member, cut));
     return [{ ...cut, motif: motif.name, role: member.role, words: member.range }];
   });
-  for (const part of motif.fills.length > 0
-    ? partsOf(
-        ring,
-        placed.filter((each) => each.isDivider).map((each) => each.axis),
-      )
-    : []) {
-    const fill = motif.fills.find(({ parts }) => parts.kind === 'every' || parts.shape === cellShapeOf(part));
-    if (!fill) continue;
-    const filled = fillOpening(part, fill.motif, stock, fill.tips, depth + 1);
-    pieces.push(...filled.pieces);
-    problems.push(...filled.problems);
-  }
   return { pieces, problems };
+}
 
-  function bevelsAt(node: Point, number: number): EndBevels | null {
-    const { ends, troubles } = endsAtNode(node, axes, [], ring, (axis) => declaredTip(axis, node));
-    for (const trouble of troubles) {
-      const member = placed[trouble.axis]?.member;
-      if (trouble.axis === number && member) problems.push(endProblem(trouble, member, tipRuleOf(number, node)));
-    }
-    if (troubles.some((trouble) => trouble.axis === number)) return null;
-    return ends.find((end) => end.axis === number) ?? null;
-  }
+/** The bevels of one member's end at `node`, null where a problem keeps them from being made. */
+function bevelsAt(
+  node: Point,
+  number: number,
+  placed: readonly PlacedMember[],
+  ring: readonly Point[],
+  tips: readonly TipRule[],
+): { readonly bevels: EndBevels | null; readonly problems: readonly Problem[] } {
+  const ruleOf = (axis: number): TipRule | null => tipRuleOf(placed[axis], node, ring, tips);
+  const axes = placed.map(({ axis }) => axis);
+  const { ends, troubles } = endsAtNode(node, axes, ring, (axis) => ruleOf(axis)?.angle ?? null);
+  const own = troubles.filter((trouble) => trouble.axis === number);
+  const member = placed[number]?.member;
+  if (own.length > 0 && member)
+    return { bevels: null, problems: own.map((trouble) => endProblem(trouble, member, ruleOf(number))) };
+  return { bevels: ends.find((end) => end.axis === number) ?? null, problems: [] };
+}
 
-  function declaredTip(number: number, node: Point): number | null {
-    return tipRuleOf(number, node)?.angle ?? null;
-  }
+/** The tip rule that speaks of a member's end at `node`. */
+function tipRuleOf(
+  placed: PlacedMember | undefined,
+  node: Point,
+  ring: readonly Point[],
+  tips: readonly TipRule[],
+): TipRule | null {
+  if (!placed) return null;
+  const { member, axis } = placed;
+  const isSecond = distance(axis.to, node) <= placeTolerance;
+  const here = isSecond ? member.to : member.from;
+  const far = isSecond ? axis.from : axis.to;
+  return tips.find((rule) => rule.node === here.name && tipSpeaksOf(rule, far, ring)) ?? null;
+}
 
-  function tipRuleOf(number: number, node: Point): TipRule | null {
-    const each = placed[number];
-    if (!each) return null;
-    const { member, axis } = each;
-    const atEnd = distance(axis.to, node) <= placeTolerance;
-    const here = atEnd ? member.to : member.from;
-    const far = atEnd ? axis.from : axis.to;
-    return allTips.find((rule) => rule.node === here.name && tipSpeaksOf(rule, far, ring)) ?? null;
-  }
+/** Each part between the dividers with the first fill that speaks of it. */
+function fillParts(
+  ring: readonly Point[],
+  motif: Motif,
+  stock: StripStock,
+  placed: readonly PlacedMember[],
+  depth: number,
+): FilledOpening[] {
+  if (motif.fills.length === 0) return [];
+  const dividers = placed.filter(({ isDivider }) => isDivider).map(({ axis }) => axis);
+  return partsOf(ring, dividers).flatMap((part) => {
+    const fill = motif.fills.find(({ parts }) => parts.kind === 'every' || parts.shape === cellShapeOf(part));
+    return fill ? [fillOpening(part, fill.motif, stock, fill.tips, depth + 1)] : [];
+  });
 }
 
 function axisOf(member: MotifPiece, ring: readonly Point[], stock: StripStock): Axis | null {
@@ -138,11 +181,6 @@ function splitBy(part: readonly Point[], { from, to, face }: Axis): Point[][] {
   return [left, right].map((side) => withoutIdlePoints(clipToHalfPlane(part, side))).filter((each) => each.length >= 3);
 }
 
-interface PlacedMember {
-  readonly member: MotifPiece;
-  readonly axis: Axis;
-}
-
 /** Two pieces are lapped by half, three as a three-way lap; more at one place leave no wood. */
 function crowdedLaps(placed: readonly PlacedMember[], crossings: readonly Crossing[]): Problem[] {
   return crossings
@@ -161,8 +199,19 @@ function unplaceable(member: MotifPiece, motif: Motif, ring: readonly Point[]): 
   return problemAt('motifDoesNotFitCell', member.range, message);
 }
 
-const withoutLength = (member: MotifPiece, count: number): string =>
-  `${member.role} comes out with no length between the pieces around its ends (${count} in this motif); move one of its nodes or make the cell larger.`;
+const tooDeep = (motif: Motif): Problem =>
+  problemAt(
+    'tooManyLevels',
+    motif.nameRange,
+    `Motif ${motif.name} fills its parts more than ${deepestFill} levels deep; take a level out.`,
+  );
+
+const withoutLength = (member: MotifPiece, count: number): Problem =>
+  problemAt(
+    'pieceWithoutLength',
+    member.range,
+    `${member.role} comes out with no length between the pieces around its ends (${count} in this motif); move one of its nodes or make the cell larger.`,
+  );
 
 const losesWood = (member: MotifPiece, cut: CutPiece): Problem =>
   problemAt(

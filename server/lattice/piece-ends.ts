@@ -56,15 +56,12 @@ export interface NodeEnds {
 export function endsAtNode(
   node: Point,
   axes: readonly Axis[],
-  through: readonly Axis[],
   ring: readonly Point[],
   declaredTip: (axis: number) => number | null,
 ): NodeEnds {
-  const spokes = [
-    ...endSpokes(node, axes, declaredTip),
-    ...throughSpokes(node, [...axes, ...through]),
-    ...edgeSpokes(node, ring),
-  ].sort((a, b) => a.angle - b.angle);
+  const spokes = [...endSpokes(node, axes, declaredTip), ...throughSpokes(node, axes), ...edgeSpokes(node, ring)].sort(
+    (a, b) => a.angle - b.angle,
+  );
   const shares = spokes.map((spoke, index) =>
     shareGap(spoke, spokes[(index + 1) % spokes.length] ?? spoke, spokes.length),
   );
