@@ -125,6 +125,7 @@ export const handMadePanel: LaidPanel = {
   perimeterMm: 200,
   nodes: 1,
   cells: [{ shape: 'square', met: 4, needed: 2 }],
+  filledCells: () => [],
   strips,
   pieces,
 };
