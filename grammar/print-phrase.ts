@@ -1,0 +1,52 @@
+/** One phrase on one line: its words with the canonical blanks between. */
+import { tokenMatcher } from 'chevrotain';
+import type { IToken } from 'chevrotain';
+import type { SyntaxTree } from './syntax-tree.ts';
+import { Comma, LeftBracket, RightBracket } from './tokens.ts';
+
+/** Offsets of things whose blanks depend on what they mean. */
+export interface TightPlaces {
+  /** First offsets of what a sign stands before: `-x`, not `- x`. */
+  readonly signed: ReadonlySet<number>;
+  /** First offsets of the names of called functions: `sqrt(2)`, not `sqrt (2)`. */
+  readonly called: ReadonlySet<number>;
+}
+
+/** Finds every sign and call of a tree, wherever in it they stand. */
+export function tightPlaces(tree: SyntaxTree): TightPlaces {
+  const signed = new Set<number>();
+  const called = new Set<number>();
+  const waiting: unknown[] = [tree];
+  for (let value = waiting.pop(); value !== undefined; value = waiting.pop()) {
+    if (typeof value !== 'object' || value === null) continue;
+    const node = value as { kind?: unknown; operand?: HasRange; name?: HasRange };
+    if (node.kind === 'negation' && node.operand) signed.add(node.operand.range.start);
+    if (node.kind === 'call' && node.name) called.add(node.name.range.start);
+    waiting.push(...(Object.values(value) as unknown[]));
+  }
+  return { signed, called };
+}
+
+interface HasRange {
+  readonly range: { readonly start: number };
+}
+
+/** The words of a phrase on one line. */
+export function printPhrase(tokens: readonly IToken[], places: TightPlaces): string {
+  return tokens
+    .map((token, index) => {
+      const before = tokens[index - 1];
+      const blank = before && !isTight(before, token, places) ? ' ' : '';
+      return blank + printWord(token);
+    })
+    .join('');
+}
+
+/** A mixed fraction has one blank; text keeps its own. */
+const printWord = ({ image }: IToken): string => (image.startsWith('"') ? image : image.replace(/ +/g, ' '));
+
+function isTight(before: IToken, token: IToken, { signed, called }: TightPlaces): boolean {
+  if (tokenMatcher(token, Comma) || tokenMatcher(token, RightBracket) || tokenMatcher(before, LeftBracket)) return true;
+  if (tokenMatcher(token, LeftBracket) && called.has(before.startOffset)) return true;
+  return signed.has(token.startOffset);
+}
