@@ -5,7 +5,7 @@ import { dualBound, nextPossible, provenBySolver } from './dual-bound.ts';
 import { bestFirstFit } from './first-fit.ts';
 import { enumeratePatterns } from './enumerate-patterns.ts';
 import { type Generation, generatePatterns } from './generate-patterns.ts';
-import type { LinearSolver, SearchLimits } from './linear-solver.ts';
+import type { LinearSolver } from './linear-solver.ts';
 import { PatternProgram } from './pattern-program.ts';
 import type { Watch } from './watch.ts';
 import { worthUnit } from './worths.ts';
@@ -56,14 +56,9 @@ export async function solveCutting(
         for (const pattern of result.patterns) program.add(pattern);
       }
     };
-    const limits = (): SearchLimits => ({
-      seconds: Math.min(mostSeconds, watch.secondsLeft() * searchShare),
-      nodes: mostNodes,
-    });
     await diveAll(firstTurns);
-    if (!state.settled()) state.offer(program.solveWhole(limits(), state.plan).plan);
+    if (!state.settled()) await searchWhole(state, program, best, solver, watch);
     await diveAll(lastTurns);
-    if (best && !state.settled()) await proveAmongAll(state, best, solver, limits());
   });
   return state;
 }
@@ -102,27 +97,45 @@ class SearchState implements CuttingSolution {
   }
 }
 
-/** Searches all patterns that a better plan could use, if they can be listed: what it then proves, it proves for all plans. */
-async function proveAmongAll(
+/**
+ * A whole-number search: among all patterns that a better plan could use, if they can be listed, and then what it
+ * proves is proven for every plan; otherwise among the patterns at hand.
+ */
+async function searchWhole(
   state: SearchState,
-  { bound, share, stickWorths, worths }: NonNullable<Generation['best']>,
+  program: PatternProgram,
+  best: Generation['best'],
   solver: LinearSolver,
-  limits: SearchLimits,
+  watch: Watch,
 ): Promise<void> {
-  const { task, value } = state;
-  if (value === null || share <= 0) return;
-  const gap = Math.max(0, value - 1 - bound) * worthUnit(task);
-  const least = stickWorths.map((worth) => Math.floor((worth - gap) / share));
-  const patterns = enumeratePatterns(task, { worths, least, mostPatterns, mostSteps });
-  if (!patterns) return;
+  const { task, plan } = state;
+  const value = state.value ?? Infinity;
+  const limits = { seconds: Math.min(mostSeconds, watch.secondsLeft() * searchShare), nodes: mostNodes };
+  const patterns = best && patternsOfBetterPlans(task, value, best);
+  if (!patterns) {
+    state.offer(program.solveWhole(limits, plan).plan);
+    return;
+  }
   await solver.withProgram((linear) => {
-    const program = new PatternProgram(task, linear);
-    for (const pattern of patterns) program.add(pattern);
-    const result = program.solveWhole(limits, null);
+    const complete = new PatternProgram(task, linear);
+    for (const pattern of patterns) complete.add(pattern);
+    const result = complete.solveWhole(limits, null);
     state.offer(result.plan);
     state.raise(Math.min(value, provenBySolver(result.bound)));
     return Promise.resolve();
   });
+}
+
+/** Null when there are too many to list, or no plan is known. */
+function patternsOfBetterPlans(
+  task: CuttingTask,
+  value: number,
+  { bound, share, stickWorths, worths }: NonNullable<Generation['best']>,
+): Pattern[] | null {
+  if (value === Infinity || share <= 0) return null;
+  const gap = Math.max(0, value - 1 - bound) * worthUnit(task);
+  const least = stickWorths.map((worth) => Math.floor((worth - gap) / share));
+  return enumeratePatterns(task, { worths, least, mostPatterns, mostSteps });
 }
 
 /** The length of wood needed over the length there is in a stick, by cost. */
