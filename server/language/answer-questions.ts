@@ -2,6 +2,7 @@
 import type { Connection, Position } from 'vscode-languageserver';
 import { documentOutline } from './features/document-outline.ts';
 import { foldsOf } from './features/folds.ts';
+import { formatting } from './features/formatting.ts';
 import { hoverAt } from './features/hover.ts';
 import { definitionAt, isName, referencesAt, renamableAt } from './features/names.ts';
 import { previewOf } from './features/preview.ts';
@@ -108,6 +109,12 @@ export function answerQuestions(
         .map((range) => foldOf(lineStarts, range))
         .filter((fold) => fold !== null),
     ),
+  );
+  connection.onDocumentFormatting(
+    about('Formatting', ({ text, lineStarts }) => {
+      const change = formatting(text);
+      return change ? [replacementOf(lineStarts, change.range, change.newText)] : [];
+    }),
   );
   connection.onCompletion(at('Completion', ({ analysis }, offset) => proposalsAt(analysis, offset).map(completionOf)));
   connection.onCodeAction(({ textDocument: { uri }, range }) =>

@@ -27,6 +27,7 @@ const initializeResult: InitializeResult = {
     documentHighlightProvider: true,
     renameProvider: { prepareProvider: true },
     foldingRangeProvider: true,
+    documentFormattingProvider: true,
     completionProvider: {},
     codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix] },
   },
