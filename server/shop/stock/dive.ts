@@ -55,7 +55,7 @@ export async function dive(
         const clipped = clippedPattern(rest, pattern);
         if (clipped) program.add(clipped);
       }
-      const { master } = await generatePatterns(rest, program, watch);
+      const { master } = await generatePatterns(rest, program, watch, false);
       pool = program.patterns;
       met.push(...pool);
       return master ? roundedDown(program.patterns, master.uses, depth === 0 ? turn : 0) : [];

@@ -15,10 +15,15 @@ export interface Generation {
 }
 
 /**
- * Adds patterns until none lowers the cost, the bound cannot rise to another whole number, or the watch says
- * stop.
+ * Adds patterns until none lowers the cost or the watch says stop; unless `toTheEnd`, also when the bound cannot
+ * rise to another whole number.
  */
-export async function generatePatterns(task: CuttingTask, program: PatternProgram, watch: Watch): Promise<Generation> {
+export async function generatePatterns(
+  task: CuttingTask,
+  program: PatternProgram,
+  watch: Watch,
+  toTheEnd: boolean,
+): Promise<Generation> {
   let best: Generation['best'] = null;
   let master: MasterSolution | null = null;
   while (watch.interruption() === null) {
@@ -32,7 +37,7 @@ export async function generatePatterns(task: CuttingTask, program: PatternProgra
     if (!best || met.bound > best.bound) best = { ...met, worths };
     const better = priced.flatMap((filling, stick) => betterPattern(task, master, filling, stick));
     const added = better.filter((pattern) => program.add(pattern));
-    if (added.length === 0 || nextPossible(best.bound) >= master.value) break;
+    if (added.length === 0 || (!toTheEnd && nextPossible(best.bound) >= master.value)) break;
     await watch.rest();
   }
   return { master, best };

@@ -18,8 +18,8 @@ export interface CuttingSolution {
 }
 
 /** Dives before and after the whole-number search. */
-const firstTurns = [0, 1, 2, 3];
-const lastTurns = [4, 5, 6, 7, 8, 9];
+const firstTurns = [0, 1, 2, 3, 4, 5, 6, 7];
+const lastTurns = [8, 9, 10, 11, 12, 13];
 
 /** Branches of the whole-number search; seldom reached, and the same on every machine. */
 const mostNodes = 5000;
@@ -46,7 +46,7 @@ export async function solveCutting(
   await solver.withProgram(async (linear) => {
     const program = new PatternProgram(task, linear);
     for (const pattern of firstPatterns(task, state.plan)) program.add(pattern);
-    const { best } = await generatePatterns(task, program, watch);
+    const { best } = await generatePatterns(task, program, watch, false);
     if (best) state.raise(nextPossible(best.bound));
     const diveAll = async (turns: readonly number[]): Promise<void> => {
       for (const turn of turns) {
@@ -57,7 +57,7 @@ export async function solveCutting(
       }
     };
     await diveAll(firstTurns);
-    if (!state.settled()) await searchWhole(state, program, best, solver, watch);
+    if (!state.settled()) await searchWhole(state, program, solver, watch);
     await diveAll(lastTurns);
   });
   return state;
@@ -104,11 +104,13 @@ class SearchState implements CuttingSolution {
 async function searchWhole(
   state: SearchState,
   program: PatternProgram,
-  best: Generation['best'],
   solver: LinearSolver,
   watch: Watch,
 ): Promise<void> {
   const { task, plan } = state;
+  const { best } = await generatePatterns(task, program, watch, true);
+  if (best) state.raise(nextPossible(best.bound));
+  if (state.settled()) return;
   const value = state.value ?? Infinity;
   const limits = { seconds: Math.min(mostSeconds, watch.secondsLeft() * searchShare), nodes: mostNodes };
   const patterns = best && patternsOfBetterPlans(task, value, best);
