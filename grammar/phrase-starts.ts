@@ -25,6 +25,9 @@ const connectors = new Set([Comma, Equals, Plus, Minus, Times, Divide, LeftBrack
 const behindNames = new Set([LeftBrace, Equals, keyword.for]);
 
 export class PhraseStarts {
+  /** The last answer of `nextStart`: it holds for every place up to it, so many phrases on one line cost one search. */
+  private lastNext: { readonly block: BlockKind; readonly from: number; readonly next: number } | null = null;
+
   constructor(private readonly tokens: readonly IToken[]) {}
 
   isBrace(at: number): boolean {
@@ -57,7 +60,11 @@ export class PhraseStarts {
 
   /** Index of the next brace, or of the next line that begins with a word of the block and continues nothing. */
   nextStart(block: BlockKind, from: number): number {
-    return this.find(from, (at) => this.isBrace(at) || (this.startsLine(at) && this.beginsPhrase(block, at)));
+    const { lastNext: last } = this;
+    if (last && last.block === block && last.from <= from && from <= last.next) return last.next;
+    const next = this.find(from, (at) => this.isBrace(at) || (this.startsLine(at) && this.beginsPhrase(block, at)));
+    this.lastNext = { block, from, next };
+    return next;
   }
 
   /**

@@ -105,11 +105,10 @@ class Printer {
 
   /** Comments that stand on lines of their own before `end`; those behind a word of `from` and on are left to it. */
   printComments(end: number, depth: number, from = end): void {
-    const own = this.waiting.filter(
-      (comment) => comment.startOffset < end && (comment.startOffset < from || this.isOnOwnLine(comment)),
-    );
-    for (const comment of own) {
-      this.waiting.splice(this.waiting.indexOf(comment), 1);
+    const reached = this.takeWaiting(end);
+    const isDue = (comment: IToken): boolean => comment.startOffset < from || this.isOnOwnLine(comment);
+    this.waiting.unshift(...reached.filter((comment) => !isDue(comment)));
+    for (const comment of reached.filter(isDue)) {
       this.printGap(comment.startOffset);
       this.push(comment.image.trimEnd(), depth);
       this.reached = Math.max(this.reached, endOf(comment));
@@ -129,11 +128,16 @@ class Printer {
   /** A line that ends with the word `last`, and the comments behind its words. */
   private printLine(line: string, last: IToken, depth: number): void {
     const lineEnd = this.endOfLine(endOf(last));
-    const behind = this.waiting.filter((comment) => comment.startOffset < lineEnd);
-    this.waiting.splice(0, behind.length);
+    const behind = this.takeWaiting(lineEnd);
     const remarks = behind.map(({ image }) => image.trimEnd()).join(' ');
     this.push(remarks === '' ? line : `${line}  ${remarks}`, depth);
     this.reached = Math.max(endOf(last), ...behind.map(endOf));
+  }
+
+  /** Takes the waiting comments that begin before `end`. */
+  private takeWaiting(end: number): IToken[] {
+    const first = this.waiting.findIndex(({ startOffset }) => startOffset >= end);
+    return this.waiting.splice(0, first < 0 ? this.waiting.length : first);
   }
 
   private push(line: string, depth: number): void {
@@ -153,9 +157,8 @@ class Printer {
     if (!item.body) return printPhrase(item.head, this.places);
     const line = this.joined(item);
     const isWrittenSo = item.body.length === 0 || item.first.startLine === item.last.startLine;
-    const hasComments = this.waiting.some(
-      ({ startOffset }) => startOffset > item.first.startOffset && startOffset < item.last.startOffset,
-    );
+    const within = this.waiting.find(({ startOffset }) => startOffset > item.first.startOffset);
+    const hasComments = within !== undefined && within.startOffset < item.last.startOffset;
     return isWrittenSo && !hasComments && 2 * depth + line.length <= lineWidth ? line : null;
   }
 

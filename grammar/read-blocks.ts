@@ -41,6 +41,10 @@ interface ReadPhrase {
   readonly next: number;
 }
 
+interface ParsedPhrase extends ReadPhrase {
+  readonly error: IRecognitionException | null;
+}
+
 interface ReadBlock {
   readonly nodes: readonly Phrase[];
   readonly incomplete: boolean;
@@ -64,6 +68,9 @@ export interface ReadTokens {
 }
 
 const parser = new PhraseParser();
+
+/** Phrases are tried on so many words first: few are longer, and handing the parser a long rest each time is slow. */
+const usualLength = 100;
 
 /** Reads a whole file. Never throws. */
 export function readBlocks(tokens: readonly IToken[]): ReadTokens {
@@ -201,15 +208,21 @@ class BlockReader {
     return { node: null, next };
   }
 
-  private parse(form: PhraseForm, from: number, to: number) {
+  /** Reads one phrase from the tokens before `to`; `next` is where it ends, or where it breaks. */
+  private parse(form: PhraseForm, from: number, to: number): ParsedPhrase {
+    const near = Math.min(to, from + usualLength);
+    const parsed = this.parseWithin(form, from, near);
+    return near < to && parsed.next >= near ? this.parseWithin(form, from, to) : parsed;
+  }
+
+  private parseWithin(form: PhraseForm, from: number, to: number): ParsedPhrase {
     parser.input = this.tokens.slice(from, to);
     const node = parser[form.rule]() as Phrase | undefined;
     const error: IRecognitionException | undefined = parser.errors[0];
     if (!error) return { node: node ?? null, next: to, error: null };
-    if (error.name === 'NotAllInputParsedException') {
-      return { node: node ?? null, next: this.starts.indexOf(error.token, from), error: null };
-    }
-    return { node: null, next: error.token.tokenType === EOF ? to : this.starts.indexOf(error.token, from), error };
+    const next = error.token.tokenType === EOF ? to : this.starts.indexOf(error.token, from);
+    const isLeftOver = error.name === 'NotAllInputParsedException';
+    return isLeftOver ? { node: node ?? null, next, error: null } : { node: null, next, error };
   }
 
   /** Reports a token that begins no phrase and skips what seems to belong to it. `nodes` are the phrases before it. */
