@@ -61,7 +61,7 @@ const roleOf = ({ groups }: Gathered<PieceGroup>): string =>
   groups.map(({ group }) => group.role).reduce((first, role) => (role < first ? role : first));
 
 /** Role → the shortest beginning, in capitals, that no other role shares. */
-function tellingLetters(roles: readonly string[]): Map<string, string> {
+export function tellingLetters(roles: readonly string[]): Map<string, string> {
   const distinct = [...new Set(roles)];
   return new Map(
     distinct.map((role) => {

@@ -1,6 +1,9 @@
-/** `halflap draw`: one panel at full size. */
+/** `halflap draw`: one panel at full size, one piece or strip with its dimensions, or the placement chart of a panel. */
 import { analyse, type Analysis } from '../../analyse.ts';
+import { drawChart } from '../../drawing/draw-chart.ts';
 import { drawPanel } from '../../drawing/draw-panel.ts';
+import { drawPiece } from '../../drawing/draw-piece.ts';
+import { drawStrip } from '../../drawing/draw-strip.ts';
 import { writeSvg } from '../../drawing/write-svg.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
 import { textFingerprint } from '../../shop/text-fingerprint.ts';
@@ -16,8 +19,8 @@ import { exitCode, WrongUsage } from '../wrong-usage.ts';
 const formats = ['svg'] as const;
 
 export const draw: Verb = {
-  summary: 'draw a panel at full size',
-  help: `halflap draw FILE [--panel NAME] [--as svg] [-o PATH] [--force]
+  summary: 'draw a panel at full size, a piece with its dimensions, or a placement chart',
+  help: `halflap draw FILE [--panel NAME | --piece MARK | --chart NAME] [--as svg] [-o PATH] [--force]
 
 Draws one panel, seen from the front, one drawn millimetre to the millimetre. Every strip and every
 piece is a path of its own that carries its mark. Problems of the file go to standard error; the
@@ -25,29 +28,75 @@ exit code is 1 if there are errors among them.
 
   FILE                a .lap file, or - for standard input
   --panel NAME        which panel; may be left out where there is only one
+  --piece MARK        one infill piece or one strip instead, by its mark: a sheet with its dimensions
+  --chart NAME        the placement chart of a panel instead: which motif goes where, and which way
+                      it is turned, from the front and from the back
   --as svg            the kind of drawing
 ${outputHelp}`,
   async run(args, terminal) {
-    const { values, positionals } = readArguments(args, { ...outputOptions, panel: { type: 'string' } });
+    const { values, positionals } = readArguments(args, { ...outputOptions, ...subjectOptions });
     oneOf('--as', values.as, formats, 'svg');
+    const subject = subjectOf(values);
     const destination = destinationOf(values);
     const source = await readSource(onlyFile(positionals), terminal);
     await checkDestination(destination, source);
     const analysis = withProgressLine(terminal, `drawing ${source.name}`, () => analyse(source.text));
     terminal.writeError(problemLines(source, analysis.problems));
-    const laid = chosenPanel(analysis, values.panel);
-    if (!laid) {
-      terminal.writeError('halflap draw: nothing is drawn, because the panel has errors\n');
+    const svg = drawn(analysis, subject, `${source.name}, text ${textFingerprint(source.text)}`);
+    if (svg === null) {
+      terminal.writeError(
+        `halflap draw: nothing is drawn, because the ${subject.kind === 'piece' ? 'file' : 'panel'} has errors\n`,
+      );
       return exitCode.designHasErrors;
     }
-    const svg = writeSvg(
-      drawPanel(laid, analysis.kinds, analysis.design.title),
-      `${source.name}, text ${textFingerprint(source.text)}`,
-    );
     await writeOutput(svg, destination, terminal);
     return analysis.incomplete ? exitCode.designHasErrors : exitCode.fine;
   },
 };
+
+const subjectOptions = {
+  panel: { type: 'string' },
+  piece: { type: 'string' },
+  chart: { type: 'string' },
+} as const;
+
+/** What is to be drawn; a panel without a name is the only one there is. */
+type Subject =
+  | { readonly kind: 'panel'; readonly name: string | undefined }
+  | { readonly kind: 'piece' | 'chart'; readonly name: string };
+
+function subjectOf(values: Partial<Record<keyof typeof subjectOptions, string>>): Subject {
+  const { panel, piece, chart } = values;
+  if ([panel, piece, chart].filter((value) => value !== undefined).length > 1)
+    throw new WrongUsage('give only one of --panel, --piece and --chart');
+  if (piece !== undefined) return { kind: 'piece', name: piece };
+  if (chart !== undefined) return { kind: 'chart', name: chart };
+  return { kind: 'panel', name: panel };
+}
+
+/** The SVG, or null where the design's errors leave nothing to draw. */
+function drawn(analysis: Analysis, subject: Subject, source: string): string | null {
+  if (subject.kind === 'piece') return drawnPiece(analysis, subject.name, source);
+  const laid = chosenPanel(analysis, subject.name);
+  if (!laid) return null;
+  if (subject.kind === 'chart') return drawChart(analysis, laid, source);
+  return writeSvg(drawPanel(laid, analysis.kinds, analysis.design.title), source);
+}
+
+function drawnPiece(analysis: Analysis, mark: string, source: string): string | null {
+  const { pieces, strips } = analysis.kinds;
+  const piece = pieces.find((each) => each.mark === mark);
+  if (piece) return drawPiece(analysis, piece, source);
+  const strip = strips.find((each) => each.mark === mark);
+  if (strip) return drawStrip(analysis, strip, source);
+  if (analysis.incomplete) return null;
+  const marks = [...pieces, ...strips].map((each) => each.mark);
+  throw new WrongUsage(
+    marks.length === 0
+      ? 'the file has no piece to draw'
+      : `no piece has the mark ${mark}; there is ${marks.join(', ')}`,
+  );
+}
 
 /** The panel asked for, or null if it is in the file but could not be laid out. A name that is not there is WrongUsage. */
 function chosenPanel({ design, panels, incomplete }: Analysis, name: string | undefined): LaidPanel | null {

@@ -1,0 +1,41 @@
+/** In which order a lattice goes together, in a few lines for the bench. */
+import type { GridFamily } from '../design/design-model.ts';
+import type { LaidPanel } from '../lattice/laid-panel.ts';
+import type { MarkedKinds } from '../shop/marked-kinds.ts';
+
+/** Lines of plain text: one a layer from the lowest, how to seat the laps, and the infill in its order of fitting. */
+export function assemblyOrder(laid: LaidPanel, kinds: MarkedKinds): string[] {
+  const { grid, fills } = laid.panel;
+  const layers = grid.families
+    .map((family, index) => ({ family, number: index + 1 }))
+    .sort((a, b) => a.family.layer - b.family.layer);
+  const steps = layers.map(({ family, number }, index) => {
+    const marks = stripMarks(laid, kinds, number);
+    return `${layerText(index, layers.length)}: family ${number}, ${headingText(family)}: ${marks.join(', ')}`;
+  });
+  const motifs = [...new Set(fills.map(({ motif }) => motif))].filter(({ fitOrder }) => fitOrder.length > 0);
+  return [
+    ...steps,
+    'Seat all laps halfway, from the middle outwards; check the diagonals; only then tap home, over a block.',
+    ...motifs.map(
+      ({ name, fitOrder }) =>
+        `Infill ${name}: ${fitOrder.map(({ role, key }) => (key === null ? role : `${role} as the key, cut ${key.toFixed(2)} mm longer and shaved to fit`)).join(', ')}`,
+    ),
+  ];
+}
+
+function layerText(index: number, count: number): string {
+  if (index === 0) return 'First, notches up';
+  return index === count - 1 ? 'Last, notches down' : 'Then';
+}
+
+const headingText = ({ direction }: GridFamily): string => `lying at ${Math.round(direction * 10) / 10}°`;
+
+/** "S1 × 4" for every kind of strip of one family in this panel, in the order of the marks. */
+function stripMarks(laid: LaidPanel, kinds: MarkedKinds, family: number): string[] {
+  return kinds.strips.flatMap(({ mark, groups }) => {
+    const own = groups.filter(({ panel, group }) => panel === laid && group.family === family);
+    const count = own.reduce((total, { group }) => total + group.placements.length, 0);
+    return count === 0 ? [] : [`${mark} × ${count}`];
+  });
+}

@@ -1,0 +1,119 @@
+/** The cells of a placement chart as seen from one side, with row and column numbers and tick boxes. */
+import { add, dot, type Point, scale } from '../geometry/point.ts';
+import { boundsOf } from '../geometry/polygons.ts';
+import type { LaidPanel } from '../lattice/laid-panel.ts';
+import type { ChartCell, ChartPlan, ChartRow } from './chart-plan.ts';
+import { area, openLine, rectangle, textAt } from './sheet/sheet-lines.ts';
+
+/** From the panel to the page: paper millimetres a panel millimetre, and the view's left upper corner. */
+export interface ChartFrame {
+  readonly side: 'front' | 'back';
+  readonly scale: number;
+  readonly left: number;
+  readonly top: number;
+}
+
+/** Paper millimetres around the panel that the numbers need. */
+export const labelRoom = { across: 13, up: 9 };
+
+const labelSize = 3;
+const largestLetters = 4.2;
+
+/** Everything that a chart shows: the region and whatever cells stand out of it. */
+export const chartBounds = (laid: LaidPanel, { rows }: ChartPlan) =>
+  boundsOf([...laid.region.flat(), ...rows.flatMap(({ cells }) => cells.flatMap(({ cell }) => cell.opening))]);
+
+export function chartView(laid: LaidPanel, plan: ChartPlan, frame: ChartFrame): string[] {
+  const bounds = chartBounds(laid, plan);
+  const place = ({ x, y }: Point): Point => ({
+    x: frame.left + (frame.side === 'front' ? x - bounds.left : bounds.right - x) * frame.scale,
+    y: frame.top + (bounds.top - y) * frame.scale,
+  });
+  const letterSize = lettersFor(plan, frame);
+  return [
+    `<g class="chart" data-side="${frame.side}">`,
+    ...columnNumbers(plan, frame, bounds.top, place),
+    ...laid.region.map((ring) => area('rule', ring.map(place))),
+    ...plan.rows.flatMap(({ cells }) => cells.flatMap((cell) => drawnCell(cell, letterSize, place))),
+    ...plan.rows.flatMap((row) => rowNumbers(row, plan, frame, place)),
+    '</g>',
+  ];
+}
+
+/** As large as the longest letters with their tick box allow in the narrowest cell. */
+function lettersFor({ rows, inradius }: ChartPlan, frame: ChartFrame): number {
+  const longest = Math.max(...rows.flatMap(({ cells }) => cells.map(({ letters }) => Array.from(letters).length)));
+  return Math.min(largestLetters, (1.75 * inradius * frame.scale) / (0.7 * longest + 0.95));
+}
+
+function drawnCell(
+  { cell, middle, letters, corner, motif }: ChartCell,
+  size: number,
+  place: (point: Point) => Point,
+): string[] {
+  const at = place(middle);
+  const box = size * 0.75;
+  const width = size * 0.7 * Array.from(letters).length;
+  const left = at.x - (width + 0.2 * size + box) / 2;
+  const dot = place(add(scale(middle, 0.24), scale(corner, 0.76)));
+  const cut = cell.inside ? '' : ' stroke-dasharray="1.2 0.6"';
+  return [
+    area(
+      'wood',
+      cell.opening.map(place),
+      ` data-row="${cell.row}" data-column="${cell.column}" data-motif="${motif}"${cut}`,
+    ),
+    `<circle class="arrow" cx="${dot.x.toFixed(2)}" cy="${dot.y.toFixed(2)}" r="${(size * 0.16).toFixed(2)}"/>`,
+    textAt(letters, { x: left + width / 2, y: at.y + size * 0.36 }, { size, anchor: 'middle', look: 'strong' }),
+    area('box', rectangle(left + width + 0.2 * size, at.y - box / 2, box, box)),
+  ];
+}
+
+/** The row's number before its first cell, how many it has after its last. */
+function rowNumbers(
+  { number, cells }: ChartRow,
+  { along }: ChartPlan,
+  frame: ChartFrame,
+  place: (point: Point) => Point,
+): string[] {
+  const [first, last] = [cells[0], cells.at(-1)];
+  if (!first || !last) return [];
+  const beside = (cell: ChartCell, side: 1 | -1): Point =>
+    place(add(cell.middle, scale(along, side * (reachOf(cell, scale(along, side)) + 3.2 / frame.scale))));
+  const [start, end] = [beside(first, -1), beside(last, 1)];
+  return [label(String(number), start, 'accent strong'), label(`= ${cells.length}`, end, 'quiet')];
+}
+
+const label = (text: string, { x, y }: Point, look: string): string =>
+  textAt(text, { x, y: y + labelSize * 0.36 }, { size: labelSize, anchor: 'middle', look: `${look} halo` });
+
+/** How far a cell reaches from its middle along a unit vector. */
+const reachOf = ({ cell, middle }: ChartCell, along: Point): number =>
+  Math.max(...cell.opening.map((corner) => dot(along, corner) - dot(along, middle)));
+
+/** Column numbers on one line over the panel, each with a thin line down to its uppermost cell. */
+function columnNumbers(
+  { columns, up }: ChartPlan,
+  frame: ChartFrame,
+  panelTop: number,
+  place: (point: Point) => Point,
+): string[] {
+  const every = columnStep(columns.map(({ top }) => place(top.middle)));
+  return columns
+    .filter(({ number }) => (number - 1) % every === 0)
+    .flatMap(({ number, top }) => {
+      const over = add(top.middle, scale(up, (panelTop + 3.5 / frame.scale - top.middle.y) / up.y));
+      const reached = add(top.middle, scale(up, reachOf(top, up)));
+      return [
+        openLine('thin', [place(over), place(reached)]),
+        label(String(number), { x: place(over).x, y: place(over).y - 2.6 }, 'accent strong'),
+      ];
+    });
+}
+
+/** Every column is numbered where there is room for its figures, else every second, fifth or tenth. */
+function columnStep(places: readonly Point[]): number {
+  const [first, second] = places;
+  const apart = first && second ? Math.abs(second.x - first.x) : Infinity;
+  return [1, 2, 5].find((step) => step * apart >= labelSize * 1.6) ?? 10;
+}

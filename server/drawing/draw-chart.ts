@@ -1,0 +1,159 @@
+/** The placement chart of a panel: which motif goes into which cell, and which way round, from the front and from the back. */
+import { boundsOf } from '../geometry/polygons.ts';
+import type { LaidPanel } from '../lattice/laid-panel.ts';
+import { assemblyOrder } from './assembly-order.ts';
+import { piecesInCell } from './cell-picture.ts';
+import { type ChartMotif, type ChartPlan, planChart } from './chart-plan.ts';
+import { chartBounds, chartView, labelRoom } from './chart-view.ts';
+import { countBoxes } from './sheet/count-boxes.ts';
+import { headHeight, footHeight, margin, type Paper, papers, sheetPage } from './sheet/sheet-page.ts';
+import { area, textAt, textBlock, wrapped } from './sheet/sheet-lines.ts';
+import { type DrawnDesign, sheetFacts } from './sheet-facts.ts';
+
+/** Smallest circle on paper that letters and a tick box can be read in at arm's length. */
+const readableRadius = 3.1;
+const captionHeight = 7;
+const orderLeading = 4.8;
+const pictureWidth = 34;
+const pictureHeight = 30;
+
+/** How a chart lies on its paper: both views under one another, or side by side. */
+interface Layout {
+  readonly paper: Paper;
+  readonly stacked: boolean;
+  readonly scale: number;
+  readonly orderLines: readonly string[];
+  readonly bandHeight: number;
+}
+
+/** An SVG sheet on the smallest paper on which it can be read, ending with a line break. `source` names the file and the state of its text. */
+export function drawChart(drawn: DrawnDesign, laid: LaidPanel, source: string): string {
+  const plan = planChart(laid);
+  const { panel } = laid;
+  const count = plan.rows.reduce((total, { cells }) => total + cells.length, 0);
+  const layout = layoutFor(drawn, laid, plan);
+  const { paper } = layout;
+  const turns = plan.rows.some(({ cells }) => cells.some(({ cell }) => cell.turned !== 0));
+  const reading = turns
+    ? 'The dot is the motif’s corner 1; a figure after the letters counts corners it is turned.'
+    : 'The dot is the motif’s corner 1.';
+  return sheetPage(
+    paper,
+    {
+      mark: panel.name,
+      heading: 'placement chart',
+      subheading: `${panel.copies === 1 ? '1 copy' : `${panel.copies} copies`}, this is one; not to scale`,
+      ...sheetFacts(drawn, [laid], source),
+    },
+    `Placement chart of panel ${panel.name}: ${count} cells in ${plan.rows.length} rows. ${assemblyOrder(laid, drawn.kinds).join('. ')}`,
+    [
+      ...countBoxes({ x: paper.width - margin, y: margin - 3 }, [
+        ['rows', plan.rows.length],
+        ['cells to fill', count],
+      ]),
+      ...(count === 0
+        ? [textAt('This panel has no infill.', { x: margin, y: margin + headHeight + 8 }, { size: 4 })]
+        : [
+            ...views(laid, plan, layout),
+            textAt(
+              `${reading} A dashed cell is cut by the outline.`,
+              { x: margin, y: paper.height - footHeight - layout.bandHeight - 1 },
+              { size: 3.1, look: 'quiet' },
+            ),
+          ]),
+      ...legend(laid, plan.motifs, layout),
+    ],
+  );
+}
+
+function layoutFor(drawn: DrawnDesign, laid: LaidPanel, plan: ChartPlan): Layout {
+  const order = assemblyOrder(laid, drawn.kinds);
+  const layouts = papers.flatMap((paper) => {
+    const roomForOrder = paper.width - 2 * margin - legendWidth(plan.motifs.length);
+    const orderLines = order.flatMap((line) => wrapped(line, Math.floor(roomForOrder / 1.85)));
+    const bandHeight = Math.max(pictureHeight + 12, orderLines.length * orderLeading + 12);
+    return [true, false].map((stacked) => ({
+      paper,
+      stacked,
+      orderLines,
+      bandHeight,
+      scale: plan.rows.length === 0 ? 1 : scaleOn(paper, bandHeight, stacked, laid, plan),
+    }));
+  });
+  const readable = layouts.find(({ paper, scale }) => {
+    const others = layouts.filter((each) => each.paper === paper);
+    return scale * plan.inradius >= readableRadius && others.every((each) => each.scale <= scale);
+  });
+  return readable ?? layouts.reduce((best, each) => (each.scale > best.scale ? each : best));
+}
+
+/** Paper millimetres a panel millimetre, never above full size. */
+function scaleOn(paper: Paper, bandHeight: number, stacked: boolean, laid: LaidPanel, plan: ChartPlan): number {
+  const { left, right, bottom, top } = chartBounds(laid, plan);
+  const across = (paper.width - 2 * margin) / (stacked ? 1 : 2) - 2 * labelRoom.across;
+  const bodyHeight = paper.height - margin - headHeight - footHeight - bandHeight - 6;
+  const up = bodyHeight / (stacked ? 2 : 1) - labelRoom.up - captionHeight;
+  return Math.max(0, Math.min(1, across / (right - left), up / (top - bottom)));
+}
+
+function views(laid: LaidPanel, plan: ChartPlan, { paper, stacked, scale }: Layout): string[] {
+  const { left, right, bottom, top } = chartBounds(laid, plan);
+  const width = (right - left) * scale;
+  const height = (top - bottom) * scale;
+  const column = (paper.width - 2 * margin) / (stacked ? 1 : 2);
+  const start = margin + headHeight;
+  const step = height + labelRoom.up + captionHeight;
+  return (['front', 'back'] as const).flatMap((side, index) => {
+    const columnLeft = margin + (stacked ? 0 : index * column);
+    const viewTop = start + (stacked ? index * step : 0);
+    const caption = side === 'front' ? 'Seen from the front' : 'Seen from the back, mirrored';
+    return [
+      textAt(caption, { x: columnLeft, y: viewTop + 3 }, { size: 3.8, look: 'strong' }),
+      ...chartView(laid, plan, {
+        side,
+        scale,
+        left: columnLeft + (column - width) / 2,
+        top: viewTop + captionHeight + labelRoom.up - 2,
+      }),
+    ];
+  });
+}
+
+const legendWidth = (motifs: number): number => motifs * (pictureWidth + 4) + 4;
+
+/** Every motif in a cell of its own, and the order of assembly beside them. */
+function legend(laid: LaidPanel, motifs: readonly ChartMotif[], { paper, orderLines, bandHeight }: Layout): string[] {
+  const top = paper.height - footHeight - bandHeight + 4;
+  const textLeft = margin + legendWidth(motifs.length);
+  return [
+    ...motifs.flatMap((motif, index) => motifPicture(laid, motif, margin + index * (pictureWidth + 4), top)),
+    textAt('Order of assembly', { x: textLeft, y: top + 4 }, { size: 3.8, look: 'strong' }),
+    ...textBlock(orderLines, { x: textLeft, y: top + 9.5 }, orderLeading, { size: 3.3 }),
+  ];
+}
+
+function motifPicture(
+  laid: LaidPanel,
+  { name, letters, count, sample }: ChartMotif,
+  left: number,
+  top: number,
+): string[] {
+  const bounds = boundsOf(sample.opening);
+  const scale = Math.min(
+    pictureWidth / (bounds.right - bounds.left),
+    (pictureHeight - 7) / (bounds.top - bounds.bottom),
+  );
+  const place = ({ x, y }: { x: number; y: number }) => ({
+    x: left + (x - bounds.left) * scale,
+    y: top + (bounds.top - y) * scale,
+  });
+  return [
+    area('cut', sample.opening.map(place)),
+    ...piecesInCell(laid, sample).map((ring) => area('wood', ring.map(place))),
+    textAt(
+      `${letters}: ${name.replaceAll('_', ' ')} × ${count}`,
+      { x: left, y: top + pictureHeight - 1 },
+      { size: 3.3, look: 'strong' },
+    ),
+  ];
+}

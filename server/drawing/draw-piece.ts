@@ -1,0 +1,211 @@
+/** The working drawing of one infill piece: enlarged with its dimensions, and at full size to lay the part on. */
+import type { PieceShape, Polygon } from '../lattice/laid-panel.ts';
+import type { MarkedPiece } from '../shop/marked-kinds.ts';
+import { breakPlaces, edgeView, faceView, type Member, singleNotches } from './member-views.ts';
+import { notchLines } from './notch-text.ts';
+import { type BrokenAxis, brokenAxis, onPage } from './sheet/broken-axis.ts';
+import { countBoxes } from './sheet/count-boxes.ts';
+import { angleDimension, heightDimension, lengthDimension } from './sheet/dimensions.ts';
+import { paperAngle, paperLength, type PaperLength, paperUnit } from './sheet/paper-figures.ts';
+import { lyingA4, margin, sheetPage } from './sheet/sheet-page.ts';
+import { area, openLine, textAt, textBlock } from './sheet/sheet-lines.ts';
+import { type DrawnDesign, sheetFacts } from './sheet-facts.ts';
+import { number } from './svg-text.ts';
+import { radians } from '../geometry/point.ts';
+import { arithmeticTolerance } from '../geometry/tolerance.ts';
+
+/** Enlargements of ISO 5455, and full size. */
+const scales = [10, 5, 2, 1] as const;
+
+/** Paper millimetres that an enlarged view should not exceed across and up. */
+const roomAcross = 240;
+const shortEnough = 140;
+const roomUp = 40;
+
+const enlargedMiddle = 90;
+const fullSizeMiddle = 146;
+
+/** An SVG sheet, A4 lying, ending with a line break. `source` names the file and the state of its text. */
+export function drawPiece(drawn: DrawnDesign, piece: MarkedPiece, source: string): string {
+  const { shape, groups } = piece;
+  const { units } = drawn.design;
+  const figure = paperLength(units);
+  const panels = [...new Set(groups.map(({ panel }) => panel))];
+  const roles = [...new Set(groups.map(({ group }) => `${group.role} of ${group.motif}`))].join(', ');
+  const section = `${figure(shape.stock.face)} × ${figure(shape.stock.depth)}${paperUnit(units)}`;
+  const summary = `${roles}: ${figure(shape.length)}${paperUnit(units)} tip to tip, ${piece.total} to cut`;
+  return sheetPage(
+    lyingA4,
+    {
+      mark: piece.mark,
+      heading: roles,
+      subheading: `${shape.stock.name}${shape.stock.wood === null ? '' : `, ${shape.stock.wood.replaceAll('_', ' ')}`}, ${section}`,
+      ...sheetFacts(drawn, panels, source),
+    },
+    summary,
+    [
+      ...countBoxes({ x: lyingA4.width - margin, y: margin - 3 }, [
+        ['whole', piece.whole],
+        ['trimmed', piece.trimmed],
+        ['spare', piece.spare],
+        ['to cut', piece.total],
+      ]),
+      ...enlargedView(shape, figure),
+      ...fullSizeView(shape, figure, piece.mark),
+      ...endNotes(shape, figure),
+    ],
+  );
+}
+
+function enlargedView(shape: PieceShape, figure: PaperLength): string[] {
+  const member = memberOf(shape);
+  const scale =
+    scales.find((each) => shape.stock.face * each <= roomUp && (each <= 5 || shape.length * each <= shortEnough)) ?? 1;
+  const breaks = breakPlaces(member);
+  const width = brokenAxis(shape.length, scale, 0, roomAcross, breaks).width;
+  const axis = brokenAxis(shape.length, scale, (lyingA4.width - width) / 2, roomAcross, breaks);
+  const half = (shape.stock.face / 2) * scale;
+  return [
+    textAt(`Enlarged ${scale}:1, seen from the front`, { x: margin, y: 42 }, { size: 3.5, look: 'quiet' }),
+    ...faceView(member, axis, enlargedMiddle),
+    ...axis.parts.map(({ from, to, left }) =>
+      openLine('axis', [
+        { x: left - (from === 0 ? 5 : 0), y: enlargedMiddle },
+        { x: left + (to - from) * scale + (to === shape.length ? 5 : 0), y: enlargedMiddle },
+      ]),
+    ),
+    ...endNames(axis),
+    ...bevelArcs(shape, axis, half),
+    ...lengths(shape, axis, half, figure),
+    ...lapPlaces(shape, axis, half, figure),
+  ];
+}
+
+const memberOf = ({ outline, length, stock, notches }: PieceShape): Member => ({
+  outline,
+  length,
+  face: stock.face,
+  depth: stock.depth,
+  notches,
+});
+
+function endNames(axis: BrokenAxis): string[] {
+  const [first, last] = [axis.parts[0], axis.parts.at(-1)];
+  if (!first || !last) return [];
+  const right = last.left + (last.to - last.from) * axis.scale;
+  return [
+    textAt('end 1', { x: first.left - 7, y: enlargedMiddle + 1.2 }, { size: 3.5, anchor: 'end', look: 'quiet' }),
+    textAt('end 2', { x: right + 7, y: enlargedMiddle + 1.2 }, { size: 3.5, look: 'quiet' }),
+  ];
+}
+
+/** Arcs this far from the node at least, and so far that the far ray leaves the wood. */
+const smallestArc = 13;
+const outOfWood = 3.5;
+
+function bevelArcs({ ends, outline }: PieceShape, axis: BrokenAxis, half: number): string[] {
+  const nodes = nodesOnAxis(outline);
+  return ends.flatMap(({ bevels }, end) => {
+    const node = onPage(axis, nodes[end] ?? 0);
+    if (bevels === null || node === null) return [];
+    const inward = end === 0 ? 0 : 180;
+    return bevels.flatMap((bevel, side) => {
+      const radius = Math.max(smallestArc, (half + outOfWood) / Math.sin(radians(bevel)));
+      const sweep = (end === side ? 1 : -1) * bevel;
+      return angleDimension({ x: node, y: enlargedMiddle }, inward, sweep, radius, paperAngle(bevel));
+    });
+  });
+}
+
+/** Where the outline crosses the axis, nearest end 1 and nearest end 2. */
+function nodesOnAxis(outline: Polygon): [number, number] {
+  const places = outline.flatMap((from, index) => {
+    const to = outline[(index + 1) % outline.length] ?? from;
+    if (Math.abs(from.y - to.y) <= arithmeticTolerance || from.y * to.y > 0) return [];
+    return [from.x + ((to.x - from.x) * from.y) / (from.y - to.y)];
+  });
+  return [Math.min(...places), Math.max(...places)];
+}
+
+/** Dimension lines keep this far from the wood, one behind the other, clear of the figures of the angles. */
+const firstLine = 16;
+const secondLine = 25;
+
+function lengths(
+  { outline, length, edges, stock }: PieceShape,
+  axis: BrokenAxis,
+  half: number,
+  figure: PaperLength,
+): string[] {
+  const edge = (side: 1 | -1, edgeLength: number): string[] => {
+    const start = Math.min(...outline.filter(({ y }) => y * side > 0).map(({ x }) => x));
+    const [from, to] = [onPage(axis, start), onPage(axis, start + edgeLength)];
+    if (edgeLength === 0 || from === null || to === null) return [];
+    const y = enlargedMiddle - side * half;
+    return lengthDimension({ x: from, y }, { x: to, y }, y - side * firstLine, figure(edgeLength));
+  };
+  const [tip, farTip] = [onPage(axis, 0), onPage(axis, length)];
+  const ends = (place: number): number =>
+    enlargedMiddle - (outline.find(({ x }) => Math.abs(x - place) <= arithmeticTolerance)?.y ?? 0) * axis.scale;
+  const overall =
+    tip === null || farTip === null
+      ? []
+      : lengthDimension(
+          { x: tip, y: Math.max(ends(0), enlargedMiddle) },
+          { x: farTip, y: Math.max(ends(length), enlargedMiddle) },
+          enlargedMiddle + half + secondLine,
+          `${figure(length)} tip to tip`,
+        );
+  const right = (farTip ?? 0) + 26;
+  const face = heightDimension(right, enlargedMiddle - half, enlargedMiddle + half, right - 6, figure(stock.face));
+  return [...edge(1, edges[0]), ...edge(-1, edges[1]), ...overall, ...face];
+}
+
+/** Places of laps from the tip of end 1. */
+function lapPlaces({ notches }: PieceShape, axis: BrokenAxis, half: number, figure: PaperLength): string[] {
+  const places = [...new Set(singleNotches(notches).map(({ place }) => place))];
+  const tip = onPage(axis, 0);
+  return places.flatMap((place) => {
+    const x = onPage(axis, place);
+    if (x === null || tip === null) return [];
+    const y = enlargedMiddle - half;
+    return lengthDimension({ x: tip, y }, { x, y }, y - secondLine, figure(place));
+  });
+}
+
+function fullSizeView(shape: PieceShape, figure: PaperLength, mark: string): string[] {
+  const member = memberOf(shape);
+  const axis = brokenAxis(shape.length, 1, margin + 2, lyingA4.width - 2 * margin - 110, breakPlaces(member));
+  const top = fullSizeMiddle + shape.stock.face / 2 + 7;
+  const right = margin + 2 + axis.width + 8;
+  const whole = axis.parts.length === 1;
+  const outline = shape.outline.map(({ x, y }) => ({ x: margin + 2 + x, y: fullSizeMiddle - y }));
+  return [
+    textAt('Full size 1:1, to lay the part on', { x: margin, y: fullSizeMiddle - 6 }, { size: 3.5, look: 'quiet' }),
+    ...(whole ? [area('wood', outline, ` data-mark="${mark}" data-length-mm="${number(shape.length)}"`)] : []),
+    ...(whole && shape.notches.length === 0 ? [] : faceView(member, axis, fullSizeMiddle)),
+    ...edgeView(member, axis, top),
+    ...heightDimension(right, top, top + shape.stock.depth, right - 7, `${figure(shape.stock.depth)} deep`),
+    textAt(
+      'seen from the right-hand edge, front face up',
+      { x: margin, y: top + shape.stock.depth + 6 },
+      { size: 3.1, look: 'quiet' },
+    ),
+  ];
+}
+
+function endNotes(shape: PieceShape, figure: PaperLength): string[] {
+  const end = (index: 0 | 1): string => {
+    const { bevels } = shape.ends[index];
+    if (bevels === null) return `End ${index + 1}: fitted to its place, the outline rules`;
+    return `End ${index + 1}: bevels ${paperAngle(bevels[0])} left, ${paperAngle(bevels[1])} right`;
+  };
+  const lines = [
+    end(0),
+    end(1),
+    'Left and right look from end 1 to end 2; bevels are',
+    'inside the wood, from the axis.',
+    ...notchLines(shape.notches, figure),
+  ];
+  return textBlock(lines, { x: lyingA4.width - margin - 96, y: fullSizeMiddle - 4 }, 5, { size: 3.5 });
+}

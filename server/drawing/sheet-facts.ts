@@ -1,0 +1,39 @@
+/** What every working drawing says of itself: where it comes from, what it assumes, what to check. */
+import type { Design, Grid } from '../design/design-model.ts';
+import type { LaidPanel } from '../lattice/laid-panel.ts';
+import type { MarkedKinds } from '../shop/marked-kinds.ts';
+import type { SheetText } from './sheet/sheet-page.ts';
+import { paperLength } from './sheet/paper-figures.ts';
+
+/** The parts of an analysis that working drawings are made from. */
+export interface DrawnDesign {
+  readonly design: Design;
+  readonly panels: readonly LaidPanel[];
+  readonly kinds: MarkedKinds;
+}
+
+/** Foot lines for the panels a sheet is about; `source` names the file and the state of its text. */
+export function sheetFacts(
+  { design }: DrawnDesign,
+  panels: readonly LaidPanel[],
+  source: string,
+): Pick<SheetText, 'origin' | 'assumptions' | 'check'> {
+  const figure = paperLength(design.units);
+  const grids = [...new Set(panels.map(({ panel }) => panel.grid))];
+  const [grid] = grids;
+  return {
+    origin: `${design.title === null ? '' : `${design.title}, `}from ${source}`,
+    assumptions: [
+      ...grids.map((each) => gridLine(each, figure)),
+      ...design.benches.map(({ name, kerf }) =>
+        kerf === null ? `bench ${name}: kerf not stated` : `bench ${name}: kerf ${kerf.toFixed(2)}`,
+      ),
+    ],
+    check: grid ? `Check: ten sides along a strip of ${grid.name} measure ${figure(10 * grid.side)}` : '',
+  };
+}
+
+function gridLine(grid: Grid, figure: (millimetres: number) => string): string {
+  const sections = new Set(grid.families.map(({ stock }) => `${figure(stock.face)} × ${figure(stock.depth)}`));
+  return `grid ${grid.name}: side ${figure(grid.side)}, strips ${[...sections].join(' and ')}, fit ${grid.fit.toFixed(2)}`;
+}

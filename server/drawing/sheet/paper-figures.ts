@@ -1,0 +1,28 @@
+/** Figures as they stand on paper: 0.1 mm or 1/64 in, half degrees. */
+import type { LengthUnit } from '../../design/design-model.ts';
+import { rounded } from '../../geometry/tolerance.ts';
+
+export type PaperLength = (millimetres: number) => string;
+
+const millimetresAnInch = 25.4;
+const finest = 64;
+
+/** Writes lengths for a file in `units`: inches as fractions in lowest terms, all else in millimetres. */
+export const paperLength = (units: LengthUnit): PaperLength =>
+  units === 'in' || units === 'ft' ? inches : (millimetres) => rounded(millimetres, 1).toFixed(1);
+
+function inches(millimetres: number): string {
+  const parts = Math.round((millimetres / millimetresAnInch) * finest);
+  const whole = Math.trunc(parts / finest);
+  let [over, under] = [Math.abs(parts % finest), finest];
+  if (over === 0) return `${whole} in`;
+  while (over % 2 === 0) [over, under] = [over / 2, under / 2];
+  const sign = parts < 0 && whole === 0 ? '-' : '';
+  return `${sign}${whole === 0 ? '' : `${whole} `}${over}/${under} in`;
+}
+
+/** The word after a bare figure: none for inches, which carry their own. */
+export const paperUnit = (units: LengthUnit): string => (units === 'in' || units === 'ft' ? '' : ' mm');
+
+/** An angle to half a degree, with its sign. */
+export const paperAngle = (angle: number): string => `${Math.round(angle * 2) / 2}°`;

@@ -1,0 +1,104 @@
+/** The sheet around a working drawing: paper of ISO 216, a heading, and a foot that says what it rests on and how to check the print. */
+import { escaped, number } from '../svg-text.ts';
+import { openLine, rectangle, area, sheetStyle, textAt, textBlock, wrapped } from './sheet-lines.ts';
+
+export interface Paper {
+  readonly name: string;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Upright sizes of ISO 216 in millimetres, the smallest first. */
+const sizes = [
+  ['A4', 210, 297],
+  ['A3', 297, 420],
+  ['A2', 420, 594],
+  ['A1', 594, 841],
+  ['A0', 841, 1189],
+] as const;
+
+export const papers: readonly Paper[] = sizes.flatMap(([name, short, long]) => [
+  { name: `${name} upright`, width: short, height: long },
+  { name: `${name} lying`, width: long, height: short },
+]);
+
+export const lyingA4: Paper = { name: 'A4 lying', width: 297, height: 210 };
+
+export const margin = 14;
+export const headHeight = 20;
+export const footHeight = 24;
+
+export interface SheetText {
+  /** The name large at the head, such as a mark. */
+  readonly mark: string;
+  readonly heading: string;
+  readonly subheading: string;
+  /** The design's title, its file and the state of its text. */
+  readonly origin: string;
+  /** What is taken as given. */
+  readonly assumptions: readonly string[];
+  /** One thing to check in a minute. */
+  readonly check: string;
+}
+
+/** A whole SVG file at full size, ending with a line break. `summary` says in words what is drawn. */
+export function sheetPage(paper: Paper, text: SheetText, summary: string, body: readonly string[]): string {
+  const { width, height } = paper;
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${number(width)}mm" height="${number(height)}mm" viewBox="0 0 ${number(width)} ${number(height)}" role="img" aria-labelledby="sheet-title sheet-summary">`,
+    `<title id="sheet-title">${escaped(`${text.mark}: ${text.heading}`)}</title>`,
+    `<desc id="sheet-summary">${escaped(summary)}</desc>`,
+    ...sheetStyle,
+    `<path class="paper" d="M0 0h${number(width)}v${number(height)}h${number(-width)}Z"/>`,
+    ...head(text),
+    ...body,
+    ...foot(paper, text),
+    '</svg>',
+    '',
+  ].join('\n');
+}
+
+const markSize = 11;
+/** Widest letters of a common sans-serif face, in ems. */
+const widestLetter = 0.75;
+
+function head({ mark, heading, subheading }: SheetText): string[] {
+  const left = margin + Array.from(mark).length * markSize * widestLetter + 4;
+  return [
+    '<g class="head">',
+    textAt(mark, { x: margin, y: margin + 9.5 }, { size: markSize, look: 'strong accent' }),
+    textAt(heading, { x: left, y: margin + 3.6 }, { size: 5, look: 'strong' }),
+    textAt(subheading, { x: left, y: margin + 9.5 }, { size: 3.8 }),
+    '</g>',
+  ];
+}
+
+const bar = 100;
+
+function foot({ width, height }: Paper, { origin, assumptions, check }: SheetText): string[] {
+  const top = height - footHeight;
+  const barLeft = width - margin - bar;
+  const letters = Math.floor((barLeft - margin - 6) / (3.1 * 0.53));
+  const lines = [origin, ...assumptions].flatMap((line) => wrapped(line, letters));
+  return [
+    '<g class="foot">',
+    openLine('rule', [
+      { x: margin, y: top },
+      { x: width - margin, y: top },
+    ]),
+    ...textBlock(lines, { x: margin, y: top + 5 }, 4.2, { size: 3.1 }),
+    ...checkBar(barLeft, top + 5),
+    textAt(check, { x: width - margin, y: top + 16.5 }, { size: 3.1, anchor: 'end', look: 'strong' }),
+    '</g>',
+  ];
+}
+
+/** A hundred millimetres in ten fields, every other one filled. */
+function checkBar(left: number, top: number): string[] {
+  const fields = Array.from({ length: bar / 10 }, (_, index) => index).filter((index) => index % 2 === 0);
+  return [
+    area('box', rectangle(left, top, bar, 2.4), ' data-check-mm="100"'),
+    ...fields.map((index) => area('arrow', rectangle(left + index * 10, top, 10, 2.4))),
+    textAt(`${bar} mm on the print: measure this bar`, { x: left + bar, y: top + 6.4 }, { size: 3.1, anchor: 'end' }),
+  ];
+}
