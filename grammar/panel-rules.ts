@@ -4,6 +4,7 @@ import { OutlineRules } from './outline-rules.ts';
 import { spanOf } from './source-range.ts';
 import type {
   CentredProperty,
+  CutCellsProperty,
   EdgeProperty,
   NodeAtProperty,
   PanelFillProperty,
@@ -109,6 +110,24 @@ export class PanelRules extends OutlineRules {
       keyword: rangeOf(word),
       edge: edge.image as EdgeProperty['edge'],
       range: spanOf(rangeOf(word), rangeOf(edge)),
+    }));
+  });
+
+  public cutCells = this.RULE('cutCells', (): CutCellsProperty => {
+    const word = this.CONSUME(keyword.cut_cells);
+    const choice = this.OR({
+      DEF: [
+        { ALT: () => this.CONSUME(keyword.trim) },
+        { ALT: () => this.CONSUME(keyword.own) },
+        { ALT: () => this.CONSUME(keyword.open) },
+      ],
+      ERR_MSG: '`trim`, `own` or `open`',
+    });
+    return this.ACTION(() => ({
+      kind: 'cut cells',
+      keyword: rangeOf(word),
+      cutCells: choice.image as CutCellsProperty['cutCells'],
+      range: spanOf(rangeOf(word), rangeOf(choice)),
     }));
   });
 

@@ -307,6 +307,11 @@ export interface ShapeProperty extends Phrase {
   readonly shape: PanelShapeSyntax;
 }
 
+export interface CutCellsProperty extends Phrase {
+  readonly kind: 'cut cells';
+  readonly cutCells: 'trim' | 'own' | 'open';
+}
+
 export interface EdgeProperty extends Phrase {
   readonly kind: 'edge';
   readonly edge: 'sawn' | 'framed';
@@ -328,6 +333,7 @@ export type PanelProperty =
   | NodeAtProperty
   | ShapeProperty
   | EdgeProperty
+  | CutCellsProperty
   | ValueProperty<'stub'>
   | ValueProperty<'tail'>
   | PanelFillProperty

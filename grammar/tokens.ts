@@ -74,6 +74,7 @@ export const knownWords = {
   edge: property('Of a panel: sawn or framed. Of an opening: one of its sides.'),
   stub: property('How far a framed strip runs into the frame.'),
   tail: property('How far a sawn strip runs beyond its last node.'),
+  cut_cells: property('What a cell cut by the frame gets: trim, own or open.'),
   copies: property('How many of this panel are made.'),
 
   for: link('The shape of opening a motif is for.'),
@@ -106,6 +107,9 @@ export const knownWords = {
   wide: constant('The corners above 90°.'),
   sawn: constant('Whole pieces, sawn through later.'),
   framed: constant('Pieces fitted to a frame.'),
+  trim: constant('The whole motif, cut by the frame.'),
+  own: constant('The motif set into what the frame leaves of the cell.'),
+  open: constant('No infill.'),
   cell: constant('An opening of the grid.'),
   cells: constant('Counts openings instead of millimetres.'),
   left: constant('Turning counter-clockwise.'),

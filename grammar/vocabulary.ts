@@ -57,6 +57,7 @@ export type PhraseRule = Extract<
   | 'edge'
   | 'stub'
   | 'tail'
+  | 'cutCells'
   | 'panelFill'
   | 'copies'
 >;
@@ -143,6 +144,7 @@ export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
     node: { rule: 'nodeAt', example: 'node at 0, 0' },
     shape: { rule: 'shape', example: 'shape 5 x 4 cells' },
     edge: { rule: 'edge', example: 'edge framed' },
+    cut_cells: { rule: 'cutCells', example: 'cut_cells trim' },
     stub: { rule: 'stub', example: 'stub 8' },
     tail: { rule: 'tail', example: 'tail 6' },
     fill: {

@@ -97,7 +97,19 @@ export function fillOf(shape: CellShape, motif: Motif, stock: StripStock): Panel
 
 export function panelOf(grid: Grid, shape: PanelShape, more: Partial<Panel> = {}): Panel {
   const phase: Phase = { kind: 'centred', on: 'node' };
-  return { ...named('blade'), grid, phase, shape, edge: 'sawn', stub: 0, tail: 6, fills: [], copies: 1, ...more };
+  return {
+    ...named('blade'),
+    grid,
+    phase,
+    shape,
+    edge: 'sawn',
+    stub: 0,
+    tail: 6,
+    fills: [],
+    cutCells: 'trim',
+    copies: 1,
+    ...more,
+  };
 }
 
 export const cellsShape = (across: number, up: number): PanelShape => ({ kind: 'cells', across, up, range: nowhere });

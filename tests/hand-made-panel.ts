@@ -57,6 +57,7 @@ const panel: Panel = {
   stub: 0,
   tail: 6,
   fills: [{ shape: 'square', motif, stock: bass, turned: 0, tips: [], range }],
+  cutCells: 'trim',
   copies: 2,
 };
 

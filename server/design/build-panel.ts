@@ -55,6 +55,7 @@ export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: 
     stub: stubLength,
     tail: tailLength,
     fills,
+    cutCells: propertyOf(panel, 'cut cells')?.cutCells ?? 'trim',
     copies: copyCount,
   };
 }

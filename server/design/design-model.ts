@@ -150,6 +150,8 @@ export interface PanelFill {
   readonly range: SourceRange;
 }
 
+export type CutCells = 'trim' | 'own' | 'open';
+
 export interface Panel extends Named {
   readonly grid: Grid;
   readonly phase: Phase;
@@ -160,6 +162,8 @@ export interface Panel extends Named {
   /** How far a sawn strip's end runs beyond its last node. */
   readonly tail: number;
   readonly fills: readonly PanelFill[];
+  /** What a cell cut by the frame gets: its whole motif trimmed, a motif of its own set into what is left, or nothing. */
+  readonly cutCells: CutCells;
   readonly copies: number;
 }
 

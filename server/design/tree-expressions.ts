@@ -10,6 +10,7 @@ export function expressionsIn(property: Property): readonly Expression[] {
     case 'both slants':
     case 'centred':
     case 'edge':
+    case 'cut cells':
     case 'path':
       return [];
     case 'grid kind':

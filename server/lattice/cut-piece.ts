@@ -30,6 +30,8 @@ export interface CutPiece {
   readonly shape: PieceShape;
   readonly outline: Polygon;
   readonly placement: Placement;
+  /** Whether it lies flipped over about its axis from the way its shape is told. */
+  readonly flipped: boolean;
   /** The piece on the ground of its cell. */
   readonly ground: Polygon;
   /** Plan area lost to the opening's edge, mm². */
@@ -98,5 +100,5 @@ export function settled(
   const at = add(anchor, scale(along, lie.turned ? start + shape.length : start));
   const placement: Placement = lie.turned ? { at, turn: (turn + 180) % 360 } : { at, turn };
   const outline = lie.flipped ? shape.outline.map(({ x, y }) => ({ x, y: -y })).reverse() : shape.outline;
-  return { shape, outline, placement, ground };
+  return { shape, outline, placement, flipped: lie.flipped, ground };
 }

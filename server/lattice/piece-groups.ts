@@ -3,15 +3,15 @@ import type { Panel, PanelFill } from '../design/design-model.ts';
 import type { Problem } from '../../grammar/problem.ts';
 import { problemAt } from '../../grammar/problem-catalogue.ts';
 import { add, direction, distance, type Point, subtract, turned } from '../geometry/point.ts';
-import { areaOf, boundsOf, intersectionOf, signedArea, withoutIdlePoints } from '../geometry/polygons.ts';
+import { areaOf, boundsOf, intersectionOf, isConvexRing, signedArea, withoutIdlePoints } from '../geometry/polygons.ts';
 import { localRings, type Region } from '../geometry/region.ts';
 import { areaTolerance } from '../geometry/tolerance.ts';
-import { type CellClass, centroidOf, turnOntoItself } from './cell-classes.ts';
+import { type CellClass, centroidOf, cornersFromLowest, turnOntoItself } from './cell-classes.ts';
 import { settled } from './cut-piece.ts';
 import { type FilledPiece, fillOpening } from './fill-opening.ts';
 import type { Period } from './grid-lines.ts';
 import type { CellCount, NotchRun, PieceFate, PieceGroup, Placement, Polygon, UnnumberedCell } from './laid-panel.ts';
-import { placesOfRun } from './notch-runs.ts';
+import { flippedRuns, placesOfRun } from './notch-runs.ts';
 import { endsOfOutline } from './piece-shape.ts';
 import { countInside, type LatticeScan, memberPlace, placesInside, scanLattice } from './scan-lattice.ts';
 
@@ -27,7 +27,13 @@ interface ClassScan {
   readonly cell: CellClass;
   readonly scan: LatticeScan;
   /** Moves of boundary cells, each with the region's rings near it and the area of opening inside. */
-  readonly boundary: readonly { readonly move: Point; readonly rings: readonly Polygon[]; readonly openArea: number }[];
+  readonly boundary: readonly BoundaryCell[];
+}
+
+interface BoundaryCell {
+  readonly move: Point;
+  readonly rings: readonly Polygon[];
+  readonly openArea: number;
 }
 
 export function panelInfill(panel: Panel, classes: readonly CellClass[], period: Period, region: Region): PanelInfill {
@@ -95,16 +101,23 @@ function fillClass(panel: Panel, { cell, scan, boundary }: ClassScan, period: Pe
     };
   }
   const { pieces, problems } = fillOpening(cell.frame, fill.motif, fill.stock, fill.tips);
+  const fullArea = areaOf([cell.opening]);
+  const isCut = ({ openArea }: BoundaryCell): boolean => fullArea - openArea > areaTolerance;
+  const keepsMotif = panel.edge === 'sawn' || panel.cutCells === 'trim';
+  const clipped = keepsMotif ? boundary : boundary.filter((each) => !isCut(each));
   const middle = centroidOf(cell.frame);
   const onPanel = (point: Point): Point => turned(add(turned(subtract(point, middle), turn), middle), -cell.frameTurn);
   const inCell = pieces.map((piece) => placedInCell(piece, onPanel, turn - cell.frameTurn));
   const insideMoves = (): Iterable<Point> => placesInside(scan, nowhere, period);
-  const neededAt = new Set<number>();
+  const neededAt = new Set<Point>();
   const groups = inCell.flatMap((piece) =>
-    groupsOfPiece(panel, fill, piece, { count: countInside(scan), moves: insideMoves }, boundary, (cellNumber) =>
-      neededAt.add(cellNumber),
+    groupsOfPiece(panel, fill, piece, { count: countInside(scan), moves: insideMoves }, clipped, (move) =>
+      neededAt.add(move),
     ),
   );
+  const own =
+    keepsMotif || panel.cutCells === 'open' ? [] : boundary.filter(isCut).flatMap((each) => ownFill(cell, each, fill));
+  for (const { move } of own) neededAt.add(move);
   const needed = pieces.length > 0 ? countInside(scan) + neededAt.size : 0;
   const cellAt = (move: Point, inside: boolean): UnnumberedCell => ({
     shape: cell.shape,
@@ -116,10 +129,44 @@ function fillClass(panel: Panel, { cell, scan, boundary }: ClassScan, period: Pe
   const filledCells = function* (): Generator<UnnumberedCell> {
     if (pieces.length === 0) return;
     for (const move of insideMoves()) yield cellAt(move, true);
-    for (const [number, { move, openArea }] of boundary.entries())
-      if (neededAt.has(number)) yield cellAt(move, areaOf([cell.opening]) - openArea <= areaTolerance);
+    for (const each of boundary) if (neededAt.has(each.move)) yield cellAt(each.move, !isCut(each));
   };
-  return { shape: cell.shape, groups, met, needed, filledCells, problems };
+  const all = {
+    groups: [...groups, ...own.map(({ group }) => group)],
+    problems: [...problems, ...own.flatMap((each) => each.problems)],
+  };
+  return { shape: cell.shape, met, needed, filledCells, ...all };
+}
+
+interface OwnPiece {
+  readonly move: Point;
+  readonly group: PieceGroup;
+  readonly problems: readonly Problem[];
+}
+
+/**
+ * The motif set anew into what the frame leaves of a cell, where that is straight-sided, without hollows and has
+ * as many corners as the motif's cell; else nothing. Corner 1 is the lowest, then leftmost.
+ */
+function ownFill(cell: CellClass, { move, rings }: BoundaryCell, fill: PanelFill): OwnPiece[] {
+  const opening = cell.opening.map((corner) => add(corner, move));
+  const [part, ...others] = intersectionOf([opening], rings).map(withoutIdlePoints);
+  if (!part || others.length > 0 || part.length !== cell.opening.length || !isConvexRing(part)) return [];
+  const { pieces, problems } = fillOpening(cornersFromLowest(part), fill.motif, fill.stock, fill.tips);
+  return pieces.map((piece) => ({
+    move,
+    problems,
+    group: {
+      motif: piece.motif,
+      role: piece.role,
+      shape: piece.shape,
+      outline: piece.outline,
+      fate: 'trimmed',
+      count: 1,
+      range: piece.words,
+      placements: () => [piece.placement],
+    },
+  }));
 }
 
 function placedInCell(piece: FilledPiece, onPanel: (point: Point) => Point, turn: number): FilledPiece {
@@ -139,18 +186,18 @@ function groupsOfPiece(
   piece: FilledPiece,
   inside: InsideMoves,
   boundary: ClassScan['boundary'],
-  markNeeded: (cellNumber: number) => void,
+  markNeeded: (move: Point) => void,
 ): PieceGroup[] {
   const full = signedArea(piece.ground);
   const whole: Point[] = [];
   const trimmed: Point[] = [];
   const fitted: PieceGroup[] = [];
-  boundary.forEach(({ move, rings }, cellNumber) => {
+  boundary.forEach(({ move, rings }) => {
     const ground = piece.ground.map((point) => add(point, move));
     const kept = intersectionOf([ground], rings);
     const keptArea = areaOf(kept);
     if (keptArea <= areaTolerance) return;
-    markNeeded(cellNumber);
+    markNeeded(move);
     if (full - keptArea <= areaTolerance) whole.push(move);
     else if (panel.edge === 'sawn') trimmed.push(move);
     else fitted.push(...fittedPieces(piece, fill, kept, move));
@@ -207,8 +254,10 @@ function fittedPieces(piece: FilledPiece, fill: PanelFill, kept: readonly Polygo
 }
 
 /** A piece's notches as it lies, each by itself, measured from its placement. */
-const notchesOnGround = ({ shape }: FilledPiece): NotchRun[] =>
-  shape.notches.flatMap((run) => placesOfRun(run).map((first) => ({ ...run, first, step: 0, count: 1 })));
+const notchesOnGround = ({ shape, flipped }: FilledPiece): NotchRun[] =>
+  (flipped ? flippedRuns(shape.notches) : shape.notches).flatMap((run) =>
+    placesOfRun(run).map((first) => ({ ...run, first, step: 0, count: 1 })),
+  );
 
 function unusedFills(panel: Panel, classes: readonly CellClass[]): Problem[] {
   const made = [...new Set(classes.map(({ shape }) => shape))].join(', ');
