@@ -15,3 +15,15 @@ export interface Watch {
   rest(): Promise<void>;
   report(progress: SearchProgress): void;
 }
+
+/** A watch for the first of `parts` equal parts of the time left. */
+export function shareOf(watch: Watch, parts: number): Watch {
+  const left = watch.secondsLeft();
+  const secondsLeft = (): number => Math.max(0, watch.secondsLeft() - left * (1 - 1 / parts));
+  return {
+    interruption: () => watch.interruption() ?? (secondsLeft() > 0 ? null : 'time'),
+    secondsLeft,
+    rest: () => watch.rest(),
+    report: (progress) => watch.report(progress),
+  };
+}
