@@ -1,5 +1,5 @@
 /** In which order a lattice goes together, in a few lines for the bench. */
-import type { GridFamily } from '../design/design-model.ts';
+import type { GridFamily, Motif } from '../design/design-model.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import type { MarkedKinds } from '../shop/marked-kinds.ts';
 
@@ -13,15 +13,23 @@ export function assemblyOrder(laid: LaidPanel, kinds: MarkedKinds): string[] {
     const marks = stripMarks(laid, kinds, number);
     return `${layerText(index, layers.length)}: family ${number}, ${headingText(family)}: ${marks.join(', ')}`;
   });
-  const motifs = [...new Set(fills.map(({ motif }) => motif))].filter(({ fitOrder }) => fitOrder.length > 0);
+  const motifs = [...new Set(fills.flatMap(({ motif }) => withNested(motif)))];
   return [
     ...steps,
     'Seat all laps halfway, from the middle outwards; check the diagonals; only then tap home, over a block.',
-    ...motifs.map(
-      ({ name, fitOrder }) =>
-        `Infill ${name}: ${fitOrder.map(({ role, key }) => (key === null ? role : `${role} as the key, cut ${key.toFixed(2)} mm longer and shaved to fit`)).join(', ')}`,
-    ),
+    ...motifs.filter(({ fitOrder, dividers }) => fitOrder.length + dividers.length > 0).map(fittingText),
   ];
+}
+/** A motif and those that fill its parts, the outer one first. */
+const withNested = (motif: Motif): Motif[] => [motif, ...motif.fills.flatMap((fill) => withNested(fill.motif))];
+
+function fittingText({ name, dividers, fitOrder, fills }: Motif): string {
+  const roles = fitOrder.map(({ role, key }) =>
+    key === null ? role : `${role} as the key, cut ${key.toFixed(2)} mm longer and shaved to fit`,
+  );
+  const before = [...new Set(dividers.map(({ role }) => role))];
+  const after = [...new Set(fills.map(({ motif }) => `each part with ${motif.name}`))];
+  return `Infill ${name}: ${[...before, ...roles, ...after].join(', then ')}`;
 }
 
 function layerText(index: number, count: number): string {

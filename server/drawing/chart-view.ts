@@ -33,8 +33,8 @@ export function chartView(laid: LaidPanel, plan: ChartPlan, frame: ChartFrame): 
   return [
     `<g class="chart" data-side="${frame.side}">`,
     ...columnNumbers(plan, frame, bounds.top, place),
-    ...laid.region.map((ring) => area('rule', ring.map(place))),
     ...plan.rows.flatMap(({ cells }) => cells.flatMap((cell) => drawnCell(cell, letterSize, place))),
+    ...laid.region.map((ring) => area('outline', ring.map(place))),
     ...plan.rows.flatMap((row) => rowNumbers(row, plan, frame, place)),
     '</g>',
   ];
@@ -43,7 +43,7 @@ export function chartView(laid: LaidPanel, plan: ChartPlan, frame: ChartFrame): 
 /** As large as the longest letters with their tick box allow in the narrowest cell. */
 function lettersFor({ rows, inradius }: ChartPlan, frame: ChartFrame): number {
   const longest = Math.max(...rows.flatMap(({ cells }) => cells.map(({ letters }) => Array.from(letters).length)));
-  return Math.min(largestLetters, (1.75 * inradius * frame.scale) / (0.7 * longest + 0.95));
+  return Math.min(largestLetters, (1.5 * inradius * frame.scale) / (0.7 * longest + 0.95));
 }
 
 function drawnCell(
@@ -105,7 +105,7 @@ function columnNumbers(
       const over = add(top.middle, scale(up, (panelTop + 3.5 / frame.scale - top.middle.y) / up.y));
       const reached = add(top.middle, scale(up, reachOf(top, up)));
       return [
-        openLine('thin', [place(over), place(reached)]),
+        openLine('guide', [place(over), place(reached)]),
         label(String(number), { x: place(over).x, y: place(over).y - 2.6 }, 'accent strong'),
       ];
     });

@@ -23,7 +23,6 @@ interface Layout {
   readonly stacked: boolean;
   readonly scale: number;
   readonly orderLines: readonly string[];
-  readonly bandHeight: number;
 }
 
 /** An SVG sheet on the smallest paper on which it can be read, ending with a line break. `source` names the file and the state of its text. */
@@ -57,11 +56,11 @@ export function drawChart(drawn: DrawnDesign, laid: LaidPanel, source: string): 
             ...views(laid, plan, layout),
             textAt(
               `${reading} A dashed cell is cut by the outline.`,
-              { x: margin, y: paper.height - footHeight - layout.bandHeight - 1 },
+              { x: margin, y: legendTop(laid, plan, layout) - 4 },
               { size: 3.1, look: 'quiet' },
             ),
           ]),
-      ...legend(laid, plan.motifs, layout),
+      ...legend(laid, plan.motifs, layout, legendTop(laid, plan, layout)),
     ],
   );
 }
@@ -72,19 +71,25 @@ function layoutFor(drawn: DrawnDesign, laid: LaidPanel, plan: ChartPlan): Layout
     const roomForOrder = paper.width - 2 * margin - legendWidth(plan.motifs.length);
     const orderLines = order.flatMap((line) => wrapped(line, Math.floor(roomForOrder / 1.85)));
     const bandHeight = Math.max(pictureHeight + 12, orderLines.length * orderLeading + 12);
-    return [true, false].map((stacked) => ({
+    return [true, false].map((stacked): Layout => ({
       paper,
       stacked,
       orderLines,
-      bandHeight,
       scale: plan.rows.length === 0 ? 1 : scaleOn(paper, bandHeight, stacked, laid, plan),
     }));
   });
-  const readable = layouts.find(({ paper, scale }) => {
-    const others = layouts.filter((each) => each.paper === paper);
-    return scale * plan.inradius >= readableRadius && others.every((each) => each.scale <= scale);
-  });
-  return readable ?? layouts.reduce((best, each) => (each.scale > best.scale ? each : best));
+  const larger = (best: Layout, each: Layout): Layout => (each.scale > best.scale ? each : best);
+  const readable = layouts.find(({ scale }) => scale * plan.inradius >= readableRadius);
+  return layouts.filter(({ paper }) => !readable || areaOf(paper) === areaOf(readable.paper)).reduce(larger);
+}
+
+const areaOf = ({ width, height }: Paper): number => width * height;
+
+/** Where the views end and the legend begins. */
+function legendTop(laid: LaidPanel, plan: ChartPlan, { stacked, scale }: Layout): number {
+  const { bottom, top } = chartBounds(laid, plan);
+  const height = plan.rows.length === 0 ? 0 : (top - bottom) * scale + labelRoom.up + captionHeight;
+  return margin + headHeight + height * (stacked ? 2 : 1) + 10;
 }
 
 /** Paper millimetres a panel millimetre, never above full size. */
@@ -122,8 +127,7 @@ function views(laid: LaidPanel, plan: ChartPlan, { paper, stacked, scale }: Layo
 const legendWidth = (motifs: number): number => motifs * (pictureWidth + 4) + 4;
 
 /** Every motif in a cell of its own, and the order of assembly beside them. */
-function legend(laid: LaidPanel, motifs: readonly ChartMotif[], { paper, orderLines, bandHeight }: Layout): string[] {
-  const top = paper.height - footHeight - bandHeight + 4;
+function legend(laid: LaidPanel, motifs: readonly ChartMotif[], { orderLines }: Layout, top: number): string[] {
   const textLeft = margin + legendWidth(motifs.length);
   return [
     ...motifs.flatMap((motif, index) => motifPicture(laid, motif, margin + index * (pictureWidth + 4), top)),

@@ -12,7 +12,7 @@ import { area, openLine, textAt, textBlock } from './sheet/sheet-lines.ts';
 import { type DrawnDesign, sheetFacts } from './sheet-facts.ts';
 import { number } from './svg-text.ts';
 import { radians } from '../geometry/point.ts';
-import { arithmeticTolerance } from '../geometry/tolerance.ts';
+import { arithmeticTolerance, isZeroLength } from '../geometry/tolerance.ts';
 
 /** Enlargements of ISO 5455, and full size. */
 const scales = [10, 5, 2, 1] as const;
@@ -138,7 +138,8 @@ function lengths(
   figure: PaperLength,
 ): string[] {
   const edge = (side: 1 | -1, edgeLength: number): string[] => {
-    const start = Math.min(...outline.filter(({ y }) => y * side > 0).map(({ x }) => x));
+    const atEdge = outline.filter(({ y }) => isZeroLength(y - (side * stock.face) / 2));
+    const start = Math.min(...atEdge.map(({ x }) => x));
     const [from, to] = [onPage(axis, start), onPage(axis, start + edgeLength)];
     if (edgeLength === 0 || from === null || to === null) return [];
     const y = enlargedMiddle - side * half;

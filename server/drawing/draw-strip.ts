@@ -1,5 +1,6 @@
 /** The working drawing of one strip: its face and its edge at full size with the places of all notches, and every kind of notch enlarged. */
 import type { NotchRun, StripGroup } from '../lattice/laid-panel.ts';
+import { leanOf } from '../lattice/strip-kinds.ts';
 import type { MarkedStrip } from '../shop/marked-kinds.ts';
 import { breakPlaces, edgeView, faceView, type Member, singleNotches } from './member-views.ts';
 import { notchDetails } from './notch-details.ts';
@@ -129,8 +130,11 @@ function stripNotes(strip: MarkedStrip, group: StripGroup, figure: PaperLength):
 const inOrder = (runs: readonly NotchRun[]): NotchRun[] =>
   [...runs].sort((a, b) => a.first - b.first || a.angle - b.angle);
 
-function handText({ hand }: StripGroup): string {
+function handText(group: StripGroup): string {
+  const { hand } = group;
   if (hand === null) return 'No hand: turned or flipped, it is its own mirror image.';
   const side = hand === 'right' ? 'right' : 'left';
-  return `${side === 'right' ? 'Right' : 'Left'}-handed: with a notch upward, the slants lean to the ${side}. Its mirror image does not fit.`;
+  const lean =
+    leanOf(group) === 0 ? 'compare it with this drawing' : `with a notch upward, more slants lean to the ${side}`;
+  return `${side === 'right' ? 'Right' : 'Left'}-handed: ${lean}. Its mirror image does not fit.`;
 }

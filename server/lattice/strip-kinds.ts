@@ -35,6 +35,13 @@ export const standardPosition = (strip: NotchedStrip): NotchedStrip =>
 export const sameStrip = (a: NotchedStrip, b: NotchedStrip): boolean =>
   a.stock === b.stock && sameLength(a.length, b.length) && sameRuns(a.notches, b.notches);
 
+/** How many more slants lean to the right than to the left, seen with their notch upward; negative for the left. */
+export const leanOf = ({ notches }: Pick<NotchedStrip, 'notches'>): number =>
+  notches.reduce((sum, { from, count, angle }) => {
+    const side = from === 'above' ? 1 : -1;
+    return sum + side * count * (sameAngle(angle, 90) ? 0 : Math.sign(90 - angle));
+  }, 0);
+
 /**
  * The hand of a strip that is not its own mirror image, null for one that is. Right: seen with a notch
  * upward, more slants lean to the right (less than 90° from the axis) than to the left.
@@ -43,10 +50,7 @@ export function handOf(strip: NotchedStrip): 'left' | 'right' | null {
   const mirrored = positionsOf(mirroredStrip(strip));
   const standard = standardPosition(strip);
   if (mirrored.some((each) => sameStrip(each, standard))) return null;
-  const lean = strip.notches.reduce((sum, run) => {
-    const side = run.from === 'above' ? 1 : -1;
-    return sum + side * run.count * (sameAngle(run.angle, 90) ? 0 : Math.sign(90 - run.angle));
-  }, 0);
+  const lean = leanOf(strip);
   if (lean !== 0) return lean > 0 ? 'right' : 'left';
   const best = mirrored.reduce((one, each) => (compareRuns(each.notches, one.notches) > 0 ? each : one));
   return compareRuns(standard.notches, best.notches) > 0 ? 'right' : 'left';

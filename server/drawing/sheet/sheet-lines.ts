@@ -11,8 +11,8 @@ export const sheetStyle = [
   '.paper { fill: #ffffff; }',
   `text { fill: ${ink}; font-family: sans-serif; }`,
   'text.halo { stroke: #ffffff; stroke-width: 1; stroke-linejoin: round; paint-order: stroke; }',
-  `text.quiet { fill: #6b5d4d; }`,
-  `text.strong { font-weight: bold; }`,
+  'text.quiet { fill: #6b5d4d; }',
+  'text.strong { font-weight: bold; }',
   `text.accent { fill: ${accent}; }`,
   `.wood { fill: #f3e8d0; stroke: ${ink}; stroke-width: 0.35; stroke-linejoin: round; }`,
   `.bare { fill: #f3e8d0; stroke: none; }`,
@@ -22,12 +22,14 @@ export const sheetStyle = [
   `.axis { fill: none; stroke: ${ink}; stroke-width: 0.18; stroke-dasharray: 5 1 0.6 1; }`,
   `.thin { fill: none; stroke: ${accent}; stroke-width: 0.18; }`,
   `.arrow { fill: ${accent}; stroke: none; }`,
+  '.guide { fill: none; stroke: #b5c8c8; stroke-width: 0.18; }',
+  `.outline { fill: none; stroke: ${accent}; stroke-width: 0.45; stroke-linejoin: round; }`,
   `.rule { fill: none; stroke: ${ink}; stroke-width: 0.25; }`,
   `.box { fill: #ffffff; stroke: ${ink}; stroke-width: 0.3; }`,
   '</style>',
 ];
 
-export type LineKind = 'edge' | 'hidden' | 'axis' | 'thin' | 'rule';
+export type LineKind = 'edge' | 'hidden' | 'axis' | 'thin' | 'guide' | 'outline' | 'rule';
 export type AreaKind = 'wood' | 'bare' | 'cut' | 'box' | 'arrow';
 
 export interface TextLook {

@@ -26,7 +26,7 @@ export const lyingA4: Paper = { name: 'A4 lying', width: 297, height: 210 };
 
 export const margin = 14;
 export const headHeight = 20;
-export const footHeight = 24;
+export const footHeight = 29;
 
 export interface SheetText {
   /** The name large at the head, such as a mark. */
@@ -74,11 +74,12 @@ function head({ mark, heading, subheading }: SheetText): string[] {
 }
 
 const bar = 100;
+const footSize = 2.9;
 
 function foot({ width, height }: Paper, { origin, assumptions, check }: SheetText): string[] {
   const top = height - footHeight;
   const barLeft = width - margin - bar;
-  const letters = Math.floor((barLeft - margin - 6) / (3.1 * 0.53));
+  const letters = Math.floor((barLeft - margin - 6) / (footSize * 0.5));
   const lines = [origin, ...assumptions].flatMap((line) => wrapped(line, letters));
   return [
     '<g class="foot">',
@@ -86,7 +87,7 @@ function foot({ width, height }: Paper, { origin, assumptions, check }: SheetTex
       { x: margin, y: top },
       { x: width - margin, y: top },
     ]),
-    ...textBlock(lines, { x: margin, y: top + 5 }, 4.2, { size: 3.1 }),
+    ...textBlock(lines, { x: margin, y: top + 4.6 }, 4, { size: footSize }),
     ...checkBar(barLeft, top + 5),
     textAt(check, { x: width - margin, y: top + 16.5 }, { size: 3.1, anchor: 'end', look: 'strong' }),
     '</g>',
