@@ -2,6 +2,7 @@
 import type { GridFamily, Motif } from '../design/design-model.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import type { MarkedKinds } from '../shop/marked-kinds.ts';
+import { paperAngle } from './sheet/paper-figures.ts';
 
 /** Lines of plain text: one a layer from the lowest, how to seat the laps, and the infill in its order of fitting. */
 export function assemblyOrder(laid: LaidPanel, kinds: MarkedKinds): string[] {
@@ -37,7 +38,7 @@ function layerText(index: number, count: number): string {
   return index === count - 1 ? 'Last, notches down' : 'Then';
 }
 
-const headingText = ({ direction }: GridFamily): string => `lying at ${Math.round(direction * 10) / 10}°`;
+const headingText = ({ direction }: GridFamily): string => `lying at ${paperAngle(((direction % 180) + 180) % 180)}`;
 
 /** "S1 × 4" for every kind of strip of one family in this panel, in the order of the marks. */
 function stripMarks(laid: LaidPanel, kinds: MarkedKinds, family: number): string[] {

@@ -1,9 +1,11 @@
 /** The cells of a placement chart as seen from one side, with row and column numbers and tick boxes. */
 import { add, dot, type Point, scale } from '../geometry/point.ts';
 import { boundsOf } from '../geometry/polygons.ts';
+import { directionTolerance } from '../geometry/tolerance.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import type { ChartCell, ChartPlan, ChartRow } from './chart-plan.ts';
 import { area, openLine, rectangle, textAt } from './sheet/sheet-lines.ts';
+import { number } from './svg-text.ts';
 
 /** From the panel to the page: paper millimetres a panel millimetre, and the view's left upper corner. */
 export interface ChartFrame {
@@ -30,11 +32,13 @@ export function chartView(laid: LaidPanel, plan: ChartPlan, frame: ChartFrame): 
     y: frame.top + (bounds.top - y) * frame.scale,
   });
   const letterSize = lettersFor(plan, frame);
+  const cells = plan.rows.flatMap((row) => row.cells);
   return [
     `<g class="chart" data-side="${frame.side}">`,
     ...columnNumbers(plan, frame, bounds.top, place),
-    ...plan.rows.flatMap(({ cells }) => cells.flatMap((cell) => drawnCell(cell, letterSize, place))),
+    ...cells.map((cell) => cellOpening(cell, place)),
     ...laid.region.map((ring) => area('outline', ring.map(place))),
+    ...cells.flatMap((cell) => cellText(cell, letterSize, place)),
     ...plan.rows.flatMap((row) => rowNumbers(row, plan, frame, place)),
     '</g>',
   ];
@@ -46,24 +50,21 @@ function lettersFor({ rows, inradius }: ChartPlan, frame: ChartFrame): number {
   return Math.min(largestLetters, (1.5 * inradius * frame.scale) / (0.7 * longest + 0.95));
 }
 
-function drawnCell(
-  { cell, middle, letters, corner, motif }: ChartCell,
-  size: number,
-  place: (point: Point) => Point,
-): string[] {
+function cellOpening({ cell, motif }: ChartCell, place: (point: Point) => Point): string {
+  const cut = cell.inside ? '' : ' stroke-dasharray="1.2 0.6"';
+  const facts = ` data-row="${cell.row}" data-column="${cell.column}" data-motif="${motif}"`;
+  return area('wood', cell.opening.map(place), `${facts}${cut}`);
+}
+
+/** Letters and tick box in the middle, a dot where the motif's corner 1 lies. */
+function cellText({ middle, letters, corner }: ChartCell, size: number, place: (point: Point) => Point): string[] {
   const at = place(middle);
   const box = size * 0.75;
   const width = size * 0.7 * Array.from(letters).length;
   const left = at.x - (width + 0.2 * size + box) / 2;
   const dot = place(add(scale(middle, 0.24), scale(corner, 0.76)));
-  const cut = cell.inside ? '' : ' stroke-dasharray="1.2 0.6"';
   return [
-    area(
-      'wood',
-      cell.opening.map(place),
-      ` data-row="${cell.row}" data-column="${cell.column}" data-motif="${motif}"${cut}`,
-    ),
-    `<circle class="arrow" cx="${dot.x.toFixed(2)}" cy="${dot.y.toFixed(2)}" r="${(size * 0.16).toFixed(2)}"/>`,
+    `<circle class="arrow" cx="${number(dot.x)}" cy="${number(dot.y)}" r="${number(size * 0.16)}"/>`,
     textAt(letters, { x: left + width / 2, y: at.y + size * 0.36 }, { size, anchor: 'middle', look: 'strong' }),
     area('box', rectangle(left + width + 0.2 * size, at.y - box / 2, box, box)),
   ];
@@ -71,7 +72,7 @@ function drawnCell(
 
 /** The row's number before its first cell, how many it has after its last. */
 function rowNumbers(
-  { number, cells }: ChartRow,
+  { number: row, cells }: ChartRow,
   { along }: ChartPlan,
   frame: ChartFrame,
   place: (point: Point) => Point,
@@ -81,7 +82,7 @@ function rowNumbers(
   const beside = (cell: ChartCell, side: 1 | -1): Point =>
     place(add(cell.middle, scale(along, side * (reachOf(cell, scale(along, side)) + 3.2 / frame.scale))));
   const [start, end] = [beside(first, -1), beside(last, 1)];
-  return [label(String(number), start, 'accent strong'), label(`= ${cells.length}`, end, 'quiet')];
+  return [label(String(row), start, 'accent strong'), label(`= ${cells.length}`, end, 'quiet')];
 }
 
 const label = (text: string, { x, y }: Point, look: string): string =>
@@ -91,23 +92,26 @@ const label = (text: string, { x, y }: Point, look: string): string =>
 const reachOf = ({ cell, middle }: ChartCell, along: Point): number =>
   Math.max(...cell.opening.map((corner) => dot(along, corner) - dot(along, middle)));
 
-/** Column numbers on one line over the panel, each with a thin line down to its uppermost cell. */
+/**
+ * Column numbers: where columns stand upright on one line over the panel, each with a thin line down to its
+ * uppermost cell; else right beyond that cell.
+ */
 function columnNumbers(
   { columns, up }: ChartPlan,
   frame: ChartFrame,
   panelTop: number,
   place: (point: Point) => Point,
 ): string[] {
+  const upright = Math.abs(up.x) <= directionTolerance;
   const every = columnStep(columns.map(({ top }) => place(top.middle)));
   return columns
-    .filter(({ number }) => (number - 1) % every === 0)
-    .flatMap(({ number, top }) => {
-      const over = add(top.middle, scale(up, (panelTop + 3.5 / frame.scale - top.middle.y) / up.y));
+    .filter(({ number: column }) => (column - 1) % every === 0)
+    .flatMap(({ number: column, top }) => {
       const reached = add(top.middle, scale(up, reachOf(top, up)));
-      return [
-        openLine('guide', [place(over), place(reached)]),
-        label(String(number), { x: place(over).x, y: place(over).y - 2.6 }, 'accent strong'),
-      ];
+      if (!upright) return [label(String(column), place(add(reached, scale(up, 3 / frame.scale))), 'accent strong')];
+      const over = { x: top.middle.x, y: panelTop + 3.5 / frame.scale };
+      const figure = place({ x: over.x, y: over.y + 2.6 / frame.scale });
+      return [openLine('guide', [place(over), place(reached)]), label(String(column), figure, 'accent strong')];
     });
 }
 

@@ -155,8 +155,8 @@ function motifPicture(
     area('cut', sample.opening.map(place)),
     ...piecesInCell(laid, sample).map((ring) => area('wood', ring.map(place))),
     textAt(
-      `${letters}: ${name.replaceAll('_', ' ')} × ${count}`,
-      { x: left, y: top + pictureHeight - 1 },
+      `${letters}: ${name} × ${count}`,
+      { x: left, y: top + (bounds.top - bounds.bottom) * scale + 5 },
       { size: 3.3, look: 'strong' },
     ),
   ];

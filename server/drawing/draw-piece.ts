@@ -16,9 +16,10 @@ import { arithmeticTolerance, isZeroLength } from '../geometry/tolerance.ts';
 
 /** Enlargements of ISO 5455, and full size. */
 const scales = [10, 5, 2, 1] as const;
+const plainScale = 5;
 
 /** Paper millimetres that an enlarged view should not exceed across and up. */
-const roomAcross = 240;
+const roomAcross = 205;
 const shortEnough = 140;
 const roomUp = 40;
 
@@ -59,8 +60,7 @@ export function drawPiece(drawn: DrawnDesign, piece: MarkedPiece, source: string
 
 function enlargedView(shape: PieceShape, figure: PaperLength): string[] {
   const member = memberOf(shape);
-  const scale =
-    scales.find((each) => shape.stock.face * each <= roomUp && (each <= 5 || shape.length * each <= shortEnough)) ?? 1;
+  const scale = enlargement(shape);
   const breaks = breakPlaces(member);
   const width = brokenAxis(shape.length, scale, 0, roomAcross, breaks).width;
   const axis = brokenAxis(shape.length, scale, (lyingA4.width - width) / 2, roomAcross, breaks);
@@ -79,6 +79,16 @@ function enlargedView(shape: PieceShape, figure: PaperLength): string[] {
     ...lengths(shape, axis, half, figure),
     ...lapPlaces(shape, axis, half, figure),
   ];
+}
+
+/** A plain piece may be broken, a lapped one shows all its notches: it is enlarged only as far as it fits. */
+function enlargement({ length, stock, notches }: PieceShape): number {
+  const fits = (scale: number): boolean => {
+    const room = scale > plainScale ? shortEnough : roomAcross;
+    const mayBreak = scale === plainScale && notches.length === 0;
+    return stock.face * scale <= roomUp && (mayBreak || length * scale <= room);
+  };
+  return scales.find(fits) ?? 1;
 }
 
 const memberOf = ({ outline, length, stock, notches }: PieceShape): Member => ({
@@ -189,7 +199,7 @@ function fullSizeView(shape: PieceShape, figure: PaperLength, mark: string): str
     ...heightDimension(right, top, top + shape.stock.depth, right - 7, `${figure(shape.stock.depth)} deep`),
     textAt(
       'seen from the right-hand edge, front face up',
-      { x: margin, y: top + shape.stock.depth + 6 },
+      { x: margin, y: top + shape.stock.depth + 9 },
       { size: 3.1, look: 'quiet' },
     ),
   ];

@@ -36,7 +36,7 @@ export function notchDetails({ notches, stock }: StripGroup, figure: PaperLength
       area(run.from === 'above' ? 'cut' : 'hidden', notch),
       openLine('axis', level(middle.y)),
       ...angleDimension(middle, 0, run.angle, half + 4, paperAngle(run.angle)),
-      ...(start && end ? lengthDimension(start, end, middle.y + half + 7, `${figure(runLength)} along`) : []),
+      ...(start && end ? lengthDimension(start, end, middle.y + half + 7, figure(runLength)) : []),
       textAt(
         `from ${run.from}: ${figure(run.depth)} deep`,
         { x: middle.x, y: middle.y + half + 12.5 },

@@ -9,7 +9,7 @@ const arrowHalf = 0.45;
 /** Extension lines keep off the shape, and run on beyond the dimension line. */
 const clearOfShape = 0.8;
 const beyond = 1.6;
-const aboveLine = 1;
+const aboveLine = 1.5;
 
 /** From `from` to `to`, level, its line at height `y`; `start` is where each extension line leaves the shape. */
 export function lengthDimension(from: Point, to: Point, y: number, figure: string): string[] {
