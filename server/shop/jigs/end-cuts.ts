@@ -14,8 +14,8 @@ export interface EndCut {
   readonly jig: number;
   /** From the stop to where the slope starts at the groove's floor. */
   readonly toe: number;
-  /** Cut both sides at this setting, the piece turned over between. */
-  readonly flip: boolean;
+  /** The side that is cut, seen from end 1 to end 2; both: the piece is turned over between two cuts. */
+  readonly side: 'left' | 'right' | 'both';
 }
 
 /** All cuts of one end. */
@@ -41,15 +41,21 @@ export const toeToStop = (length: number, face: number, bevel: number): number =
  * Null where an end has no bevels of its own, being fitted to a frame by hand.
  */
 export function cutsOfEnds(shape: PieceShape): readonly [EndCuts, EndCuts] | null {
-  const first = cutsOfFarEnd(laidOtherwise(shape, { turned: true, flipped: false }), 1);
-  const second = cutsOfFarEnd(shape, 2);
+  const first = turnedBack(cutsOfFarEnd(laidOtherwise(shape, { turned: true, flipped: false })));
+  const second = cutsOfFarEnd(shape);
   if (!first || !second) return null;
   return second.bluntness > first.bluntness && !sameAngle(first.bluntness, second.bluntness)
     ? [second, first]
     : [first, second];
 }
 
-function cutsOfFarEnd(shape: PieceShape, end: 1 | 2): EndCuts | null {
+const otherSide = { left: 'right', right: 'left', both: 'both' } as const;
+
+/** End 1 was looked at as end 2 of the piece turned round, where left is right. */
+const turnedBack = (cuts: EndCuts | null): EndCuts | null =>
+  cuts && { ...cuts, end: 1, cuts: cuts.cuts.map((cut) => ({ ...cut, side: otherSide[cut.side] })) };
+
+function cutsOfFarEnd(shape: PieceShape): EndCuts | null {
   const { bevels } = shape.ends[1];
   if (!bevels) return null;
   const [left, right] = bevels;
@@ -57,7 +63,7 @@ function cutsOfFarEnd(shape: PieceShape, end: 1 | 2): EndCuts | null {
   const sides: ('left' | 'right')[] = straight ? [left < right ? 'left' : 'right'] : ['left', 'right'];
   const cuts = sides.flatMap((side) => cutOfSide(shape, side, side === 'left' ? left : right));
   if (cuts.length === 0) return null;
-  return { end, cuts: sharedSettings(cuts), bluntness: straight ? 2 * Math.min(left, right) : left + right };
+  return { end: 2, cuts: sharedSettings(cuts), bluntness: straight ? 2 * Math.min(left, right) : left + right };
 }
 
 /**
@@ -73,7 +79,8 @@ function cutOfSide({ outline, stock }: PieceShape, side: 'left' | 'right', bevel
   if (!corner) return [];
   const facing = side === 'left' ? 1 : -1;
   const floor = (bevel <= 90 ? -facing : facing) * (stock.face / 2);
-  return [{ jig: Math.min(bevel, 180 - bevel), toe: placeOnLine(corner, heading, floor), flip: false }];
+  const toe = placeOnLine(corner, heading, floor);
+  return [{ jig: Math.min(bevel, 180 - bevel), toe, side: bevel <= 90 ? side : otherSide[side] }];
 }
 
 /** Where the line through `point` along `heading` passes the height `y`. */
@@ -83,5 +90,5 @@ const placeOnLine = (point: Point, heading: number, y: number): number => point.
 function sharedSettings(cuts: readonly EndCut[]): EndCut[] {
   const [one, two] = cuts;
   if (!one || !two || !sameAngle(one.jig, two.jig) || !sameLength(one.toe, two.toe)) return [...cuts];
-  return [{ ...one, flip: true }];
+  return [{ ...one, side: 'both' }];
 }

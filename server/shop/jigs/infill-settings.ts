@@ -14,6 +14,13 @@ export interface PieceBatch {
   readonly longer: number;
 }
 
+/** Which end of a piece is cut, and on which side of it, seen from end 1 to end 2. */
+export interface CutEnd {
+  readonly mark: string;
+  readonly end: 1 | 2;
+  readonly side: EndCuts['cuts'][number]['side'];
+}
+
 /** One jig and stop, and what is cut there. */
 export interface InfillSetting {
   readonly jig: number;
@@ -21,6 +28,7 @@ export interface InfillSetting {
   readonly caliper: number;
   readonly flip: boolean;
   readonly marks: readonly string[];
+  readonly ends: readonly CutEnd[];
   readonly pieces: number;
 }
 
@@ -71,21 +79,23 @@ export function infillSettings(batches: readonly PieceBatch[], trim: number): In
 
 function jobsOf(batch: PieceBatch, ends: readonly [EndCuts, EndCuts], trim: number, firstJob: number): EndJob[] {
   const [blunt, sharp] = ends;
-  const job = (cut: EndCuts['cuts'][number], more: number, after: number[]): EndJob => ({
+  const { mark } = batch;
+  const job = (end: 1 | 2, cut: EndCuts['cuts'][number], more: number, after: number[]): EndJob => ({
     batch,
     cut: {
       jig: cut.jig,
       stop: cut.toe + more,
       caliper: batch.shape.length + more,
-      flip: cut.flip,
-      marks: [batch.mark],
+      flip: cut.side === 'both',
+      marks: [mark],
+      ends: [{ mark, end, side: cut.side }],
       pieces: batch.pieces,
     },
     after,
   });
-  const bluntJobs = blunt.cuts.map((cut) => job(cut, batch.longer + trim, []));
+  const bluntJobs = blunt.cuts.map((cut) => job(blunt.end, cut, batch.longer + trim, []));
   const numbers = bluntJobs.map((_, index) => firstJob + index);
-  return [...bluntJobs, ...sharp.cuts.map((cut) => job(cut, batch.longer, numbers))];
+  return [...bluntJobs, ...sharp.cuts.map((cut) => job(sharp.end, cut, batch.longer, numbers))];
 }
 
 /** Neighbours at one setting as one; a mark that comes twice has both ends cut there, and is counted once. */
@@ -101,6 +111,7 @@ function joined(cuts: readonly InfillSetting[]): InfillSetting[] {
     settings[settings.length - 1] = {
       ...last,
       marks: [...new Set([...last.marks, ...cut.marks])],
+      ends: [...last.ends, ...cut.ends],
       pieces: last.pieces + (isNew ? cut.pieces : 0),
     };
   }

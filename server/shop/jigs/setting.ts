@@ -1,4 +1,5 @@
 /** One setting of one tool, and the steps of the work in their fixed order. Lengths mm, angles degrees. */
+import type { CutEnd } from './infill-settings.ts';
 
 /** The order of the bench: nothing of a later step is begun before the gate of an earlier one. */
 export const workSteps = [
@@ -28,6 +29,8 @@ export interface Setting {
   /** Turn each piece over and cut again at the same setting. */
   readonly flip: boolean;
   readonly marks: readonly string[];
+  /** Which ends of which marks are cut; infill only. */
+  readonly ends: readonly CutEnd[];
   /** How many strips or pieces pass this setting, spares counted in. */
   readonly pieces: number;
   /** What must be right before the next step; on the last setting of a step. */

@@ -42,6 +42,7 @@ const plain: Draft = {
   caliperMm: null,
   flip: false,
   marks: [],
+  ends: [],
   pieces: 0,
   notching: null,
 };
@@ -170,7 +171,7 @@ const notchDraft = ({ angle, notching, marks, strips }: NotchOrder['rows'][numbe
   notching,
 });
 
-const infillDraft = ({ jig, stop, caliper, flip, marks, pieces }: InfillOrder['settings'][number]): Draft => ({
+const infillDraft = ({ jig, stop, caliper, flip, marks, ends, pieces }: InfillOrder['settings'][number]): Draft => ({
   ...plain,
   tool: 'chisel',
   jig: 'bevel jig',
@@ -179,5 +180,6 @@ const infillDraft = ({ jig, stop, caliper, flip, marks, pieces }: InfillOrder['s
   caliperMm: caliper,
   flip,
   marks,
+  ends,
   pieces,
 });

@@ -44,6 +44,16 @@ describe('the settings of infill', () => {
     expect(changes).toBe(0);
   });
 
+  test('every setting says which end and side it cuts', () => {
+    const shape = pointedPiece(30, 3, [67.5, 56.25], [22.5, 22.5]);
+    const { settings } = infillSettings([{ mark: 'L', shape, pieces: 4, longer: 0 }], 0);
+    expect(settings.map(({ jig, ends }) => [jig, ends])).toEqual([
+      [56.25, [{ mark: 'L', end: 1, side: 'right' }]],
+      [67.5, [{ mark: 'L', end: 1, side: 'left' }]],
+      [22.5, [{ mark: 'L', end: 2, side: 'both' }]],
+    ]);
+  });
+
   test('an end fitted to a frame is left to the hand', () => {
     const fitted = { mark: 'F', shape: fittedPiece(12, 3), pieces: 2, longer: 0 };
     const order = infillSettings([fitted, arm('A', 20, 3)], 0);
