@@ -12,6 +12,7 @@ import type {
   GridKindProperty,
   LetDeclaration,
   ListProperty,
+  MeasuredProperty,
   Name,
   SectionProperty,
   ShapeName,
@@ -171,6 +172,25 @@ export class PhraseParser extends PanelRules {
   public of = this.nameRule('of', 'the name of a strip');
   public fit = this.valueRule('fit');
   public turn = this.valueRule('turn');
+
+  public measured = this.RULE('measured', (): MeasuredProperty => {
+    const word = this.CONSUME(keyword.measured);
+    const cells = this.SUBRULE(this.expression);
+    this.CONSUME(keyword.cells);
+    const over = this.SUBRULE2(this.expression);
+    const face = this.OPTION(() => {
+      this.CONSUME(keyword.face);
+      return this.SUBRULE3(this.expression);
+    });
+    return this.ACTION(() => ({
+      kind: 'measured',
+      keyword: rangeOf(word),
+      cells,
+      over,
+      face: face ?? null,
+      range: spanOf(rangeOf(word), (face ?? over).range),
+    }));
+  });
 
   public bothSlants = this.RULE('bothSlants', (): BothSlantsProperty => {
     const first = this.CONSUME(keyword.both);

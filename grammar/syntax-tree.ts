@@ -136,6 +136,14 @@ export interface GridKindProperty extends Phrase {
   readonly angle: Expression | null;
 }
 
+/** `measured 10 cells 400.6 face 3.02`: the length from node to node over so many cells, and the face if it was measured. */
+export interface MeasuredProperty extends Phrase {
+  readonly kind: 'measured';
+  readonly cells: Expression;
+  readonly over: Expression;
+  readonly face: Expression | null;
+}
+
 export interface BothSlantsProperty extends Phrase {
   readonly kind: 'both slants';
 }
@@ -147,6 +155,7 @@ export type GridProperty =
   | NameProperty<'of'>
   | ValueProperty<'fit'>
   | ValueProperty<'turn'>
+  | MeasuredProperty
   | BothSlantsProperty;
 
 export interface GridDeclaration extends Block<GridProperty> {

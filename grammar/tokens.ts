@@ -51,6 +51,7 @@ export const knownWords = {
   of: property('The strip something is made of.'),
   fit: property('Clearance of a notch over the strip it takes; negative presses.'),
   turn: property('Turns the whole grid counter-clockwise.'),
+  measured: property('What came out after assembly: a length over so many cells, and the strips’ face.'),
   both: property('With slants: cuts on both sides.'),
   slants: property('The slanted cuts of a three-way middle strip.'),
 

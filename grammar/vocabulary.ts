@@ -36,6 +36,7 @@ export type PhraseRule = Extract<
   | 'of'
   | 'fit'
   | 'turn'
+  | 'measured'
   | 'bothSlants'
   | 'node'
   | 'divider'
@@ -119,6 +120,7 @@ export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
     of: { rule: 'of', example: 'of ash' },
     fit: { rule: 'fit', example: 'fit 0.05' },
     turn: { rule: 'turn', example: 'turn 90' },
+    measured: { rule: 'measured', example: 'measured 10 cells 400.6 face 3.02' },
     both: { rule: 'bothSlants', example: 'both slants' },
   },
   motif: {

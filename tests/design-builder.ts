@@ -36,7 +36,18 @@ export function gridOf(kind: GridKind, side: number, stock: StripStock, more: Pa
     stock,
     layer,
   }));
-  return { ...named('mesh'), kind, side, sideRange: nowhere, families, turn, fit: 0, bothSlants: false, ...more };
+  return {
+    ...named('mesh'),
+    kind,
+    side,
+    sideRange: nowhere,
+    families,
+    turn,
+    measured: null,
+    fit: 0,
+    bothSlants: false,
+    ...more,
+  };
 }
 
 /** A diamond grid: families at ±α/2, spacing side·sin α. */

@@ -31,6 +31,7 @@ const grid: Grid = {
     { direction: 90, spacing: 40, offset: 0, stock: ash, layer: 1 },
   ],
   turn: 0,
+  measured: null,
   sideRange: range,
   side: 40,
   fit: 0.05,

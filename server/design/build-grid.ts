@@ -2,10 +2,11 @@
 import { problemAt } from '../../grammar/problem-catalogue.ts';
 import type { GridDeclaration } from '../../grammar/syntax-tree.ts';
 import type { DesignContext } from './design-context.ts';
-import type { Grid, StripStock } from './design-model.ts';
+import type { Grid, MeasuredLattice, StripStock } from './design-model.ts';
 import { gridPresets } from './grid-presets.ts';
 import { propertyOf, reportMissing, reportRepeated } from './pick-properties.ts';
-import { readAngle, readLength } from './read-values.ts';
+import { readAngle, readCount, readLength } from './read-values.ts';
+import { rounded } from '../geometry/tolerance.ts';
 
 /** The grid a declaration describes; null where its kind, size or strip is missing or broken. */
 export function buildGrid(
@@ -27,6 +28,7 @@ export function buildGrid(
   const size = sizeOf(grid, context);
   const side = size && readLength(size.value, size.kind, 'positive', context);
   const stock = of && strips.get(of.name.text);
+  const measured = side ? measuredLattice(grid, side, context) : null;
   if (!kind || !size || !side || !stock || fitLength === null || turn === null || angle === null) return null;
   return {
     name: grid.name.text,
@@ -43,9 +45,29 @@ export function buildGrid(
     turn,
     sideRange: size.value.range,
     side,
+    measured,
     fit: fitLength,
     bothSlants: propertyOf(grid, 'both slants') !== undefined,
   };
+}
+
+/** Further than this from the drawing is no measurement of this grid, but a slip. */
+const likelyError = 0.1;
+const mostMeasuredCells = 1000;
+
+/** What was measured after assembly; null where nothing was, or where it can't be right. */
+function measuredLattice(grid: GridDeclaration, side: number, context: DesignContext): MeasuredLattice | null {
+  const property = propertyOf(grid, 'measured');
+  if (!property) return null;
+  const cells = readCount(property.cells, 'number of cells', 1, mostMeasuredCells, context);
+  const over = readLength(property.over, 'measured length', 'positive', context);
+  const face = property.face ? readLength(property.face, 'measured face', 'positive', context) : null;
+  if (cells === null || over === null || (property.face && face === null)) return null;
+  const measuredSide = over / cells;
+  if (Math.abs(measuredSide / side - 1) <= likelyError) return { side: measuredSide, face };
+  const message = `${String(cells)} cells should measure about ${String(rounded(cells * side, 2))} mm, and this is ${String(rounded(over, 2))} mm. Measure from node to node, and count the cells between.`;
+  context.report(problemAt('outOfRange', property.over.range, message));
+  return null;
 }
 
 /** The property that gives the grid's size: `side`, or `pitch` on a square grid, whose side is its pitch. */

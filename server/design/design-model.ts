@@ -51,6 +51,12 @@ export interface GridFamily {
 
 export type GridKind = 'three_way' | 'square' | 'diamond' | 'basket_weave';
 
+/** Measured over the whole lattice: side from node to node, and the strips' face (null where not measured). */
+export interface MeasuredLattice {
+  readonly side: number;
+  readonly face: number | null;
+}
+
 export interface Grid extends Named {
   readonly kind: GridKind;
   readonly families: readonly GridFamily[];
@@ -59,6 +65,8 @@ export interface Grid extends Named {
   /** Where the side or pitch is written, for problems about the grid's size. */
   readonly sideRange: SourceRange;
   readonly side: number;
+  /** What came out after assembly, null before: infill follows it, strips already cut stay. */
+  readonly measured: MeasuredLattice | null;
   /** Clearance of a notch over the strip it takes; negative presses. */
   readonly fit: number;
   /** Cut both slants on both faces of a three-way middle strip: weaker, fits either hand. */

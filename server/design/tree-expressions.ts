@@ -15,6 +15,8 @@ export function expressionsIn(property: Property): readonly Expression[] {
       return [];
     case 'grid kind':
       return property.angle ? [property.angle] : [];
+    case 'measured':
+      return [property.cells, property.over, ...(property.face ? [property.face] : [])];
     case 'section':
       return [property.face, property.depth];
     case 'lengths':

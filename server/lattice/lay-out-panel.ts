@@ -8,6 +8,7 @@ import { cellClasses } from './cell-classes.ts';
 import { numberedCells } from './cell-rows.ts';
 import { type Period, periodOf } from './grid-lines.ts';
 import type { LaidPanel } from './laid-panel.ts';
+import { measuredGrid } from './measured-grid.ts';
 import { countNodes } from './lattice-nodes.ts';
 import { panelRegion } from './panel-region.ts';
 import { panelInfill } from './piece-groups.ts';
@@ -22,8 +23,12 @@ export interface LaidOut {
   readonly problems: readonly Problem[];
 }
 
+/** Strips follow the drawing; openings, nodes and infill follow the lattice as measured, where it was. */
 export function layOutPanel(panel: Panel): LaidOut {
-  const { region, areaMm2, perimeterMm, families } = panelRegion(panel);
+  const drawn = panelRegion(panel);
+  const { region, areaMm2, perimeterMm, families } = panel.grid.measured
+    ? panelRegion({ ...panel, grid: measuredGrid(panel.grid) })
+    : drawn;
   const period = periodOf(families);
   if (!period)
     return refused(
@@ -47,7 +52,7 @@ export function layOutPanel(panel: Panel): LaidOut {
       nodes: countNodes(families, period, region),
       cells: infill.cells,
       filledCells: () => numberedCells(infill.filledCells(), families, period),
-      strips: stripGroups(panel, families, region),
+      strips: stripGroups(panel, drawn.families, drawn.region),
       pieces: infill.groups,
     },
     problems: infill.problems,

@@ -1,7 +1,7 @@
 /** Half laps and three-way laps: which notches each strip carries, as runs of equal steps. */
 import type { Grid } from '../design/design-model.ts';
 import { dot, type Point } from '../geometry/point.ts';
-import { directionTolerance, placeTolerance, wholeNumbersBetween } from '../geometry/tolerance.ts';
+import { arithmeticTolerance, directionTolerance, placeTolerance, wholeNumbersBetween } from '../geometry/tolerance.ts';
 import { areParallel, type LineFamily, periodOf } from './grid-lines.ts';
 import type { NotchRun } from './laid-panel.ts';
 import { familiesThrough, nodesOfPeriod } from './lattice-nodes.ts';
@@ -82,7 +82,14 @@ function notchesFor({ grid, strips, layersAt }: Weave, part: StripPart, other: L
     });
   }
   if (step < 0) cuts.reverse();
-  return runsOfCuts(cuts, other.face + grid.fit, crossingAngle(lines, other));
+  const runs = runsOfCuts(cuts, other.face + grid.fit, crossingAngle(lines, other));
+  return grid.bothSlants ? runs.flatMap((run) => bothSides(run, lines.family.stock.depth)) : runs;
+}
+
+/** A middle strip's third-deep notch cut on both faces, so that the strip fits either hand; any other notch as it is. */
+function bothSides(run: NotchRun, depth: number): NotchRun[] {
+  const isThird = Math.abs(run.depth - depth / 3) <= arithmeticTolerance;
+  return isThird ? [run, { ...run, from: run.from === 'above' ? 'below' : 'above' }] : [run];
 }
 
 /** Whether any of the strips of one line reaches over `position`. */

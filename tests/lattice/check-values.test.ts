@@ -263,6 +263,15 @@ describe('strips of a three-way grid (common practice)', () => {
     expect(full.map(({ groups }) => groups[0]?.group.hand === null).sort()).toEqual([false, true]);
   });
 
+  it('gives the middle strip no hand where both slants are cut on both sides', () => {
+    const both = laid(panelOf(gridOf('three_way', 40, ash, { bothSlants: true }), hexagonShape(3)));
+    expect(panel.strips.filter(({ hand }) => hand !== null).length).toBeGreaterThan(0);
+    expect(both.strips.filter(({ hand }) => hand !== null)).toEqual([]);
+    const middle = both.strips.filter(({ family }) => family === 2);
+    for (const { notches } of middle)
+      expect(new Set(notches.map(({ from, angle }) => `${from} ${angle}`)).size).toBe(4);
+  });
+
   it('cuts two thirds from one side on the outer layers and a third from each on the middle', () => {
     for (const { family, notches } of panel.strips) {
       const depths = new Set(notches.map(({ depth }) => Number(depth.toFixed(4))));
