@@ -8,8 +8,8 @@ import type { Watch } from './watch.ts';
 import { writeStockPlan } from './write-stock-plan.ts';
 
 /**
- * Never throws for what a request says. The same request gives the same plan unless the watch cuts the search
- * short. Without prices the fewest sticks are sought first, then the least length of that many.
+ * Never throws for what a request says. The same request gives the same plan unless time cuts the search short:
+ * the watch's, or the few seconds that one whole-number search may take. Without prices the fewest sticks are sought first, then the least length of that many.
  */
 export async function planSticks(request: StockRequest, solver: LinearSolver, watch: Watch): Promise<StockAnswer> {
   const { read, problems } = readRequest(request);

@@ -115,6 +115,7 @@ async function searchWhole(
   const limits = { seconds: Math.min(mostSeconds, watch.secondsLeft() * searchShare), nodes: mostNodes };
   const patterns = best && patternsOfBetterPlans(task, value, best);
   if (!patterns) {
+    for (const { pattern } of plan ?? []) program.add(pattern);
     state.offer(program.solveWhole(limits, plan).plan);
     return;
   }

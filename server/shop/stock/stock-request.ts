@@ -67,7 +67,7 @@ export interface StockPlan {
   readonly cost: number | null;
 }
 
-/** Why the search ended before it was through, null when it was. */
+/** Why the watch ended the search before it was through, null when it did not. */
 export type Interruption = 'time' | 'cancelled' | null;
 
 export interface StockAnswer {

@@ -108,7 +108,7 @@ test('one length: sound, and no worse than first-fit decreasing', async () => {
       const plan = await planOf(request);
       expect(plan.value).toBeLessThanOrEqual(firstFit(request));
     }),
-    { numRuns: 60 },
+    { numRuns: 150 },
   );
 });
 
@@ -122,9 +122,9 @@ test('few pieces, priced lengths, some on hand: bound ≤ optimum ≤ plan, and 
       expect(plan.value).toBeGreaterThanOrEqual(optimum);
       if (plan.proven) proven += 1;
     }),
-    { numRuns: 60 },
+    { numRuns: 150 },
   );
-  expect(proven).toBeGreaterThanOrEqual(57);
+  expect(proven).toBeGreaterThanOrEqual(145);
 });
 
 test('few pieces, lengths without prices: the fewest sticks', async () => {
@@ -135,6 +135,6 @@ test('few pieces, lengths without prices: the fewest sticks', async () => {
       expect(plan.bound).toBeLessThanOrEqual(leastCost(request));
       expect(plan.value).toBe(leastCost(request));
     }),
-    { numRuns: 60 },
+    { numRuns: 150 },
   );
 });
