@@ -1,5 +1,5 @@
 /** Every setting of the whole job, in the order of the bench: grouped inside each step, with a gate before the next. */
-import { sameLength } from '../../geometry/tolerance.ts';
+import { sameAngle, sameLength } from '../../geometry/tolerance.ts';
 import type { StripStock } from '../../design/design-model.ts';
 import type { MarkedKinds, MarkedPiece, MarkedStrip } from '../marked-kinds.ts';
 import { infillSettings, type InfillOrder, type PieceBatch } from './infill-settings.ts';
@@ -171,10 +171,10 @@ const notchDraft = ({ angle, notching, marks, strips }: NotchOrder['rows'][numbe
   notching,
 });
 
+/** A square end is sawn, any other pared in its jig. */
 const infillDraft = ({ jig, stop, caliper, flip, marks, ends, pieces }: InfillOrder['settings'][number]): Draft => ({
   ...plain,
-  tool: 'chisel',
-  jig: 'bevel jig',
+  ...(sameAngle(jig, 90) ? { tool: 'crosscut saw', jig: 'square' } : { tool: 'chisel', jig: 'bevel jig' }),
   angle: jig,
   stopMm: stop,
   caliperMm: caliper,

@@ -28,8 +28,8 @@ describe('a tray by hand: two strips that cross, one kind of arm', () => {
 
   test('the arm square at one end, 45 turned over at the other', () => {
     expect(inStep(settings, 'cut infill')).toMatchObject([
-      { angle: 90, stopMm: 20, caliperMm: 20, flip: false, marks: ['A&1'], pieces: 5 },
-      { angle: 45, flip: true, marks: ['A&1'], pieces: 5 },
+      { tool: 'crosscut saw', angle: 90, stopMm: 20, caliperMm: 20, flip: false, marks: ['A&1'], pieces: 5 },
+      { tool: 'chisel', angle: 45, flip: true, marks: ['A&1'], pieces: 5 },
     ]);
     expect(inStep(settings, 'cut infill')[1]?.stopMm).toBeCloseTo(21.5, 9);
     expect(byHand).toEqual([]);
