@@ -1,0 +1,54 @@
+/** `halflap format`: lays files out in the one canonical way. */
+import { parseDocument } from '../../../grammar/parse-document.ts';
+import { printDocument } from '../../../grammar/print-document.ts';
+import { readArguments } from '../arguments.ts';
+import { problemLines } from '../problem-lines.ts';
+import { readSource, type Source } from '../read-source.ts';
+import type { Terminal } from '../terminal.ts';
+import type { Verb } from '../verb.ts';
+import { writeOutput } from '../write-output.ts';
+import { exitCode, WrongUsage } from '../wrong-usage.ts';
+
+export const format: Verb = {
+  summary: 'lay files out in the one way, or check that they are',
+  help: `halflap format [--check] FILE…
+
+Rewrites each file in place in the canonical layout: words and comments stay, blanks and line ends move. A file with a
+syntax error is left alone and its problems are printed.
+Exit code 0: done, or nothing to do; 1: with --check, a file is laid out otherwise, or a file could not be read as a
+design; 2: the command could not be run.
+
+  FILE     a .lap file, or - for standard input, whose layout goes to standard output
+  --check  change nothing; name the files that are laid out otherwise
+  --help   this text
+`,
+  async run(args, terminal) {
+    const { positionals, values } = readArguments(args, { check: { type: 'boolean' } });
+    if (positionals.length === 0) throw new WrongUsage('name at least one .lap file, or “-” for standard input');
+    if (positionals.filter((file) => file === '-').length > 1) throw new WrongUsage('“-” can be read only once');
+    const sources = await Promise.all(positionals.map((file) => readSource(file, terminal)));
+    let code: number = exitCode.fine;
+    for (const source of sources) {
+      const settled = await layOut(source, values.check === true, terminal);
+      if (!settled) code = exitCode.designHasErrors;
+    }
+    return code;
+  },
+};
+
+/** Whether the file is, or has been, laid out. */
+async function layOut(source: Source, onlyCheck: boolean, terminal: Terminal): Promise<boolean> {
+  const text = printDocument(source.text);
+  if (text === null) {
+    terminal.writeError(problemLines(source, parseDocument(source.text).problems));
+    return false;
+  }
+  if (onlyCheck) {
+    if (text === source.text) return true;
+    await terminal.write(`${source.name} is laid out otherwise\n`);
+    return false;
+  }
+  if (source.path === null || text !== source.text)
+    await writeOutput(text, { path: source.path, force: true }, terminal);
+  return true;
+}
