@@ -39,6 +39,8 @@ export interface ChartMotif {
 export interface ChartPlan {
   readonly rows: readonly ChartRow[];
   readonly columns: readonly ChartColumn[];
+  /** Column of the lattice that is number 1 of the chart. */
+  readonly firstColumn: number;
   readonly motifs: readonly ChartMotif[];
   /** Unit vectors along the rows, and up the columns. */
   readonly along: Point;
@@ -68,6 +70,7 @@ export function planChart(laid: LaidPanel): ChartPlan {
         number: column - firstColumn + 1,
         top: members.reduce((top, each) => (dot(up, each.middle) > dot(up, top.middle) ? each : top)),
       })),
+    firstColumn,
     motifs,
     along,
     up,

@@ -39,6 +39,7 @@ export function chartView(laid: LaidPanel, plan: ChartPlan, frame: ChartFrame): 
     ...cells.map((cell) => cellOpening(cell, place)),
     ...laid.region.map((ring) => area('outline', ring.map(place))),
     ...cells.flatMap((cell) => cellText(cell, letterSize, place)),
+    ...(isUpright(plan) ? [] : cells.map((cell) => columnInCell(cell, plan, frame, place))),
     ...plan.rows.flatMap((row) => rowNumbers(row, plan, frame, place)),
     '</g>',
   ];
@@ -92,27 +93,37 @@ const label = (text: string, { x, y }: Point, look: string): string =>
 const reachOf = ({ cell, middle }: ChartCell, along: Point): number =>
   Math.max(...cell.opening.map((corner) => dot(along, corner) - dot(along, middle)));
 
-/**
- * Column numbers: where columns stand upright on one line over the panel, each with a thin line down to its
- * uppermost cell; else right beyond that cell.
- */
-function columnNumbers(
-  { columns, up }: ChartPlan,
-  frame: ChartFrame,
-  panelTop: number,
-  place: (point: Point) => Point,
-): string[] {
-  const upright = Math.abs(up.x) <= directionTolerance;
+/** Columns that stand upright are numbered on one line over the panel, each with a thin line down to its uppermost cell. */
+function columnNumbers(plan: ChartPlan, frame: ChartFrame, panelTop: number, place: (point: Point) => Point): string[] {
+  const { columns, up } = plan;
+  if (!isUpright(plan)) return [];
   const every = columnStep(columns.map(({ top }) => place(top.middle)));
   return columns
     .filter(({ number: column }) => (column - 1) % every === 0)
     .flatMap(({ number: column, top }) => {
       const reached = add(top.middle, scale(up, reachOf(top, up)));
-      if (!upright) return [label(String(column), place(add(reached, scale(up, 3 / frame.scale))), 'accent strong')];
       const over = { x: top.middle.x, y: panelTop + 3.5 / frame.scale };
       const figure = place({ x: over.x, y: over.y + 2.6 / frame.scale });
       return [openLine('guide', [place(over), place(reached)]), label(String(column), figure, 'accent strong')];
     });
+}
+
+const isUpright = ({ up }: ChartPlan): boolean => Math.abs(up.x) <= directionTolerance;
+
+/** Columns that lean are numbered in every cell, over its letters. */
+function columnInCell(
+  { cell, middle }: ChartCell,
+  { firstColumn, inradius }: ChartPlan,
+  frame: ChartFrame,
+  place: (point: Point) => Point,
+): string {
+  const { x, y } = place(middle);
+  const size = 0.42 * inradius * frame.scale;
+  return textAt(
+    String(cell.column - firstColumn + 1),
+    { x, y: y - 0.45 * inradius * frame.scale },
+    { size, anchor: 'middle', look: 'quiet' },
+  );
 }
 
 /** Every column is numbered where there is room for its figures, else every second, fifth or tenth. */

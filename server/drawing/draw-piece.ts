@@ -10,7 +10,7 @@ import { paperAngle, paperLength, type PaperLength, paperUnit } from './sheet/pa
 import { lyingA4, margin, sheetPage } from './sheet/sheet-page.ts';
 import { area, openLine, textAt, textBlock } from './sheet/sheet-lines.ts';
 import { type DrawnDesign, sheetFacts } from './sheet-facts.ts';
-import { number } from './svg-text.ts';
+import { escaped, number } from './svg-text.ts';
 import { radians } from '../geometry/point.ts';
 import { arithmeticTolerance, isZeroLength } from '../geometry/tolerance.ts';
 
@@ -76,8 +76,8 @@ function enlargedView(shape: PieceShape, figure: PaperLength): string[] {
     ),
     ...endNames(axis),
     ...bevelArcs(shape, axis, half),
-    ...lengths(shape, axis, half, figure),
     ...lapPlaces(shape, axis, half, figure),
+    ...lengths(shape, axis, half, figure),
   ];
 }
 
@@ -193,7 +193,7 @@ function fullSizeView(shape: PieceShape, figure: PaperLength, mark: string): str
   const outline = shape.outline.map(({ x, y }) => ({ x: margin + 2 + x, y: fullSizeMiddle - y }));
   return [
     textAt('Full size 1:1, to lay the part on', { x: margin, y: fullSizeMiddle - 6 }, { size: 3.5, look: 'quiet' }),
-    ...(whole ? [area('wood', outline, ` data-mark="${mark}" data-length-mm="${number(shape.length)}"`)] : []),
+    ...(whole ? [area('wood', outline, ` data-mark="${escaped(mark)}" data-length-mm="${number(shape.length)}"`)] : []),
     ...(whole && shape.notches.length === 0 ? [] : faceView(member, axis, fullSizeMiddle)),
     ...edgeView(member, axis, top),
     ...heightDimension(right, top, top + shape.stock.depth, right - 7, `${figure(shape.stock.depth)} deep`),

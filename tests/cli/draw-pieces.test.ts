@@ -1,8 +1,9 @@
+import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { runCommand } from '../../server/cli/run-command.ts';
 import { FakeTerminal } from './fake-terminal.ts';
 
-const file = 'tests/cases/drawings/hemp.lap';
+const file = fileURLToPath(new URL('../cases/drawings/hemp.lap', import.meta.url));
 
 async function draw(...args: string[]) {
   const terminal = new FakeTerminal();

@@ -1,0 +1,46 @@
+/** Every motif of the samples drawn in its cell, one sheet to look at: halflap-out/motifs.svg. */
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { expect, test } from 'vitest';
+import { analyse } from '../../server/analyse.ts';
+import { piecesInCell } from '../../server/drawing/cell-picture.ts';
+import { planChart } from '../../server/drawing/chart-plan.ts';
+import { area, sheetStyle, textAt } from '../../server/drawing/sheet/sheet-lines.ts';
+import { areaOf, boundsOf, intersectionOf } from '../../server/geometry/polygons.ts';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const cellWidth = 70;
+
+const pictures = readdirSync(`${root}samples`)
+  .filter((file) => file.endsWith('.lap'))
+  .flatMap((file) =>
+    analyse(readFileSync(`${root}samples/${file}`, 'utf8')).panels.flatMap((laid) =>
+      planChart(laid).motifs.map(({ name, sample }) => ({
+        label: `${file}: ${laid.panel.name}, ${name}`,
+        opening: sample.opening,
+        pieces: piecesInCell(laid, sample),
+      })),
+    ),
+  );
+
+test('shows every motif with all its wood inside its cell, and writes the sheet', () => {
+  const body = pictures.flatMap(({ label, opening, pieces }, index) => {
+    expect(pieces.length, label).toBeGreaterThan(0);
+    const wood = pieces.reduce((total, piece) => total + areaOf([piece]), 0);
+    expect(areaOf(intersectionOf(pieces, [opening])), label).toBeCloseTo(wood, 1);
+    const { left, top } = boundsOf(opening);
+    const at = { x: 10 + (index % 3) * cellWidth, y: 10 + Math.floor(index / 3) * cellWidth };
+    const place = ({ x, y }: { x: number; y: number }) => ({ x: at.x + x - left, y: at.y + top - y });
+    return [
+      area('cut', opening.map(place)),
+      ...pieces.map((piece) => area('wood', piece.map(place))),
+      textAt(label, { x: at.x, y: at.y + cellWidth - 12 }, { size: 3 }),
+    ];
+  });
+  const height = 20 + Math.ceil(pictures.length / 3) * cellWidth;
+  mkdirSync(`${root}halflap-out`, { recursive: true });
+  writeFileSync(
+    `${root}halflap-out/motifs.svg`,
+    `<svg xmlns="http://www.w3.org/2000/svg" width="230mm" height="${height}mm" viewBox="0 0 230 ${height}">${[...sheetStyle, ...body].join('\n')}</svg>\n`,
+  );
+});
