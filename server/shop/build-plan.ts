@@ -4,6 +4,7 @@ import type { LaidPanel, PieceEnd, PieceFate } from '../lattice/laid-panel.ts';
 import { cautionsFor } from './cautions.ts';
 import { expandNotches } from './expand-notches.ts';
 import type { MarkedKinds, MarkedPiece, MarkedStrip } from './marked-kinds.ts';
+import { planSettings } from './plan-settings.ts';
 import { planAngle, planArea, planLength } from './plan-rounding.ts';
 import type { PlanBench, PlanGrid, PlanPanel, PlanPiece, PlanPieceEnd, PlanStrip, ShopPlan } from './shop-plan.ts';
 import { textFingerprint } from './text-fingerprint.ts';
@@ -31,6 +32,7 @@ export function buildPlan(planned: PlannedDesign, source: string): ShopPlan {
     panels: planned.panels.map(planPanel),
     pieces: planned.kinds.pieces.map(planPiece),
     strips: planned.kinds.strips.flatMap(planStrip),
+    settings: planSettings(planned.kinds, planned.design.benches),
     cautions: cautionsFor(planned.panels),
   };
 }

@@ -78,6 +78,34 @@ export interface PlanStrip {
   panels: Record<string, number>;
 }
 
+/** One setting of one tool; settings stand in the order of the bench, and a step's gate on its last one. */
+export interface PlanSetting {
+  order: number;
+  step: string;
+  tool: string;
+  jig: string | null;
+  angle: number | null;
+  stopMm: number | null;
+  /** What the caliper must read after the cut; it goes before `stopMm`. */
+  caliperMm: number | null;
+  /** Turn each piece over and cut again at the same setting. */
+  flip: boolean;
+  marks: string[];
+  pieces: number;
+  /** Rows of notches only. */
+  notching: {
+    from: 'above' | 'below';
+    firstStopMm: number;
+    pinPitchMm: number | null;
+    pinSquareMm: number | null;
+    notches: number;
+    notchWidthMm: number;
+    bladeHeightMm: number;
+    passes: number | null;
+  } | null;
+  gate: string | null;
+}
+
 export interface ShopPlan {
   schema: 'halflap-plan/1';
   title: string | null;
@@ -91,5 +119,6 @@ export interface ShopPlan {
   panels: PlanPanel[];
   pieces: PlanPiece[];
   strips: PlanStrip[];
+  settings: PlanSetting[];
   cautions: { step: string; text: string }[];
 }

@@ -1,6 +1,6 @@
 /** The shop plan as plain text, to read at the bench: one table a kind of thing, lengths to 0.1 mm, angles to 0.5°. */
 import { sameLength } from '../geometry/tolerance.ts';
-import type { PlanNotch, PlanPanel, PlanPiece, PlanPieceEnd, PlanStrip, ShopPlan } from './shop-plan.ts';
+import type { PlanNotch, PlanPanel, PlanPiece, PlanPieceEnd, PlanSetting, PlanStrip, ShopPlan } from './shop-plan.ts';
 import { textTable, type Column } from './text-table.ts';
 
 /** The whole plan; ends with a line break. */
@@ -18,6 +18,11 @@ export function writePlanText(plan: ShopPlan): string {
         .filter((piece) => piece.notches.length > 0)
         .map(notchLines)
         .join('\n'),
+    ),
+    ...section('Settings in the order of the bench', textTable(settingColumns, plan.settings)),
+    ...section(
+      'Gates',
+      plan.settings.flatMap(({ step, gate }) => (gate ? [`after “${step}”: ${gate}`] : [])).join('\n'),
     ),
     ...section('Take care', plan.cautions.map(({ step, text }) => `${step}: ${text}`).join('\n')),
   ];
@@ -46,6 +51,23 @@ function assumptions({ grids, benches }: ShopPlan): string {
 }
 
 const section = (title: string, body: string): string[] => (body === '' ? [] : [`${title}\n\n${body}`]);
+
+const settingColumns: readonly Column<PlanSetting>[] = [
+  { title: '', right: true, cell: (setting) => String(setting.order) },
+  { title: 'step', cell: (setting) => setting.step },
+  { title: 'tool', cell: (setting) => setting.jig ?? setting.tool },
+  { title: 'angle', right: true, cell: ({ angle }) => (angle === null ? '' : `${halfDegrees(angle)}°`) },
+  { title: 'stop', right: true, cell: ({ stopMm, notching }) => optional(notching?.firstStopMm ?? stopMm) },
+  { title: 'pin', right: true, cell: ({ notching }) => optional(notching?.pinPitchMm ?? null) },
+  { title: 'notches', right: true, cell: ({ notching }) => (notching ? String(notching.notches) : '') },
+  { title: 'height', right: true, cell: ({ notching }) => optional(notching?.bladeHeightMm ?? null) },
+  { title: 'caliper', right: true, cell: ({ caliperMm }) => optional(caliperMm) },
+  { title: 'flip', cell: ({ flip }) => (flip ? 'flip' : '') },
+  { title: 'pieces', right: true, cell: (setting) => String(setting.pieces) },
+  { title: 'marks', cell: (setting) => setting.marks.join(' ') },
+];
+
+const optional = (length: number | null): string => (length === null ? '' : millimetres(length));
 
 const panelColumns: readonly Column<PlanPanel>[] = [
   { title: 'panel', cell: (panel) => panel.name },
