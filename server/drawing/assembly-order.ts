@@ -30,7 +30,18 @@ function fittingText({ name, dividers, fitOrder, fills }: Motif): string {
   );
   const before = [...new Set(dividers.map(({ role }) => role))];
   const after = [...new Set(fills.map(({ motif }) => `each part with ${motif.name}`))];
-  return `Infill ${name}: ${[...before, ...roles, ...after].join(', then ')}`;
+  return `Infill ${name}: ${[...before, ...repeatsCounted(roles), ...after].join(', then ')}`;
+}
+
+/** "arm, arm, key" becomes "2 × arm, key". */
+function repeatsCounted(words: readonly string[]): string[] {
+  const runs: { word: string; count: number }[] = [];
+  for (const word of words) {
+    const last = runs.at(-1);
+    if (last?.word === word) last.count++;
+    else runs.push({ word, count: 1 });
+  }
+  return runs.map(({ word, count }) => (count === 1 ? word : `${count} × ${word}`));
 }
 
 function layerText(index: number, count: number): string {

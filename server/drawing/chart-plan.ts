@@ -1,5 +1,6 @@
 /** A placement chart before it is drawn: cells by row, letters of the motifs, places of the labels. Panel millimetres, y up. */
 import { add, cross, direction, dot, type Point, quarterTurn, scale } from '../geometry/point.ts';
+import { directionTolerance } from '../geometry/tolerance.ts';
 import type { LaidCell, LaidPanel } from '../lattice/laid-panel.ts';
 import { tellingLetters } from '../shop/mark-kinds.ts';
 import { middleOf } from './cell-picture.ts';
@@ -77,6 +78,9 @@ export function planChart(laid: LaidPanel): ChartPlan {
     inradius: Math.min(...cells.map(inradiusOf)),
   };
 }
+
+/** Whether the columns stand upright on the page. */
+export const isUpright = ({ up }: ChartPlan): boolean => Math.abs(up.x) <= directionTolerance;
 
 /** Along family 1, and up family 2 where there are only two, else square to the rows. */
 function axesOf({ panel }: LaidPanel): { along: Point; up: Point } {

@@ -1,9 +1,8 @@
 /** The cells of a placement chart as seen from one side, with row and column numbers and tick boxes. */
 import { add, dot, type Point, scale } from '../geometry/point.ts';
 import { boundsOf } from '../geometry/polygons.ts';
-import { directionTolerance } from '../geometry/tolerance.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
-import type { ChartCell, ChartPlan, ChartRow } from './chart-plan.ts';
+import { type ChartCell, type ChartPlan, type ChartRow, isUpright } from './chart-plan.ts';
 import { area, openLine, rectangle, textAt } from './sheet/sheet-lines.ts';
 import { number } from './svg-text.ts';
 
@@ -16,7 +15,7 @@ export interface ChartFrame {
 }
 
 /** Paper millimetres around the panel that the numbers need. */
-export const labelRoom = { across: 13, up: 9 };
+export const labelRoom = { across: 15, up: 9 };
 
 const labelSize = 3;
 const largestLetters = 4.2;
@@ -81,7 +80,7 @@ function rowNumbers(
   const [first, last] = [cells[0], cells.at(-1)];
   if (!first || !last) return [];
   const beside = (cell: ChartCell, side: 1 | -1): Point =>
-    place(add(cell.middle, scale(along, side * (reachOf(cell, scale(along, side)) + 3.2 / frame.scale))));
+    place(add(cell.middle, scale(along, side * (reachOf(cell, scale(along, side)) + 4 / frame.scale))));
   const [start, end] = [beside(first, -1), beside(last, 1)];
   return [label(String(row), start, 'accent strong'), label(`= ${cells.length}`, end, 'quiet')];
 }
@@ -107,8 +106,6 @@ function columnNumbers(plan: ChartPlan, frame: ChartFrame, panelTop: number, pla
       return [openLine('guide', [place(over), place(reached)]), label(String(column), figure, 'accent strong')];
     });
 }
-
-const isUpright = ({ up }: ChartPlan): boolean => Math.abs(up.x) <= directionTolerance;
 
 /** Columns that lean are numbered in every cell, over its letters. */
 function columnInCell(

@@ -3,7 +3,7 @@ import { boundsOf } from '../geometry/polygons.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import { assemblyOrder } from './assembly-order.ts';
 import { piecesInCell } from './cell-picture.ts';
-import { type ChartMotif, type ChartPlan, planChart } from './chart-plan.ts';
+import { type ChartMotif, type ChartPlan, isUpright, planChart } from './chart-plan.ts';
 import { chartBounds, chartView, labelRoom } from './chart-view.ts';
 import { countBoxes } from './sheet/count-boxes.ts';
 import { headHeight, footHeight, margin, type Paper, papers, sheetPage } from './sheet/sheet-page.ts';
@@ -12,6 +12,8 @@ import { type DrawnDesign, sheetFacts } from './sheet-facts.ts';
 
 /** Smallest circle on paper that letters and a tick box can be read in at arm's length. */
 const readableRadius = 3.1;
+/** The same where the column's number stands in the cell too. */
+const readableWithColumn = 5;
 const captionHeight = 7;
 const orderLeading = 4.8;
 const pictureWidth = 34;
@@ -32,10 +34,6 @@ export function drawChart(drawn: DrawnDesign, laid: LaidPanel, source: string): 
   const count = plan.rows.reduce((total, { cells }) => total + cells.length, 0);
   const layout = layoutFor(drawn, laid, plan);
   const { paper } = layout;
-  const turns = plan.rows.some(({ cells }) => cells.some(({ cell }) => cell.turned !== 0));
-  const reading = turns
-    ? 'The dot is the motif’s corner 1; a figure after the letters counts corners it is turned.'
-    : 'The dot is the motif’s corner 1.';
   return sheetPage(
     paper,
     {
@@ -54,15 +52,21 @@ export function drawChart(drawn: DrawnDesign, laid: LaidPanel, source: string): 
         ? [textAt('This panel has no infill.', { x: margin, y: margin + headHeight + 8 }, { size: 4 })]
         : [
             ...views(laid, plan, layout),
-            textAt(
-              `${reading} A dashed cell is cut by the outline.`,
-              { x: margin, y: legendTop(laid, plan, layout) - 4 },
-              { size: 3.1, look: 'quiet' },
-            ),
+            textAt(howToRead(plan), { x: margin, y: legendTop(laid, plan, layout) - 4 }, { size: 3.1, look: 'quiet' }),
           ]),
       ...legend(laid, plan.motifs, layout, legendTop(laid, plan, layout)),
     ],
   );
+}
+
+function howToRead(plan: ChartPlan): string {
+  const turns = plan.rows.some(({ cells }) => cells.some(({ cell }) => cell.turned !== 0));
+  return [
+    'The dot is the motif’s corner 1.',
+    ...(turns ? ['A figure after the letters counts the corners it is turned.'] : []),
+    ...(isUpright(plan) ? [] : ['The figure over the letters is the column.']),
+    'A dashed cell is cut by the outline.',
+  ].join(' ');
 }
 
 function layoutFor(drawn: DrawnDesign, laid: LaidPanel, plan: ChartPlan): Layout {
@@ -79,7 +83,9 @@ function layoutFor(drawn: DrawnDesign, laid: LaidPanel, plan: ChartPlan): Layout
     }));
   });
   const larger = (best: Layout, each: Layout): Layout => (each.scale > best.scale ? each : best);
-  const readable = layouts.find(({ scale }) => scale * plan.inradius >= readableRadius);
+  const readable = layouts.find(
+    ({ scale }) => scale * plan.inradius >= (isUpright(plan) ? readableRadius : readableWithColumn),
+  );
   return layouts.filter(({ paper }) => !readable || areaOf(paper) === areaOf(readable.paper)).reduce(larger);
 }
 

@@ -9,7 +9,7 @@ import { angleDimension, heightDimension, lengthDimension } from './sheet/dimens
 import { paperAngle, paperLength, type PaperLength, paperUnit } from './sheet/paper-figures.ts';
 import { lyingA4, margin, sheetPage } from './sheet/sheet-page.ts';
 import { area, openLine, textAt, textBlock } from './sheet/sheet-lines.ts';
-import { type DrawnDesign, sheetFacts } from './sheet-facts.ts';
+import { type DrawnDesign, sheetFacts, stockText } from './sheet-facts.ts';
 import { escaped, number } from './svg-text.ts';
 import { radians } from '../geometry/point.ts';
 import { arithmeticTolerance, isZeroLength } from '../geometry/tolerance.ts';
@@ -23,8 +23,8 @@ const roomAcross = 205;
 const shortEnough = 140;
 const roomUp = 40;
 
-const enlargedMiddle = 90;
-const fullSizeMiddle = 146;
+const enlargedMiddle = 84;
+const fullSizeMiddle = 140;
 
 /** An SVG sheet, A4 lying, ending with a line break. `source` names the file and the state of its text. */
 export function drawPiece(drawn: DrawnDesign, piece: MarkedPiece, source: string): string {
@@ -33,14 +33,13 @@ export function drawPiece(drawn: DrawnDesign, piece: MarkedPiece, source: string
   const figure = paperLength(units);
   const panels = [...new Set(groups.map(({ panel }) => panel))];
   const roles = [...new Set(groups.map(({ group }) => `${group.role} of ${group.motif}`))].join(', ');
-  const section = `${figure(shape.stock.face)} × ${figure(shape.stock.depth)}${paperUnit(units)}`;
   const summary = `${roles}: ${figure(shape.length)}${paperUnit(units)} tip to tip, ${piece.total} to cut`;
   return sheetPage(
     lyingA4,
     {
       mark: piece.mark,
       heading: roles,
-      subheading: `${shape.stock.name}${shape.stock.wood === null ? '' : `, ${shape.stock.wood.replaceAll('_', ' ')}`}, ${section}`,
+      subheading: stockText(shape.stock, units),
       ...sheetFacts(drawn, panels, source),
     },
     summary,
@@ -192,16 +191,15 @@ function fullSizeView(shape: PieceShape, figure: PaperLength, mark: string): str
   const whole = axis.parts.length === 1;
   const outline = shape.outline.map(({ x, y }) => ({ x: margin + 2 + x, y: fullSizeMiddle - y }));
   return [
-    textAt('Full size 1:1, to lay the part on', { x: margin, y: fullSizeMiddle - 6 }, { size: 3.5, look: 'quiet' }),
+    textAt(
+      'Full size 1:1, to lay the part on; under it seen from the right-hand edge, front face up',
+      { x: margin, y: fullSizeMiddle - 6 },
+      { size: 3.5, look: 'quiet' },
+    ),
     ...(whole ? [area('wood', outline, ` data-mark="${escaped(mark)}" data-length-mm="${number(shape.length)}"`)] : []),
     ...(whole && shape.notches.length === 0 ? [] : faceView(member, axis, fullSizeMiddle)),
     ...edgeView(member, axis, top),
     ...heightDimension(right, top, top + shape.stock.depth, right - 7, `${figure(shape.stock.depth)} deep`),
-    textAt(
-      'seen from the right-hand edge, front face up',
-      { x: margin, y: top + shape.stock.depth + 9 },
-      { size: 3.1, look: 'quiet' },
-    ),
   ];
 }
 

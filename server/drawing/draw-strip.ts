@@ -11,7 +11,7 @@ import { heightDimension, ordinateDimensions } from './sheet/dimensions.ts';
 import { paperLength, type PaperLength, paperUnit } from './sheet/paper-figures.ts';
 import { lyingA4, margin, sheetPage } from './sheet/sheet-page.ts';
 import { textAt, textBlock, wrapped } from './sheet/sheet-lines.ts';
-import { type DrawnDesign, sheetFacts } from './sheet-facts.ts';
+import { type DrawnDesign, sheetFacts, stockText } from './sheet-facts.ts';
 
 const figuresAt = 58;
 const faceMiddle = 74;
@@ -26,17 +26,13 @@ export function drawStrip(drawn: DrawnDesign, strip: MarkedStrip, source: string
   const [first] = strip.groups;
   const group = first?.group;
   const body = group ? stripViews(group, figure) : [];
-  const stock = group?.stock;
-  const section = stock
-    ? `${stock.name}${stock.wood === null ? '' : `, ${stock.wood.replaceAll('_', ' ')}`}, ${figure(stock.face)} × ${figure(stock.depth)}${paperUnit(units)}`
-    : '';
   const length = group ? `${figure(group.length)}${paperUnit(units)}` : '';
   return sheetPage(
     lyingA4,
     {
       mark: strip.mark,
       heading: `strip, ${length} long`,
-      subheading: section,
+      subheading: group ? stockText(group.stock, units) : '',
       ...sheetFacts(drawn, panels, source),
     },
     `Strip ${strip.mark}, ${length} long, ${strip.total} to cut`,
@@ -48,7 +44,7 @@ export function drawStrip(drawn: DrawnDesign, strip: MarkedStrip, source: string
       ]),
       ...body,
       ...(group ? stripNotes(strip, group, figure) : []),
-      ...(group ? notchDetails(group, figure, { x: 176, y: 118 }) : []),
+      ...(group ? notchDetails(group, figure, { x: 176, y: edgeTop + group.stock.depth + 20 }) : []),
     ],
   );
 }
@@ -121,7 +117,7 @@ function stripNotes(strip: MarkedStrip, group: StripGroup, figure: PaperLength):
   ];
   return textBlock(
     lines.flatMap((line) => wrapped(line, lettersAcross)),
-    { x: margin, y: 112 + group.stock.depth - 10 },
+    { x: margin, y: edgeTop + group.stock.depth + 16 },
     4.9,
     { size: 3.5 },
   );

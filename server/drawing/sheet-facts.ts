@@ -1,9 +1,9 @@
 /** What every working drawing says of itself: where it comes from, what it assumes, what to check. */
-import type { Design, Grid } from '../design/design-model.ts';
+import type { Design, Grid, LengthUnit, StripStock } from '../design/design-model.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import type { MarkedKinds } from '../shop/marked-kinds.ts';
 import type { SheetText } from './sheet/sheet-page.ts';
-import { paperLength } from './sheet/paper-figures.ts';
+import { paperLength, paperUnit } from './sheet/paper-figures.ts';
 
 /** The parts of an analysis that working drawings are made from. */
 export interface DrawnDesign {
@@ -31,6 +31,13 @@ export function sheetFacts(
     ],
     check: grid ? `Check: ten sides along a strip of ${grid.name} measure ${figure(10 * grid.side)}` : '',
   };
+}
+
+/** "bass, basswood, 3.0 × 10.0 mm": name, wood unless it is the name, section. */
+export function stockText({ name, wood, face, depth }: StripStock, units: LengthUnit): string {
+  const figure = paperLength(units);
+  const woodText = wood === null || wood === name ? [] : [wood.replaceAll('_', ' ')];
+  return [name, ...woodText, `${figure(face)} × ${figure(depth)}${paperUnit(units)}`].join(', ');
 }
 
 function gridLine(grid: Grid, figure: (millimetres: number) => string): string {

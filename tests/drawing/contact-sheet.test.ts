@@ -28,9 +28,13 @@ test('shows every motif with all its wood inside its cell, and writes the sheet'
     expect(pieces.length, label).toBeGreaterThan(0);
     const wood = pieces.reduce((total, piece) => total + areaOf([piece]), 0);
     expect(areaOf(intersectionOf(pieces, [opening])), label).toBeCloseTo(wood, 1);
-    const { left, top } = boundsOf(opening);
+    const { left, right, bottom, top } = boundsOf(opening);
+    const scale = Math.min((cellWidth - 10) / (right - left), (cellWidth - 20) / (top - bottom));
     const at = { x: 10 + (index % 3) * cellWidth, y: 10 + Math.floor(index / 3) * cellWidth };
-    const place = ({ x, y }: { x: number; y: number }) => ({ x: at.x + x - left, y: at.y + top - y });
+    const place = ({ x, y }: { x: number; y: number }) => ({
+      x: at.x + (x - left) * scale,
+      y: at.y + (top - y) * scale,
+    });
     return [
       area('cut', opening.map(place)),
       ...pieces.map((piece) => area('wood', piece.map(place))),
