@@ -1,7 +1,7 @@
 /** The working drawing of one infill piece: enlarged with its dimensions, and at full size to lay the part on. */
 import type { PieceShape, Polygon } from '../lattice/laid-panel.ts';
 import type { MarkedPiece } from '../shop/marked-kinds.ts';
-import { breakPlaces, edgeView, faceView, type Member, singleNotches } from './member-views.ts';
+import { notchStretches, edgeView, faceView, type Member, singleNotches } from './member-views.ts';
 import { notchLines } from './notch-text.ts';
 import { type BrokenAxis, brokenAxis, onPage } from './sheet/broken-axis.ts';
 import { countBoxes } from './sheet/count-boxes.ts';
@@ -60,12 +60,16 @@ export function drawPiece(drawn: DrawnDesign, piece: MarkedPiece, source: string
 function enlargedView(shape: PieceShape, figure: PaperLength): string[] {
   const member = memberOf(shape);
   const scale = enlargement(shape);
-  const breaks = breakPlaces(member);
-  const width = brokenAxis(shape.length, scale, 0, roomAcross, breaks).width;
-  const axis = brokenAxis(shape.length, scale, (lyingA4.width - width) / 2, roomAcross, breaks);
+  const stretches = notchStretches(member);
+  const width = brokenAxis(shape.length, scale, 0, roomAcross, stretches).width;
+  const axis = brokenAxis(shape.length, scale, (lyingA4.width - width) / 2, roomAcross, stretches);
   const half = (shape.stock.face / 2) * scale;
   return [
-    textAt(`Enlarged ${scale}:1, seen from the front`, { x: margin, y: 42 }, { size: 3.5, look: 'quiet' }),
+    textAt(
+      `${scale === 1 ? 'Full size' : 'Enlarged'} ${scale}:1, seen from the front`,
+      { x: margin, y: 42 },
+      { size: 3.5, look: 'quiet' },
+    ),
     ...faceView(member, axis, enlargedMiddle),
     ...axis.parts.map(({ from, to, left }) =>
       openLine('axis', [
@@ -185,7 +189,7 @@ function lapPlaces({ notches }: PieceShape, axis: BrokenAxis, half: number, figu
 
 function fullSizeView(shape: PieceShape, figure: PaperLength, mark: string): string[] {
   const member = memberOf(shape);
-  const axis = brokenAxis(shape.length, 1, margin + 2, lyingA4.width - 2 * margin - 110, breakPlaces(member));
+  const axis = brokenAxis(shape.length, 1, margin + 2, lyingA4.width - 2 * margin - 110, notchStretches(member));
   const top = fullSizeMiddle + shape.stock.face / 2 + 7;
   const right = margin + 2 + axis.width + 8;
   const whole = axis.parts.length === 1;

@@ -2,7 +2,7 @@
 import type { NotchRun, StripGroup } from '../lattice/laid-panel.ts';
 import { leanOf } from '../lattice/strip-kinds.ts';
 import type { MarkedStrip } from '../shop/marked-kinds.ts';
-import { breakPlaces, edgeView, faceView, type Member, singleNotches } from './member-views.ts';
+import { notchStretches, edgeView, faceView, type Member, singleNotches } from './member-views.ts';
 import { notchDetails } from './notch-details.ts';
 import { notchLines } from './notch-text.ts';
 import { type BrokenAxis, brokenAxis, onPage } from './sheet/broken-axis.ts';
@@ -64,7 +64,7 @@ function stripViews(group: StripGroup, figure: PaperLength): string[] {
     depth: stock.depth,
     notches,
   };
-  const axis = brokenAxis(length, 1, margin + 4, lyingA4.width - 2 * margin - 30, breakPlaces(member));
+  const axis = brokenAxis(length, 1, margin + 4, lyingA4.width - 2 * margin - 30, notchStretches(member));
   const right = margin + 4 + axis.width + 8;
   const broken = axis.parts.length > 1 ? ', the middle left out' : '';
   return [

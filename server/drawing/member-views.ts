@@ -25,11 +25,15 @@ export interface SingleNotch extends NotchRun {
 export const singleNotches = (runs: readonly NotchRun[]): SingleNotch[] =>
   runs.flatMap((run) => placesOfRun(run).map((place) => ({ ...run, place }))).sort((a, b) => a.place - b.place);
 
-/** Places half-way between neighbouring notches or ends, where a view may be broken. */
-export function breakPlaces({ length, notches }: Member): number[] {
-  const features = [0, ...new Set(singleNotches(notches).map(({ place }) => place)), length];
-  return features.slice(1).map((feature, index) => (feature + (features[index] ?? 0)) / 2);
-}
+/** Wood kept on both sides of a notch where a view is broken. */
+const besideNotch = 3;
+
+/** Stretches along the member that a broken view must not cut: its notches, with some wood beside them. */
+export const notchStretches = ({ notches, face }: Member): [number, number][] =>
+  singleNotches(notches).map((notch) => {
+    const along = notchOnFace(notch, face).map(({ x }) => x);
+    return [Math.min(...along) - besideNotch, Math.max(...along) + besideNotch];
+  });
 
 /** The corners of a notch on the face, counter-clockwise from its lower start. `run` along the axis = width / sin(angle). */
 export function notchOnFace({ place, width, angle }: SingleNotch, face: number): Point[] {

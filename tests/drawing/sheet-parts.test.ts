@@ -31,7 +31,10 @@ describe('a broken axis', () => {
     fc.assert(
       fc.property(lengths, scales, (length, scale) => {
         const room = 200;
-        const axis = brokenAxis(length, scale, 10, room, [length / 4, length / 2, (3 * length) / 4]);
+        const axis = brokenAxis(length, scale, 10, room, [
+          [length / 4, length / 4 + 6],
+          [length / 2, length / 2 + 6],
+        ]);
         expect(axis.width).toBeLessThanOrEqual(room + 0.001);
         expect(onPage(axis, 0)).toBe(10);
         expect(onPage(axis, length)).toBeCloseTo(10 + axis.width, 6);
@@ -40,6 +43,17 @@ describe('a broken axis', () => {
         }
       }),
     );
+  });
+
+  test('is broken beside a notch, never through it', () => {
+    const { parts } = brokenAxis(552, 1, 0, 247, [
+      [117, 123],
+      [430, 434],
+    ]);
+    expect(parts.map(({ from, to }) => [from, to])).toEqual([
+      [0, 117],
+      [434, 552],
+    ]);
   });
 
   test('leaves out nothing that fits', () => {

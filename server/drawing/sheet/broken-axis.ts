@@ -20,20 +20,21 @@ export interface BrokenAxis {
 const breakGap = 7;
 
 /**
- * The axis of a shape of `length` drawn at `scale` from `left` on, in at most `room` paper millimetres. `breaks`
- * are places where the shape may be broken, in order; they should be half-way between its features.
+ * The axis of a shape of `length` drawn at `scale` from `left` on, in at most `room` paper millimetres. `features`
+ * are stretches of the shape, from and to, that no break may cut.
  */
 export function brokenAxis(
   length: number,
   scale: number,
   left: number,
   room: number,
-  breaks: readonly number[],
+  features: readonly (readonly [from: number, to: number])[],
 ): BrokenAxis {
   if (length * scale <= room) return { scale, parts: [{ from: 0, to: length, left }], width: length * scale };
   const half = (room - breakGap) / 2 / scale;
-  const first = breaks.filter((place) => place <= half).at(-1) ?? half;
-  const last = breaks.find((place) => place >= length - half) ?? length - half;
+  const cutBy = (place: number) => features.filter(([from, to]) => from < place && to > place);
+  const first = Math.min(half, ...cutBy(half).map(([from]) => from));
+  const last = Math.max(length - half, ...cutBy(length - half).map(([, to]) => to));
   const width = (first + length - last) * scale + breakGap;
   return {
     scale,
