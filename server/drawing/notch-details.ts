@@ -7,7 +7,9 @@ import { angleDimension, lengthDimension } from './sheet/dimensions.ts';
 import { paperAngle, type PaperLength } from './sheet/paper-figures.ts';
 import { area, openLine, textAt } from './sheet/sheet-lines.ts';
 
-const scale = 5;
+/** Enlargements of ISO 5455, and full size: the largest that leaves wood on both sides of the notch. */
+const scales = [5, 2, 1] as const;
+const woodBeside = 2;
 const cellWidth = 54;
 const cellHeight = 36;
 const perRow = 2;
@@ -18,9 +20,12 @@ export function notchDetails({ notches, stock }: StripGroup, figure: PaperLength
     const left = corner.x + (index % perRow) * cellWidth;
     const top = corner.y + Math.floor(index / perRow) * cellHeight;
     const middle = { x: left + cellWidth / 2 - 3, y: top + 15 };
-    const half = (stock.face / 2) * scale;
     const reach = cellWidth / 2 - 8;
-    const notch = notchOnFace({ ...run, place: 0 }, stock.face).map(({ x, y }) => ({
+    const corners = notchOnFace({ ...run, place: 0 }, stock.face);
+    const farthest = Math.max(...corners.map(({ x }) => x));
+    const scale = scales.find((each) => farthest * each <= reach - woodBeside) ?? 1;
+    const half = (stock.face / 2) * scale;
+    const notch = corners.map(({ x, y }) => ({
       x: middle.x + x * scale,
       y: middle.y - y * scale,
     }));
@@ -38,7 +43,7 @@ export function notchDetails({ notches, stock }: StripGroup, figure: PaperLength
       ...angleDimension(middle, 0, run.angle, half + 4, paperAngle(run.angle)),
       ...(start && end ? lengthDimension(start, end, middle.y + half + 7, figure(runLength)) : []),
       textAt(
-        `from ${run.from}: ${figure(run.depth)} deep`,
+        `${scale}:1, from ${run.from}, ${figure(run.depth)} deep`,
         { x: middle.x, y: middle.y + half + 12.5 },
         { size: 3.3, anchor: 'middle', look: 'strong' },
       ),

@@ -99,6 +99,13 @@ describe('the hexagon of hemp', () => {
     expect(texts).toContain('arm as the key, cut 0.10 mm longer');
   });
 
+  test('numbers rows and columns, and counts each row', () => {
+    const [, front = ''] = (sheets.get('star') ?? '').split('data-side="front"');
+    const texts = textsOf(front.split('</g>')[0] ?? '');
+    expect(texts.slice(0, 7)).toEqual(['1', '2', '3', '4', '5', '6', '7']);
+    expect(texts.slice(-8)).toEqual(['1', '= 5', '2', '= 7', '3', '= 7', '4', '= 5']);
+  });
+
   test('mirrors the back', () => {
     const [front = [], back = []] = ['front', 'back'].map((side) => {
       const [, view = ''] = (sheets.get('star') ?? '').split(`data-side="${side}"`);
