@@ -1,5 +1,5 @@
 /** Bundles every entry of the product into dist/. Usage: node .config/bundle.mjs [--watch] */
-import { chmod } from 'node:fs/promises';
+import { chmod, copyFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { build, context } from 'esbuild';
 
@@ -14,6 +14,8 @@ const outputs = [
   {
     ...forNode,
     entryPoints: ['server/cli/main.ts'],
+    // the solver's other form asks where it lies in a way that a bundle can't answer
+    alias: { highs: './node_modules/highs/build/highs.js' },
     outfile: 'dist/halflap.cjs',
     banner: { js: '#!/usr/bin/env node' },
   },
@@ -32,5 +34,9 @@ if (process.argv.includes('--watch')) {
   for (const output of outputs) await (await context(output)).watch();
 } else {
   await Promise.all(outputs.map((output) => build(output)));
+  await copyFile(
+    new URL('../node_modules/highs/build/highs.wasm', import.meta.url),
+    new URL('../dist/highs.wasm', import.meta.url),
+  );
   await chmod(new URL('../dist/halflap.cjs', import.meta.url), 0o755);
 }

@@ -4,6 +4,8 @@ import type { LaidPanel, PieceEnd, PieceFate } from '../lattice/laid-panel.ts';
 import { cautionsFor } from './cautions.ts';
 import { expandNotches } from './expand-notches.ts';
 import type { MarkedKinds, MarkedPiece, MarkedStrip } from './marked-kinds.ts';
+import type { StockCutting } from './stock/plan-stock.ts';
+import { planStocks } from './plan-stocks.ts';
 import { planSettings } from './plan-settings.ts';
 import { planAngle, planArea, planLength } from './plan-rounding.ts';
 import type { PlanBench, PlanGrid, PlanPanel, PlanPiece, PlanPieceEnd, PlanStrip, ShopPlan } from './shop-plan.ts';
@@ -18,8 +20,11 @@ export interface PlannedDesign {
   readonly incomplete: boolean;
 }
 
-/** The plan of a design; `source` is the name of its file, as the person gave it. */
-export function buildPlan(planned: PlannedDesign, source: string): ShopPlan {
+/**
+ * The plan of a design; `source` is the name of its file, as the person gave it. `cuttings` are the cutting plans of
+ * its stocks, found beforehand since their search takes time.
+ */
+export function buildPlan(planned: PlannedDesign, source: string, cuttings: readonly StockCutting[] = []): ShopPlan {
   return {
     schema: 'halflap-plan/1',
     title: planned.design.title,
@@ -33,6 +38,7 @@ export function buildPlan(planned: PlannedDesign, source: string): ShopPlan {
     pieces: planned.kinds.pieces.map(planPiece),
     strips: planned.kinds.strips.flatMap(planStrip),
     settings: planSettings(planned.kinds, planned.design.benches),
+    stock: planStocks(cuttings),
     cautions: cautionsFor(planned.panels),
   };
 }

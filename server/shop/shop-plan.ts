@@ -106,6 +106,30 @@ export interface PlanSetting {
   gate: string | null;
 }
 
+/** The cutting plan of one strip stock; null figures where nothing could be planned, with the reasons in `problems`. */
+export interface PlanStock {
+  stock: string;
+  objective: 'cost' | 'sticks';
+  needMm: number;
+  kerfMm: number;
+  endTrimMm: number;
+  sticks: {
+    lengthMm: number;
+    cuts: { mark: string; lengthMm: number; n: number }[];
+    count: number;
+    offcutMm: number;
+  }[];
+  sticksUsed: number;
+  stickMm: number;
+  value: number;
+  bound: number;
+  proven: boolean;
+  wastePct: number;
+  cost: number | null;
+  /** What keeps pieces out of the plan, or is worth a second look. */
+  problems: string[];
+}
+
 export interface ShopPlan {
   schema: 'halflap-plan/1';
   title: string | null;
@@ -120,5 +144,6 @@ export interface ShopPlan {
   pieces: PlanPiece[];
   strips: PlanStrip[];
   settings: PlanSetting[];
+  stock: PlanStock[];
   cautions: { step: string; text: string }[];
 }

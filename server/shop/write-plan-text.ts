@@ -1,6 +1,15 @@
 /** The shop plan as plain text, to read at the bench: one table a kind of thing, lengths to 0.1 mm, angles to 0.5°. */
 import { sameLength } from '../geometry/tolerance.ts';
-import type { PlanNotch, PlanPanel, PlanPiece, PlanPieceEnd, PlanSetting, PlanStrip, ShopPlan } from './shop-plan.ts';
+import type {
+  PlanNotch,
+  PlanPanel,
+  PlanPiece,
+  PlanPieceEnd,
+  PlanSetting,
+  PlanStock,
+  PlanStrip,
+  ShopPlan,
+} from './shop-plan.ts';
 import { textTable, type Column } from './text-table.ts';
 
 /** The whole plan; ends with a line break. */
@@ -19,6 +28,7 @@ export function writePlanText(plan: ShopPlan): string {
         .map(notchLines)
         .join('\n'),
     ),
+    ...section('Sticks to cut from', plan.stock.map(stockLines).join('\n')),
     ...section('Settings in the order of the bench', textTable(settingColumns, plan.settings)),
     ...section(
       'Gates',
@@ -51,6 +61,16 @@ function assumptions({ grids, benches }: ShopPlan): string {
 }
 
 const section = (title: string, body: string): string[] => (body === '' ? [] : [`${title}\n\n${body}`]);
+
+function stockLines({ stock, sticks, sticksUsed, bound, proven, wastePct, kerfMm, problems }: PlanStock): string {
+  const proof = proven ? 'proven fewest' : `not proven; no plan takes fewer than ${Math.ceil(bound)}`;
+  const cuts = sticks.map(
+    (stick) =>
+      `    ${stick.count} × ${millimetres(stick.lengthMm)}: ${stick.cuts.map(({ mark, n }) => `${n} × ${mark}`).join(', ')}; left over ${millimetres(stick.offcutMm)}`,
+  );
+  const head = `${stock}: ${sticksUsed} sticks (${proof}), kerf ${kerfMm.toFixed(2)} between pieces, ${wastePct.toFixed(1)} % waste`;
+  return [head, ...cuts, ...problems.map((problem) => `    ${problem}`)].join('\n');
+}
 
 const settingColumns: readonly Column<PlanSetting>[] = [
   { title: '', right: true, cell: (setting) => String(setting.order) },

@@ -4,25 +4,15 @@ import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build } from 'esbuild';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 let folder: string;
-let program: string;
+/** What the package ships; `npm test` builds it first. */
+const program = fileURLToPath(new URL('../../dist/halflap.cjs', import.meta.url));
 
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'halflap-command-'));
-  program = join(folder, 'halflap.cjs');
-  await build({
-    entryPoints: [join(root, 'server/cli/main.ts')],
-    outfile: program,
-    bundle: true,
-    platform: 'node',
-    format: 'cjs',
-    mainFields: ['module', 'main'],
-    logLevel: 'silent',
-  });
 });
 
 afterAll(async () => {

@@ -1,5 +1,6 @@
 /** `halflap plan`: the shop plan of a design. */
 import { analyse } from '../../analyse.ts';
+import { cuttingPlans } from '../cutting-plans.ts';
 import { buildPlan } from '../../shop/build-plan.ts';
 import type { ShopPlan } from '../../shop/shop-plan.ts';
 import { planCsvFiles, writePlanCsv } from '../../shop/write-plan-csv.ts';
@@ -23,7 +24,7 @@ export const plan: Verb = {
   help: `halflap plan FILE [--as json|text|csv] [-o PATH] [--force]
 
 Writes the shop plan: every kind of strip with its notches, every kind of infill piece with its
-length and bevels, and how many of each. Problems of the file go to standard error; with errors in
+length and bevels, how many of each, the sticks to cut them from and the settings. Problems of the file go to standard error; with errors in
 it, what can be planned is planned, "incomplete" is set, and the exit code is 1.
 
   FILE                a .lap file, or - for standard input
@@ -39,7 +40,8 @@ ${outputHelp}`,
     const write = await writerFor(format, destination, source, terminal);
     const analysis = withProgressLine(terminal, `planning ${source.name}`, () => analyse(source.text));
     terminal.writeError(problemLines(source, analysis.problems));
-    await write(buildPlan(analysis, source.name));
+    const cuttings = await cuttingPlans(analysis);
+    await write(buildPlan(analysis, source.name, cuttings));
     return analysis.incomplete ? exitCode.designHasErrors : exitCode.fine;
   },
 };
