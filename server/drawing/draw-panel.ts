@@ -2,7 +2,7 @@
 import type { LaidPanel, PieceFate, PieceGroup, Placement, Polygon, StripGroup } from '../lattice/laid-panel.ts';
 import type { MarkedKinds } from '../shop/marked-kinds.ts';
 import type { DrawingLayer, Drawing, DrawnKind, LayerKind, Rings } from './drawing.ts';
-import { boundsOf } from './drawing-bounds.ts';
+import { drawingBounds } from './drawing-bounds.ts';
 import { summarise } from './panel-summary.ts';
 
 /** The drawing of one copy of `laid`, seen from the front; `kinds` gives each piece and strip its mark. */
@@ -17,7 +17,7 @@ export function drawPanel(laid: LaidPanel, kinds: MarkedKinds, title: string | n
   return {
     title: title ?? laid.panel.name,
     panel: laid.panel.name,
-    bounds: boundsOf(layers),
+    bounds: drawingBounds(layers),
     layers,
     summary: summarise(laid),
   };

@@ -20,6 +20,8 @@ export const between = (a: Point, b: Point, fraction: number): Point => ({
 });
 
 export const radians = (degrees: number): number => (degrees * Math.PI) / 180;
+/** Cotangent of an angle in degrees; exactly 0 at a right angle. */
+export const cotangent = (angle: number): number => (angle === 90 ? 0 : 1 / Math.tan(radians(angle)));
 export const degrees = (angle: number): number => (angle * 180) / Math.PI;
 
 /** Unit vector at `angle` degrees. Multiples of 30° are given without rounding noise in their zero components. */

@@ -2,7 +2,7 @@
 import { problemAt } from '../../grammar/problem-catalogue.ts';
 import type { Problem } from '../../grammar/problem.ts';
 import type { Bench, Grid } from '../design/design-model.ts';
-import { radians } from '../geometry/point.ts';
+import { cotangent } from '../geometry/point.ts';
 import { arithmeticTolerance, rounded, sameAngle } from '../geometry/tolerance.ts';
 import type { LaidPanel, PieceGroup } from './laid-panel.ts';
 
@@ -56,5 +56,3 @@ function withoutJig({ role, motif, shape }: PieceGroup, bevel: number, jigs: rea
   const gap = (shape.stock.face / 2) * Math.abs(cotangent(bevel) - cotangent(nearest));
   return `${role} of motif ${motif} needs a bevel of ${rounded(bevel, 1)}° and no jig on the bench has it; the nearest, ${rounded(nearest, 1)}°, would leave ${rounded(gap, 2)} mm open at the joint's face. Make a jig for it or change the motif.`;
 }
-
-const cotangent = (angle: number): number => 1 / Math.tan(radians(angle));

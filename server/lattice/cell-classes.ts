@@ -9,14 +9,7 @@ import {
   signedArea,
   withoutIdlePoints,
 } from '../geometry/polygons.ts';
-import {
-  areaTolerance,
-  directionTolerance,
-  isZeroLength,
-  kindAngleTolerance,
-  placeTolerance,
-  sameAngle,
-} from '../geometry/tolerance.ts';
+import { areaTolerance, isZeroLength, placeTolerance, sameAngle } from '../geometry/tolerance.ts';
 import { type LineFamily, lineOffset, meetingPoint, type Period } from './grid-lines.ts';
 
 /**
@@ -168,7 +161,7 @@ export function cellShapeOf(ring: readonly Point[]): CellShape | 'other' {
   const sides = ring.map((point, index) => distance(point, ring[(index + 1) % 4] ?? point));
   const equalSides = sides.every((side) => isZeroLength(side - (sides[0] ?? side)));
   if (!equalSides) return 'other';
-  return cornerAngles(ring).every((angle) => sameAngle(angle, 90)) ? 'square' : 'rhombus';
+  return cornerAngles(ring).every(isSquareCorner) ? 'square' : 'rhombus';
 }
 
 /** Degrees by which turning a ring about its middle brings corner 1 to corner 1 + `corners`, or null when that does not map the ring to itself. */
@@ -185,6 +178,4 @@ export function turnOntoItself(ring: readonly Point[], corners: number): number 
   return fits ? angle : null;
 }
 
-/** The angles a bench calls equal are those within the kind tolerance; a direction is finer. */
-export const isSquareCorner = (angle: number): boolean =>
-  Math.abs(angle - 90) <= kindAngleTolerance + directionTolerance;
+export const isSquareCorner = (angle: number): boolean => sameAngle(angle, 90);

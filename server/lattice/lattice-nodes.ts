@@ -1,8 +1,8 @@
 /** The nodes of a grid: where lines of different families cross. */
-import { add, cross, distance, dot, origin, type Point, scale, turned } from '../geometry/point.ts';
+import { cross, distance, dot, origin, type Point, turned } from '../geometry/point.ts';
 import { type Region, regionHolds } from '../geometry/region.ts';
-import { arithmeticTolerance, placeDecimals, placeTolerance, rounded, stepTolerance } from '../geometry/tolerance.ts';
-import { areParallel, type LineFamily, lineOffset, meetingPoint, type Period } from './grid-lines.ts';
+import { isZeroLength, placeDecimals, placeTolerance, rounded } from '../geometry/tolerance.ts';
+import { areParallel, type LineFamily, lineOffset, meetingPoint, movedByPeriods, type Period } from './grid-lines.ts';
 import { countInside, memberPlace, scanLattice } from './scan-lattice.ts';
 
 /** The nodes of one period, each once. */
@@ -40,7 +40,7 @@ function sameModuloPeriod(a: Point, b: Point, period: Period): boolean {
   const offset = { x: b.x - a.x, y: b.y - a.y };
   const columns = Math.round(cross(offset, period.second) / determinant);
   const rows = Math.round(cross(period.first, offset) / determinant);
-  return distance(add(a, add(scale(period.first, columns), scale(period.second, rows))), b) <= placeTolerance;
+  return distance(movedByPeriods(a, period, columns, rows), b) <= placeTolerance;
 }
 
 /** Nodes of the grid in the region, its boundary included. */
@@ -56,7 +56,7 @@ export function countNodes(families: readonly LineFamily[], period: Period, regi
 export const familiesThrough = (families: readonly LineFamily[], point: Point): LineFamily[] =>
   families.filter(({ normal, spacing, offset }) => {
     const steps = (dot(normal, point) - offset) / spacing;
-    return Math.abs(steps - Math.round(steps)) <= stepTolerance + placeTolerance / spacing + arithmeticTolerance;
+    return isZeroLength((steps - Math.round(steps)) * spacing);
   });
 
 /** The node at which most strips meet, nearest to the grid's origin; of equals the lowest, then leftmost of the unturned grid. */

@@ -2,6 +2,7 @@
 import type { Panel, PanelFill } from '../design/design-model.ts';
 import type { Problem } from '../../grammar/problem.ts';
 import { problemAt } from '../../grammar/problem-catalogue.ts';
+import { sum } from '../geometry/numbers.ts';
 import { add, direction, distance, type Point, subtract, turned } from '../geometry/point.ts';
 import { areaOf, boundsOf, intersectionOf, isConvexRing, signedArea, withoutIdlePoints } from '../geometry/polygons.ts';
 import { localRings, type Region } from '../geometry/region.ts';
@@ -53,8 +54,6 @@ export function panelInfill(panel: Panel, classes: readonly CellClass[], period:
     problems: [...filled.flatMap(({ problems }) => problems), ...unusedFills(panel, classes)],
   };
 }
-
-const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
 const nowhere: Point = { x: 0, y: 0 };
 
@@ -156,16 +155,7 @@ function ownFill(cell: CellClass, { move, rings }: BoundaryCell, fill: PanelFill
   return pieces.map((piece) => ({
     move,
     problems,
-    group: {
-      motif: piece.motif,
-      role: piece.role,
-      shape: piece.shape,
-      outline: piece.outline,
-      fate: 'trimmed',
-      count: 1,
-      range: piece.words,
-      placements: () => [piece.placement],
-    },
+    group: groupOf(piece, 'trimmed', 1, () => [piece.placement]),
   }));
 }
 
@@ -202,16 +192,8 @@ function groupsOfPiece(
     else if (panel.edge === 'sawn') trimmed.push(move);
     else fitted.push(...fittedPieces(piece, fill, kept, move));
   });
-  const group = (fate: PieceFate, count: number, moves: () => Iterable<Point>): PieceGroup => ({
-    motif: piece.motif,
-    role: piece.role,
-    shape: piece.shape,
-    outline: piece.outline,
-    fate,
-    count,
-    range: piece.words,
-    placements: () => movedPlacements(piece.placement, moves()),
-  });
+  const group = (fate: PieceFate, count: number, moves: () => Iterable<Point>): PieceGroup =>
+    groupOf(piece, fate, count, () => movedPlacements(piece.placement, moves()));
   const wholeMoves = function* (): Generator<Point> {
     yield* inside.moves();
     yield* whole;
@@ -222,6 +204,14 @@ function groupsOfPiece(
     ...fitted,
   ];
 }
+
+/** Pieces like `piece`, wherever its placements are. */
+const groupOf = (
+  { motif, role, shape, outline, words }: FilledPiece,
+  fate: PieceFate,
+  count: number,
+  placements: PieceGroup['placements'],
+): PieceGroup => ({ motif, role, shape, outline, fate, count, range: words, placements });
 
 function* movedPlacements({ at, turn }: Placement, moves: Iterable<Point>): Generator<Placement> {
   for (const move of moves) yield { at: add(at, move), turn };
@@ -240,16 +230,7 @@ function fittedPieces(piece: FilledPiece, fill: PanelFill, kept: readonly Polygo
       const { left, right } = boundsOf(own);
       const notches = notchesOnGround(piece).filter(({ first }) => first > left && first < right);
       const { shape, outline, placement } = settled(ring, anchor, along, fill.stock, ends, notches);
-      return {
-        motif: piece.motif,
-        role: piece.role,
-        shape,
-        outline,
-        fate: 'trimmed',
-        count: 1,
-        range: piece.words,
-        placements: () => [placement],
-      };
+      return groupOf({ ...piece, shape, outline }, 'trimmed', 1, () => [placement]);
     });
 }
 

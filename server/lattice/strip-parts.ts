@@ -1,5 +1,6 @@
 /** The strips of a panel: one for each connected part of a line's body within the region. */
 import type { Panel } from '../design/design-model.ts';
+import { maximum, minimum } from '../geometry/numbers.ts';
 import { add, dot, type Point, scale } from '../geometry/point.ts';
 import { clipToHalfPlanes, type HalfPlane, intersectionOf, signedArea } from '../geometry/polygons.ts';
 import { type Region, ringsWithin } from '../geometry/region.ts';
@@ -39,9 +40,6 @@ export function stripParts(panel: Panel, families: readonly LineFamily[], region
     );
   });
 }
-
-const minimum = (values: readonly number[]): number => values.reduce((low, value) => Math.min(low, value), Infinity);
-const maximum = (values: readonly number[]): number => values.reduce((high, value) => Math.max(high, value), -Infinity);
 
 /** Extents along the line of the connected parts of body ∩ region. */
 function extents(lines: LineFamily, index: number, region: Region): [number, number][] {

@@ -1,4 +1,5 @@
 /** The shop plan out of what was laid out and counted: only arranges, adds up and rounds. Lengths mm, angles degrees. */
+import { sum } from '../geometry/numbers.ts';
 import type { Bench, Design, Grid } from '../design/design-model.ts';
 import type { LaidPanel, PieceEnd, PieceFate } from '../lattice/laid-panel.ts';
 import { cautionsFor } from './cautions.ts';
@@ -150,5 +151,3 @@ function byPanel<Group>(
   }
   return Object.fromEntries(counts);
 }
-
-const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);

@@ -1,6 +1,7 @@
 /** Runs of equal notches written out one by one, for the plan only. */
 import { radians } from '../geometry/point.ts';
 import type { NotchRun } from '../lattice/laid-panel.ts';
+import { placesOfRun } from '../lattice/notch-runs.ts';
 import { planAngle, planLength } from './plan-rounding.ts';
 import type { PlanNotch } from './shop-plan.ts';
 
@@ -10,13 +11,13 @@ import type { PlanNotch } from './shop-plan.ts';
  */
 export function expandNotches(runs: readonly NotchRun[]): PlanNotch[] {
   return runs
-    .flatMap((run) => Array.from({ length: run.count }, (_, index) => planNotch(run, index)))
+    .flatMap((run) => placesOfRun(run).map((place) => planNotch(run, place)))
     .sort((first, second) => first.atMm - second.atMm || first.angle - second.angle);
 }
 
-function planNotch(run: NotchRun, index: number): PlanNotch {
+function planNotch(run: NotchRun, place: number): PlanNotch {
   return {
-    atMm: planLength(run.first + index * run.step),
+    atMm: planLength(place),
     widthMm: planLength(run.width),
     runMm: planLength(run.width / Math.sin(radians(run.angle))),
     angle: planAngle(run.angle),

@@ -1,5 +1,5 @@
 /**
- * Builds the extension, installs the host if need be, and runs the tests in an editor: VSCODE_EXECUTABLE if that names
+ * Builds the extension, installs browser and host if need be, and runs the tests in an editor: VSCODE_EXECUTABLE if that names
  * one, else the VS Code server of tests/host in a headless browser. The last line is `N passed, N failed`; the exit
  * code is 1 on a failure. Pictures of the window are left in .vscode-test/pictures.
  */
@@ -73,6 +73,10 @@ async function caseFromOutside() {
   }
 }
 
+if (!provideBrowser()) {
+  console.log('0 passed, 1 failed');
+  process.exit(1);
+}
 installHost();
 execFileSync(process.execPath, [path.join(root, '.config/bundle.mjs')], { stdio: 'inherit' });
 fs.mkdirSync(pictures, { recursive: true });

@@ -3,7 +3,7 @@
  * its faces, one end against a stop, and the guide slopes back over it from the groove's floor, the jig's angle away
  * from the piece's axis. Lengths in mm, angles in degrees.
  */
-import { angleOf, distance, radians, subtract, type Point } from '../../geometry/point.ts';
+import { angleOf, distance, cotangent, subtract, type Point } from '../../geometry/point.ts';
 import { placeTolerance, sameAngle, sameLength } from '../../geometry/tolerance.ts';
 import type { PieceShape } from '../../lattice/laid-panel.ts';
 import { laidOtherwise } from '../../lattice/piece-shape.ts';
@@ -27,7 +27,6 @@ export interface EndCuts {
 }
 
 /** Cotangent of `angle`; 0 at a right angle, free of rounding. */
-const cotangent = (angle: number): number => (angle === 90 ? 0 : 1 / Math.tan(radians(angle)));
 
 /**
  * From the stop to the toe of the slope, for a point on the axis of a piece of `face` that shall be `length` long:
