@@ -1,5 +1,6 @@
 /** Designs made without text, for tests of the lattice and the shop alone. */
 import type {
+  Bench,
   CellShape,
   Grid,
   GridKind,
@@ -21,7 +22,42 @@ const nowhere = { start: 0, end: 0 };
 const named = (name: string) => ({ name, range: nowhere, nameRange: nowhere });
 
 export function stripStock(name: string, face: number, more: Partial<StripStock> = {}): StripStock {
-  return { ...named(name), wood: null, face, depth: 10, lengths: [], flush: 0, rejects: 0, spare: null, ...more };
+  return {
+    ...named(name),
+    wood: null,
+    face,
+    depth: 10,
+    lengths: [],
+    onHand: [],
+    boards: [],
+    kerf: null,
+    endTrim: 0,
+    flush: 0,
+    rejects: 0,
+    spare: null,
+    breakage: null,
+    ...more,
+  };
+}
+
+export function benchOf(more: Partial<Bench> = {}): Bench {
+  return {
+    ...named('shop'),
+    bevels: [],
+    kerf: null,
+    pinPitches: [],
+    bandBlade: null,
+    bandKerf: null,
+    bandRadius: null,
+    rippingKerf: null,
+    shortestPiece: null,
+    gang: 1,
+    trim: 0,
+    indexing: 'pin',
+    pitchError: null,
+    pitchScatter: null,
+    ...more,
+  };
 }
 
 /** A square or three-way grid of equal strips: spacing side·√3/2 for a three-way grid, the pitch for a square one. */
@@ -118,6 +154,8 @@ export function panelOf(grid: Grid, shape: PanelShape, more: Partial<Panel> = {}
     tail: 6,
     fills: [],
     cutCells: 'trim',
+    frame: null,
+    sliver: null,
     copies: 1,
     ...more,
   };

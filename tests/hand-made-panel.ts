@@ -3,22 +3,16 @@
  * two copies. Region 60 × 40 about the origin. Built without the engine, for the stages behind it.
  */
 import type { Grid, Motif, Outline, Panel, StripStock } from '../server/design/design-model.ts';
+import { emptyDesign } from '../server/design/empty-design.ts';
+import { benchOf, stripStock } from './design-builder.ts';
 import type { LaidPanel, NotchRun, PieceGroup, PieceShape, StripGroup } from '../server/lattice/laid-panel.ts';
 import type { MarkedKinds } from '../server/shop/marked-kinds.ts';
 
 const range = { start: 0, end: 1 };
 const named = (name: string) => ({ name, range, nameRange: range });
 
-const stock = (name: string, wood: string): StripStock => ({
-  ...named(name),
-  wood,
-  face: 3,
-  depth: 10,
-  lengths: [600],
-  flush: 0,
-  rejects: 0,
-  spare: 0.1,
-});
+const stock = (name: string, wood: string): StripStock =>
+  stripStock(name, 3, { ...named(name), wood, lengths: [{ length: 600, price: null }], spare: 0.1 });
 
 const ash = stock('ash', 'white_ash');
 const bass = stock('bass', 'basswood');
@@ -59,6 +53,8 @@ const panel: Panel = {
   tail: 6,
   fills: [{ shape: 'square', motif, stock: bass, turned: 0, tips: [], range }],
   cutCells: 'trim',
+  frame: null,
+  sliver: null,
   copies: 2,
 };
 
@@ -143,10 +139,11 @@ export const handMadeKinds: MarkedKinds = {
 };
 
 export const handMadeDesign = {
+  ...emptyDesign,
   title: 'Tray "one" & only',
   units: 'mm' as const,
   strips: [ash, bass],
-  benches: [{ ...named('shop'), bevels: [22.5, 45], kerf: 3, pinPitches: [40], bandBlade: null }],
+  benches: [benchOf({ bevels: [22.5, 45], kerf: 3, pinPitches: [40] })],
   grids: [grid],
   motifs: [motif],
   outlines: [outline],

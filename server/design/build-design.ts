@@ -18,6 +18,7 @@ import { buildBench, buildStrip } from './build-stock.ts';
 import { checkNames } from './check-names.ts';
 import type { DesignContext } from './design-context.ts';
 import type { Design, Motif, Named } from './design-model.ts';
+import { emptyDesign } from './empty-design.ts';
 import { evaluateExpression, piNumber } from './evaluate-expression.ts';
 import { indexNames } from './name-index.ts';
 import type { Quantity } from './quantity.ts';
@@ -39,7 +40,10 @@ export function buildDesign(tree: SyntaxTree): { design: Design; problems: Probl
   const parts = { strips: stripsByName, grids: byName(grids), motifs: byName(motifs), outlines: byName(outlines) };
   const panels = declared(tree, 'panel').flatMap((panel) => buildPanel(panel, parts, context) ?? []);
   const benches = declared(tree, 'bench').map((bench) => buildBench(bench, context));
-  return { design: { title, units, strips, benches, grids, motifs, outlines, panels }, problems };
+  return {
+    design: { ...emptyDesign, title, units, strips, benches, grids, motifs, outlines, panels },
+    problems,
+  };
 }
 
 /** The declarations of a kind; of those with one name, the first. */

@@ -56,6 +56,8 @@ export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: 
     tail: tailLength,
     fills,
     cutCells: propertyOf(panel, 'cut cells')?.cutCells ?? 'trim',
+    frame: null,
+    sliver: null,
     copies: copyCount,
   };
 }

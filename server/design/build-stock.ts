@@ -37,10 +37,15 @@ export function buildStrip(strip: StripDeclaration, context: DesignContext): Str
     wood: propertyOf(strip, 'wood')?.name.text ?? null,
     face,
     depth,
-    lengths: lengths.filter((length) => length !== null),
+    lengths: lengths.filter((length) => length !== null).map((length) => ({ length, price: null })),
+    onHand: [],
+    boards: [],
+    kerf: null,
+    endTrim: 0,
     flush: flush ?? 0,
     rejects: rejects ?? 0,
     spare,
+    breakage: null,
   };
 }
 
@@ -63,6 +68,15 @@ export function buildBench(bench: BenchDeclaration, context: DesignContext): Ben
     bandBlade: optional(propertyOf(bench, 'band_blade')?.value, (value) =>
       readLength(value, 'band saw blade', 'positive', context),
     ),
+    bandKerf: null,
+    bandRadius: null,
+    rippingKerf: null,
+    shortestPiece: null,
+    gang: 1,
+    trim: 0,
+    indexing: 'pin',
+    pitchError: null,
+    pitchScatter: null,
   };
 }
 

@@ -5,28 +5,45 @@
 import type { SourceRange } from '../../grammar/source-range.ts';
 import type { Contour } from '../geometry/path.ts';
 import type { Point } from '../geometry/point.ts';
+import type {
+  BoardStock,
+  Breakage,
+  FinishStock,
+  ResinStock,
+  SheetStock,
+  StockLength,
+  StockOnHand,
+  WoodDeclaration,
+} from './material-model.ts';
+import type { Named } from './named.ts';
+import type { Band, Blank, Board, Kit, Pour, Work } from './work-model.ts';
+
+export type { Named };
 
 export type LengthUnit = 'mm' | 'cm' | 'm' | 'in' | 'ft';
-
-/** A declaration with a name. `range` covers the whole declaration, `nameRange` its name alone. */
-export interface Named {
-  readonly name: string;
-  readonly range: SourceRange;
-  readonly nameRange: SourceRange;
-}
 
 /** Wood milled to one section. `face` is seen from the front, `depth` runs front to back. */
 export interface StripStock extends Named {
   readonly wood: string | null;
   readonly face: number;
   readonly depth: number;
-  readonly lengths: readonly number[];
+  /** Sticks that can be bought. */
+  readonly lengths: readonly StockLength[];
+  readonly onHand: readonly StockOnHand[];
+  /** Boards it is ripped from, empty where it is bought milled. */
+  readonly boards: readonly BoardStock[];
+  /** Width of the saw cut that cuts it to length, null where the bench's kerf serves. */
+  readonly kerf: number | null;
+  /** Cut off each end of a stick before anything else. */
+  readonly endTrim: number;
   /** Milled away from each face after assembly. */
   readonly flush: number;
   /** Fraction of strips expected to be rejected in milling. */
   readonly rejects: number;
   /** Fraction of pieces cut beyond the need; null where no spares are asked for. */
   readonly spare: number | null;
+  /** Spares by breakage and confidence, in place of `spare`. */
+  readonly breakage: Breakage | null;
 }
 
 /** Jigs and saws of the shop. */
@@ -37,6 +54,21 @@ export interface Bench extends Named {
   readonly kerf: number | null;
   readonly pinPitches: readonly number[];
   readonly bandBlade: number | null;
+  /** Kerf of the saw that cuts outlines, and the tightest curve it turns. */
+  readonly bandKerf: number | null;
+  readonly bandRadius: number | null;
+  readonly rippingKerf: number | null;
+  /** The shortest piece that the jigs hold. */
+  readonly shortestPiece: number | null;
+  /** Strips notched in one pass. */
+  readonly gang: number;
+  /** Infill blanks are cut longer by this before the bevels are cut. */
+  readonly trim: number;
+  /** `pin`: each notch is set from the one before. `stop`: each from one end. */
+  readonly indexing: 'pin' | 'stop';
+  /** What two pin settings differ by, and the scatter (one standard deviation) of one step. */
+  readonly pitchError: number | null;
+  readonly pitchScatter: number | null;
 }
 
 /** One family of parallel strips: centre lines n·p = offset + i·spacing, n = (−sin direction, cos direction). */
@@ -160,6 +192,20 @@ export interface PanelFill {
 
 export type CutCells = 'trim' | 'own' | 'open';
 
+/** The members round a framed panel. */
+export interface Frame {
+  readonly stock: StripStock;
+  readonly corners: 'mitred' | 'lapped';
+  /** How the lattice stands in the frame: its strips' stubs in a groove, or in mortices of their own. */
+  readonly joint: 'groove' | 'stub';
+  /** Depth of the groove, or of the mortices. */
+  readonly jointDepth: number;
+  /** Left free between a strip's end and the bottom of its groove. */
+  readonly endGap: number;
+  /** What edge infill bears on in a groove: a border strip, or fillers between the strips. */
+  readonly bearing: 'border' | 'fillers' | null;
+}
+
 export interface Panel extends Named {
   readonly grid: Grid;
   readonly phase: Phase;
@@ -172,16 +218,31 @@ export interface Panel extends Named {
   readonly fills: readonly PanelFill[];
   /** What a cell cut by the frame gets: its whole motif trimmed, a motif of its own set into what is left, or nothing. */
   readonly cutCells: CutCells;
+  /** The frame's members; null where the frame is made elsewhere. */
+  readonly frame: Frame | null;
+  /** A trimmed piece that keeps less than this length is reported, mm. */
+  readonly sliver: number | null;
   readonly copies: number;
 }
 
 export interface Design {
   readonly title: string | null;
   readonly units: LengthUnit;
+  readonly woods: readonly WoodDeclaration[];
+  readonly sheets: readonly SheetStock[];
+  readonly resins: readonly ResinStock[];
+  readonly finishes: readonly FinishStock[];
   readonly strips: readonly StripStock[];
   readonly benches: readonly Bench[];
   readonly grids: readonly Grid[];
   readonly motifs: readonly Motif[];
   readonly outlines: readonly Outline[];
   readonly panels: readonly Panel[];
+  readonly blanks: readonly Blank[];
+  readonly bands: readonly Band[];
+  readonly pours: readonly Pour[];
+  readonly boards: readonly Board[];
+  /** One a file; null while the file describes panels alone. */
+  readonly work: Work | null;
+  readonly kits: readonly Kit[];
 }

@@ -15,7 +15,10 @@ describe('a strip', () => {
       wood: 'white_ash',
       face: 3.175,
       depth: 12.7,
-      lengths: [24 * 25.4, 1000],
+      lengths: [
+        { length: 24 * 25.4, price: null },
+        { length: 1000, price: null },
+      ],
       flush: 0.3,
       rejects: 0.15,
       spare: 0.08,

@@ -8,6 +8,7 @@ import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
 import { signedArea } from '../../server/geometry/polygons.ts';
 import { markKinds } from '../../server/shop/mark-kinds.ts';
 import {
+  benchOf,
   cellsShape,
   fillOf,
   gridOf,
@@ -151,31 +152,24 @@ describe('a motif that cannot be made is told at its words', () => {
 });
 
 describe('the bench', () => {
-  const bench = {
-    name: 'shop',
-    range: { start: 0, end: 0 },
-    nameRange: { start: 0, end: 0 },
-    pinPitches: [],
-    bandBlade: null,
-  };
   const grid = gridOf('square', 40, stock);
   const panel = layOutPanel(
     panelOf(grid, cellsShape(2, 2), { fills: [fillOf('square', squareHemp([tipOf45]), stock)] }),
   ).panel as LaidPanel;
 
   it('with 22.5, 45 and 67.5 makes the square hemp leaf; without 67.5 it names the nearest jig', () => {
-    expect(benchProblems([{ ...bench, bevels: [22.5, 45, 67.5], kerf: null }], [grid], [panel])).toEqual([]);
-    const [problem] = benchProblems([{ ...bench, bevels: [22.5, 45, 60], kerf: null }], [grid], [panel]);
+    expect(benchProblems([benchOf({ bevels: [22.5, 45, 67.5], kerf: null })], [grid], [panel])).toEqual([]);
+    const [problem] = benchProblems([benchOf({ bevels: [22.5, 45, 60], kerf: null })], [grid], [panel]);
     expect(problem?.code).toBe('LAP0507');
     expect(problem?.message).toContain('67.5°');
     expect(problem?.message).toContain('the nearest, 60°');
   });
 
   it('whose blade is wider than the notch says how to mill the strips', () => {
-    const [problem] = benchProblems([{ ...bench, bevels: [], kerf: 3.2 }], [{ ...grid, fit: 0.05 }], []);
+    const [problem] = benchProblems([benchOf({ bevels: [], kerf: 3.2 })], [{ ...grid, fit: 0.05 }], []);
     expect(problem?.code).toBe('LAP0403');
     expect(problem?.message).toContain('3.15 mm');
-    expect(benchProblems([{ ...bench, bevels: [], kerf: 3.05 }], [{ ...grid, fit: 0.05 }], [])).toEqual([]);
+    expect(benchProblems([benchOf({ bevels: [], kerf: 3.05 })], [{ ...grid, fit: 0.05 }], [])).toEqual([]);
   });
 });
 

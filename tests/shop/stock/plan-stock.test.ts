@@ -11,9 +11,11 @@ import { expectSound } from './ask.ts';
 
 const losses = { kerfMm: 1.2, endTrimMm: 8 };
 
+const offered = (lengths: number[]) => lengths.map((length) => ({ length, price: null }));
+
 function kindsOf(stripLengths: number[], infillLengths: number[], oneStock = false): MarkedKinds {
-  const ash = stripStock('ash', 3, { lengths: stripLengths, spare: 0.05 });
-  const bass = oneStock ? ash : stripStock('bass', 3, { lengths: infillLengths, spare: 0.08 });
+  const ash = stripStock('ash', 3, { lengths: offered(stripLengths), spare: 0.05 });
+  const bass = oneStock ? ash : stripStock('bass', 3, { lengths: offered(infillLengths), spare: 0.08 });
   const { panel } = layOutPanel(
     panelOf(gridOf('three_way', 36, ash), outlineShape(circleContour(150)), {
       fills: [fillOf('triangle', hemp, bass)],
