@@ -1,5 +1,6 @@
 /** The cells of a placement chart as seen from one side, with row and column numbers and tick boxes. */
 import { add, dot, type Point, scale } from '../geometry/point.ts';
+import { coarserRing } from '../geometry/coarser-ring.ts';
 import { boundsOf } from '../geometry/polygons.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import { type ChartCell, type ChartPlan, type ChartRow, isUpright } from './chart-plan.ts';
@@ -36,7 +37,7 @@ export function chartView(laid: LaidPanel, plan: ChartPlan, frame: ChartFrame): 
     `<g class="chart" data-side="${frame.side}">`,
     ...columnNumbers(plan, frame, bounds.top, place),
     ...cells.map((cell) => cellOpening(cell, place)),
-    ...laid.region.map((ring) => area('outline', ring.map(place))),
+    ...laid.region.map((ring) => area('outline', coarserRing(ring).map(place))),
     ...cells.flatMap((cell) => cellText(cell, letterSize, place)),
     ...(isUpright(plan) ? [] : cells.map((cell) => columnInCell(cell, plan, frame, place))),
     ...plan.rows.flatMap((row) => rowNumbers(row, plan, frame, place)),

@@ -1,4 +1,5 @@
 /** A laid-out panel as a drawing: region, strips from the back to the front, infill, and the outline over all. */
+import { coarserRing } from '../geometry/coarser-ring.ts';
 import type { LaidPanel, PieceFate, PieceGroup, Placement, Polygon, StripGroup } from '../lattice/laid-panel.ts';
 import type { MarkedKinds } from '../shop/marked-kinds.ts';
 import type { DrawingLayer, Drawing, DrawnKind, LayerKind, Rings } from './drawing.ts';
@@ -118,7 +119,7 @@ function placementNumbers(placements: Iterable<Placement>): number[] {
   return [...placements].flatMap(({ at, turn }) => [at.x, at.y, turn]);
 }
 
-const ringOf = (polygon: Polygon): Rings[number] => polygon.flatMap(({ x, y }) => [x, y]);
+const ringOf = (polygon: Polygon): Rings[number] => coarserRing(polygon).flatMap(({ x, y }) => [x, y]);
 
 /** Items with equal keys together, in the order in which the keys are met; no group is empty. */
 function grouped<Item>(items: readonly Item[], keyOf: (item: Item) => string): [Item, ...Item[]][] {

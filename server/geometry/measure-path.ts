@@ -1,5 +1,6 @@
-/** Exact areas of contours and lengths of flattened ones. */
-import { flattenContour } from './flatten-path.ts';
+/** Exact areas and lengths of contours. */
+import { segmentLength } from './curve-length.ts';
+import { sum } from './numbers.ts';
 import type { Contour, PathSegment } from './path.ts';
 import { cross, distance, type Point, radians, subtract } from './point.ts';
 
@@ -32,10 +33,8 @@ function areaUnder(segment: PathSegment): number {
   }
 }
 
-/** Length round a contour in mm, along its flattened form. */
-export function contourLength(contour: Contour): number {
-  return ringLength(flattenContour(contour));
-}
+/** Length round a contour in mm, along its curves. */
+export const contourLength = (contour: Contour): number => sum(contour.map(segmentLength));
 
 /** Length round a closed polygon. */
 export function ringLength(ring: readonly Point[]): number {

@@ -7,6 +7,12 @@ export const placeDecimals = 3;
 /** Curves are flattened so that no point of the chord is further than this from the curve. */
 export const flatteningTolerance = 0.0005;
 
+/** Lengths of curves are integrated until another halving changes them by no more than this, mm. */
+export const quadratureTolerance = 1e-9;
+
+/** Drawings leave out corners that lie no further than this from the line between their neighbours: thinner than any pen. */
+export const drawingTolerance = 0.05;
+
 /** An area this small is no wood: the limit between whole, trimmed and outside. */
 export const areaTolerance = 0.01;
 
