@@ -5,6 +5,7 @@ import { nearestWord } from './nearest-word.ts';
 import { problemAt } from './problem-catalogue.ts';
 import type { Problem } from './problem.ts';
 import type { SourceRange } from './source-range.ts';
+import { quantityUnits } from './tokens.ts';
 import { blockNames, wordsOf } from './vocabulary.ts';
 import type { BlockKind, PhraseForm } from './vocabulary.ts';
 
@@ -61,7 +62,7 @@ export function unreadPhrase(
 
 /** Whether `found` is the unit of the number before it, written with a space between. */
 const isUnitOf = (found: IToken, before: IToken): boolean =>
-  /^(?:mm|cm|m|in|ft|deg|%)$/u.test(found.image) && /^[\d.]+$/u.test(before.image);
+  quantityUnits.some((unit) => unit === found.image) && /^[\d.]+$/u.test(before.image);
 
 const withoutSpace = (unit: IToken, number: IToken): string =>
   `Write \`${number.image}${unit.image}\` without a space.`;
@@ -134,7 +135,7 @@ export function unknownUnit(token: IToken): Problem {
   return problemAt(
     'notANumber',
     placeOf(token),
-    `\`${letters}\` is no unit. Use mm, cm, m, in, ft, deg or %, or put a space before a word.`,
+    `\`${letters}\` is no unit. Use one of ${quantityUnits.join(', ')}, or put a space before a word.`,
   );
 }
 

@@ -15,7 +15,9 @@ export interface TextLiteral extends Node {
   readonly text: string;
 }
 
-export type QuantityUnit = 'mm' | 'cm' | 'm' | 'in' | 'ft' | 'deg' | '%';
+/** Units that stand right behind a number: of length, angle, share, mass, volume and time. */
+export type QuantityUnit =
+  'mm' | 'cm' | 'm' | 'in' | 'ft' | 'deg' | '%' | 'g' | 'kg' | 'oz' | 'lb' | 'mL' | 'L' | 'min' | 'h' | 'day' | 'days';
 
 /** A number as written: `amount` of `unit`; null where it is bare; 'unknown' where the letters are no unit. */
 export interface NumberLiteral extends Node {

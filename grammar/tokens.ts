@@ -1,6 +1,7 @@
 /** Every token of the notation, each with its one-line meaning. */
 import { createToken, Lexer } from 'chevrotain';
 import type { ILexingError, IToken, TokenType } from 'chevrotain';
+import type { QuantityUnit } from './syntax-tree.ts';
 
 /** What a word does in a phrase: editors colour by it. */
 export type WordRole = 'declaration' | 'property' | 'link' | 'constant' | 'unit';
@@ -137,14 +138,33 @@ export const knownFunctions = {
 } as const;
 
 /** Units that may stand right behind a number. */
-export const quantityUnits = ['mm', 'cm', 'm', 'in', 'ft', 'deg', '%'] as const;
+export const quantityUnits: readonly QuantityUnit[] = [
+  'mm',
+  'cm',
+  'm',
+  'in',
+  'ft',
+  'deg',
+  '%',
+  'g',
+  'kg',
+  'oz',
+  'lb',
+  'mL',
+  'L',
+  'min',
+  'h',
+  'day',
+  'days',
+];
 
 const namePattern = /[\p{L}_][\p{L}\p{M}\p{N}_]*/uy;
 const crossPattern = /(?<=\d)x(?=\d)/y;
 const unitEnd = '(?![\\p{L}\\p{M}\\p{N}_])';
+const unitLetters = quantityUnits.filter((letters) => letters !== '%').join('|');
 const amount = '(?:\\d+\\.\\d+|\\.\\d+|\\d+)';
 const quantityPattern = new RegExp(
-  `(?:(?:\\d+ +)?\\d+/\\d+(?:mm|cm|m|in|ft)${unitEnd}|${amount}(?:(?:mm|cm|m|in|ft|deg)${unitEnd}|%))`,
+  `(?:(?:\\d+ +)?\\d+/\\d+(?:${unitLetters})${unitEnd}|${amount}(?:(?:${unitLetters})${unitEnd}|%))`,
   'uy',
 );
 const unknownQuantityPattern = new RegExp(`${amount}(?!x\\d)[\\p{L}_][\\p{L}\\p{M}\\p{N}_]*`, 'uy');

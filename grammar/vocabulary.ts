@@ -2,66 +2,19 @@
  * What may stand in each kind of block: the word a phrase begins with, the rule that reads it, and how it is written.
  * A new property is a rule in `parser.ts`, a node in `syntax-tree.ts` and a row here.
  */
+import type { ParserMethod } from 'chevrotain';
 import type { PhraseParser } from './parser.ts';
+import type { SourceRange } from './source-range.ts';
 import type { KnownWord } from './tokens.ts';
 
 export type BlockKind = 'document' | 'strip' | 'bench' | 'grid' | 'motif' | 'outline' | 'panel' | 'tips';
 
 /** The rules of the parser that read a whole phrase. */
-export type PhraseRule = Extract<
-  keyof PhraseParser,
-  | 'title'
-  | 'units'
-  | 'let'
-  | 'strip'
-  | 'bench'
-  | 'grid'
-  | 'motif'
-  | 'outline'
-  | 'panel'
-  | 'wood'
-  | 'section'
-  | 'lengths'
-  | 'flush'
-  | 'spare'
-  | 'rejects'
-  | 'bevels'
-  | 'kerf'
-  | 'pinPitches'
-  | 'bandBlade'
-  | 'gridKind'
-  | 'diamond'
-  | 'side'
-  | 'pitch'
-  | 'of'
-  | 'fit'
-  | 'turn'
-  | 'measured'
-  | 'bothSlants'
-  | 'node'
-  | 'divider'
-  | 'piece'
-  | 'fitOrder'
-  | 'partFill'
-  | 'tip'
-  | 'start'
-  | 'line'
-  | 'arc'
-  | 'curve'
-  | 'circle'
-  | 'rectangle'
-  | 'path'
-  | 'usedGrid'
-  | 'centred'
-  | 'nodeAt'
-  | 'shape'
-  | 'edge'
-  | 'stub'
-  | 'tail'
-  | 'cutCells'
-  | 'panelFill'
-  | 'copies'
->;
+export type PhraseRule = {
+  [Rule in keyof PhraseParser]: PhraseParser[Rule] extends ParserMethod<[], { readonly keyword: SourceRange }>
+    ? Rule
+    : never;
+}[keyof PhraseParser];
 
 export interface PhraseForm {
   readonly rule: PhraseRule;

@@ -14,6 +14,7 @@ import {
   plainNumber,
   productDimension,
   quantityOf,
+  rootDimension,
   sameDimension,
 } from './quantity.ts';
 import type { Dimension, Quantity } from './quantity.ts';
@@ -115,12 +116,12 @@ function extreme(
 }
 
 function squareRoot({ amount, dimension }: Quantity, call: Call, context: DesignContext): Quantity | null {
-  if (dimension.length % 2 !== 0 || dimension.angle % 2 !== 0 || dimension.percent) {
+  const root = rootDimension(dimension);
+  if (!root) {
     const message = `The square root of ${dimensionName(dimension)} measures nothing. Take it of a plain number or an area.`;
     context.report(problemAt('wrongDimension', call.range, message));
     return null;
   }
-  const root = { length: dimension.length / 2, angle: dimension.angle / 2, percent: false };
   return finite({ amount: Math.sqrt(amount), dimension: root }, call, context);
 }
 

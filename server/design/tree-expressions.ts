@@ -1,70 +1,29 @@
 /** The expressions written in a phrase. */
-import type { Expression, PlaceSyntax, PointSyntax, Property, StepEnd } from '../../grammar/syntax-tree.ts';
+import type { Expression, Property } from '../../grammar/syntax-tree.ts';
 
 /** Every expression of a property, in order of writing; parts of an expression are not listed apart. */
 export function expressionsIn(property: Property): readonly Expression[] {
-  switch (property.kind) {
-    case 'wood':
-    case 'of':
-    case 'grid':
-    case 'both slants':
-    case 'centred':
-    case 'edge':
-    case 'cut cells':
-    case 'path':
-      return [];
-    case 'grid kind':
-      return property.angle ? [property.angle] : [];
-    case 'measured':
-      return [property.cells, property.over, ...(property.face ? [property.face] : [])];
-    case 'section':
-      return [property.face, property.depth];
-    case 'lengths':
-    case 'bevels':
-    case 'pin pitches':
-      return property.values;
-    case 'node':
-      return inPlace(property.place);
-    case 'piece':
-    case 'divider':
-      return [...inPlace(property.from), ...inPlace(property.to)];
-    case 'fit_order':
-      return property.roles.flatMap(({ key }) => (key ? [key] : []));
-    case 'part fill':
-      return property.tips.map((tip) => tip.angle);
-    case 'tip':
-      return [property.angle];
-    case 'start':
-    case 'node at':
-      return inPoint(property.at);
-    case 'line':
-      return inPoint(property.to);
-    case 'arc':
-      return [...inPoint(property.to), property.radius];
-    case 'curve':
-      return [...inPoint(property.to), ...property.controls.flatMap(inPoint)];
-    case 'circle':
-      return [...inPoint(property.at), property.radius];
-    case 'rectangle':
-      return [property.width, property.height, ...inPoint(property.at)];
-    case 'shape':
-      return inShape(property.shape);
-    case 'panel fill':
-      return [...(property.turned ? [property.turned] : []), ...property.tips.map((tip) => tip.angle)];
-    default:
-      return [property.value];
+  const found: Expression[] = [];
+  const waiting: unknown[] = Object.values(property);
+  while (waiting.length > 0) {
+    const value = waiting.pop();
+    if (typeof value !== 'object' || value === null) continue;
+    if (isExpression(value)) found.push(value);
+    else waiting.push(...(Object.values(value) as unknown[]));
   }
+  return found.sort((first, second) => first.range.start - second.range.start);
 }
 
-const inPoint = (point: PointSyntax | StepEnd): readonly Expression[] => (point ? [point.x, point.y] : []);
+/** Each kind of expression with the part that tells it from other nodes of that kind, such as a corner by its number. */
+const tellingParts: Readonly<Record<Expression['kind'], string>> = {
+  number: 'amount',
+  name: 'name',
+  negation: 'operand',
+  operation: 'operator',
+  call: 'values',
+};
 
-function inPlace(place: PlaceSyntax): readonly Expression[] {
-  if (place.kind === 'along') return [place.fraction];
-  if (place.kind !== 'between') return [];
-  return [...inPlace(place.first), ...inPlace(place.second), ...(place.fraction ? [place.fraction] : [])];
-}
-
-function inShape(shape: Extract<Property, { kind: 'shape' }>['shape']): readonly Expression[] {
-  if (shape.kind === 'outline') return [];
-  return shape.kind === 'hexagon of cells' ? [shape.cells] : [shape.width, shape.height];
+function isExpression(node: object): node is Expression {
+  if (!('kind' in node) || typeof node.kind !== 'string' || !Object.hasOwn(tellingParts, node.kind)) return false;
+  return tellingParts[node.kind as Expression['kind']] in node;
 }

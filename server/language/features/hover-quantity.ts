@@ -1,16 +1,45 @@
 /** A number with a unit, said in the other unit. */
 import type { NumberLiteral } from '../../../grammar/syntax-tree.ts';
+import { quantityOf } from '../../design/quantity.ts';
 import type { HoverLines } from './hover-text.ts';
 import { inchText, isImperial, millimetresIn, plain } from './quantities.ts';
 
-/** Lengths in inches or millimetres, angles as a slope; null for a bare number and for a percentage. */
+/** Lengths in inches or millimetres, masses, volumes and times in their other units, angles as a slope; null for a bare number and for a percentage. */
 export function quantityHover({ amount, unit }: Pick<NumberLiteral, 'amount' | 'unit'>): HoverLines | null {
-  if (unit === null || unit === 'unknown' || unit === '%') return null;
-  if (unit === 'deg') return [`**${plain(amount, 4)}°**`, slopeText(amount)];
-  const millimetres = amount * millimetresIn(unit);
-  const title = `**${plain(amount, 6)} ${unit}**`;
-  if (isImperial(unit)) return [title, `${plain(millimetres, 3)} mm`];
-  return [title, `${plain(millimetres / millimetresIn('in'), 4)} in`, `to the nearest 1/64: ${inchText(millimetres)}`];
+  const title = `**${plain(amount, 6)} ${unit ?? ''}**`;
+  switch (unit) {
+    case null:
+    case 'unknown':
+    case '%':
+      return null;
+    case 'deg':
+      return [`**${plain(amount, 4)}°**`, slopeText(amount)];
+    case 'g':
+    case 'kg':
+      return [title, `${plain(quantityOf(amount, unit).amount / quantityOf(1, 'lb').amount, 3)} lb`];
+    case 'oz':
+    case 'lb':
+      return [title, `${plain(quantityOf(amount, unit).amount, 0)} g`];
+    case 'mL':
+      return [title, `${plain(amount / 1000, 3)} L`];
+    case 'L':
+      return [title, `${plain(amount * 1000, 0)} mL`];
+    case 'min':
+      return [title, `${plain(amount / 60, 2)} h`];
+    case 'h':
+    case 'day':
+    case 'days':
+      return [title, `${plain(quantityOf(amount, unit).amount, 0)} min`];
+    default: {
+      const millimetres = amount * millimetresIn(unit);
+      if (isImperial(unit)) return [title, `${plain(millimetres, 3)} mm`];
+      return [
+        title,
+        `${plain(millimetres / millimetresIn('in'), 4)} in`,
+        `to the nearest 1/64: ${inchText(millimetres)}`,
+      ];
+    }
+  }
 }
 
 /** A slope as a maker sets it with a square: rise = run · tan(angle), for a run of 100 mm. */
