@@ -119,6 +119,8 @@ export interface LabourRate {
   readonly minutes: number;
   /** What the minutes are for. */
   readonly per: 'work' | 'setting' | 'pass' | 'piece' | 'strip' | 'cell' | 'mix' | 'metre' | 'copy';
+  /** Minutes to wait after the step: glue, drying; 0 for none. */
+  readonly wait: number;
 }
 
 /** The one assembled work of a file. */

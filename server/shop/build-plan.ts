@@ -1,6 +1,6 @@
 /** The shop plan out of what was laid out and counted: only arranges, adds up and rounds. Lengths mm, angles degrees. */
 import { sum } from '../geometry/numbers.ts';
-import type { Bench, Design, Grid } from '../design/design-model.ts';
+import type { Bench, Design, Grid, StripStock } from '../design/design-model.ts';
 import type { LaidPanel, PieceEnd, PieceFate } from '../lattice/laid-panel.ts';
 import { cautionsFor } from './cautions.ts';
 import { expandNotches } from './expand-notches.ts';
@@ -8,8 +8,18 @@ import type { MarkedKinds, MarkedPiece, MarkedStrip } from './marked-kinds.ts';
 import type { StockCutting } from './stock/plan-stock.ts';
 import { planStocks } from './plan-stocks.ts';
 import { planSettings } from './plan-settings.ts';
+import { planSteps } from './plan-steps.ts';
 import { planAngle, planArea, planLength } from './plan-rounding.ts';
-import type { PlanBench, PlanGrid, PlanPanel, PlanPiece, PlanPieceEnd, PlanStrip, ShopPlan } from './shop-plan.ts';
+import type {
+  PlanBench,
+  PlanBreakage,
+  PlanGrid,
+  PlanPanel,
+  PlanPiece,
+  PlanPieceEnd,
+  PlanStrip,
+  ShopPlan,
+} from './shop-plan.ts';
 import { textFingerprint } from './text-fingerprint.ts';
 
 /** The parts of an analysis that a plan is made from. */
@@ -26,21 +36,59 @@ export interface PlannedDesign {
  * its stocks, found beforehand since their search takes time.
  */
 export function buildPlan(planned: PlannedDesign, source: string, cuttings: readonly StockCutting[] = []): ShopPlan {
+  const { settings, changes, byHand } = planSettings(planned.kinds, planned.design.benches);
+  const cautions = cautionsFor(planned.panels);
   return {
     schema: 'halflap-plan/1',
     title: planned.design.title,
     source,
     revision: textFingerprint(planned.text),
-    copies: 1,
+    copies: planned.design.work?.copies ?? 1,
     incomplete: planned.incomplete,
     grids: planned.design.grids.map(planGrid),
     benches: planned.design.benches.map(planBench),
     panels: planned.panels.map(planPanel),
     pieces: planned.kinds.pieces.map(planPiece),
     strips: planned.kinds.strips.flatMap(planStrip),
-    settings: planSettings(planned.kinds, planned.design.benches),
+    settings,
+    changes,
+    byHand,
     stock: planStocks(cuttings),
-    cautions: cautionsFor(planned.panels),
+    mill: [],
+    sheets: [],
+    frames: [],
+    blanks: [],
+    bands: [],
+    pours: [],
+    boards: [],
+    mass: { perCopyG: null, parts: [], centre: null, notes: [] },
+    hanging: null,
+    finish: null,
+    fit: [],
+    movement: [],
+    steps: planSteps(planned, { settings, cautions }),
+    kit: null,
+    labour: {
+      hourly: null,
+      currency: null,
+      lines: [],
+      handsOnMin: null,
+      waitH: 0,
+      elapsedDays: null,
+      hoursPerDay: 8,
+      notStated: [],
+    },
+    cost: {
+      currency: null,
+      copies: planned.design.work?.copies ?? 1,
+      lines: [],
+      costPerCopy: null,
+      pricePerCopy: null,
+      taxPerCopy: null,
+      editionPrice: null,
+      problems: [],
+    },
+    cautions,
   };
 }
 
@@ -87,10 +135,14 @@ function planPiece(piece: MarkedPiece): PlanPiece {
     whole: piece.whole,
     trimmed: piece.trimmed,
     spare: piece.spare,
+    spareFor: planBreakage(piece.shape.stock),
     total: piece.total,
     panels: byPanel(piece.groups, (group) => group.count),
   };
 }
+
+const planBreakage = ({ breakage }: StripStock): PlanBreakage | null =>
+  breakage && { breakagePct: planLength(100 * breakage.share), confidencePct: planLength(100 * breakage.confidence) };
 
 function planEnd({ bevels }: PieceEnd): PlanPieceEnd {
   return { bevels: bevels && [planAngle(bevels[0]), planAngle(bevels[1])] };
@@ -123,6 +175,7 @@ function planStrip(strip: MarkedStrip): PlanStrip[] {
     notches: expandNotches(group.notches),
     make: strip.make,
     spare: strip.spare,
+    spareFor: planBreakage(group.stock),
     total: strip.total,
     panels: byPanel(strip.groups, (each) => each.placements.length),
   }));

@@ -2,18 +2,34 @@
 import type { Bench } from '../design/design-model.ts';
 import type { NotchSetting, Setting } from './jigs/setting.ts';
 import { workSettings } from './jigs/work-settings.ts';
+import type { JobStep } from './job-steps.ts';
 import type { MarkedKinds } from './marked-kinds.ts';
 import { planAngle, planLength } from './plan-rounding.ts';
-import type { PlanSetting } from './shop-plan.ts';
+import type { PlanSetting, ShopPlan } from './shop-plan.ts';
 
-/** Strips are counted one to a pass, and infill blanks are cut to length without an extra, while a bench says neither. */
-const oneAtATime = { gang: 1, trim: 0 };
+/** The first bench that states its kerf is the one that notches; else the first. */
+export const notchingBench = (benches: readonly Bench[]): Bench | null =>
+  benches.find(({ kerf }) => kerf !== null) ?? benches[0] ?? null;
 
-/** The first bench that states its kerf is the one that notches. */
-export function planSettings(kinds: MarkedKinds, benches: readonly Bench[]): PlanSetting[] {
-  const kerf = benches.find((bench) => bench.kerf !== null)?.kerf ?? null;
-  return workSettings(kinds, { kerf, ...oneAtATime }).settings.map(planSetting);
+/** Strips go one to a pass, and infill blanks have no extra, where a file has no bench. */
+const bareHands = { kerf: null, gang: 1, trim: 0 };
+
+export type PlannedSettings = Pick<ShopPlan, 'settings' | 'changes' | 'byHand'>;
+
+export function planSettings(kinds: MarkedKinds, benches: readonly Bench[]): PlannedSettings {
+  const { settings, changes, byHand } = workSettings(kinds, notchingBench(benches) ?? bareHands);
+  const steps = new Set(settings.map(({ step }) => step));
+  return {
+    settings: settings.map(planSetting),
+    changes: changes.filter(({ step }) => steps.has(step)).map((each) => ({ ...each, model: modelOf(each.step) })),
+    byHand: [...byHand],
+  };
 }
+
+const modelOf = (step: JobStep): string =>
+  step === 'notch strips'
+    ? 'fewest settings of the pin, then fewest of fence, blade height and first stop'
+    : 'fewest changes of jig and stop, blunt ends before sharp ones';
 
 function planSetting({
   order,

@@ -29,6 +29,7 @@ function planStockOf({ request, plan, problems, interrupted }: StockCutting): Pl
     proven: plan?.proven ?? false,
     wastePct: planLength(plan?.wastePct ?? 0),
     cost: plan?.cost ?? null,
+    currency: null,
     problems: words,
   };
 }

@@ -1,4 +1,24 @@
 /** The shop plan as written out: the contract of `plan --as json`. Lengths mm, angles degrees. */
+import type {
+  PlanBand,
+  PlanBlank,
+  PlanBoard,
+  PlanClosing,
+  PlanHanging,
+  PlanMass,
+  PlanMovement,
+  PlanPour,
+} from './object-sections.ts';
+import type {
+  PlanCost,
+  PlanFinish,
+  PlanFrame,
+  PlanKit,
+  PlanLabour,
+  PlanMill,
+  PlanSheet,
+  PlanStep,
+} from './work-sections.ts';
 
 /** What is assumed of a grid, and what ten of its sides must measure along a strip. */
 export interface PlanGrid {
@@ -36,6 +56,12 @@ export interface PlanPanel {
   strips: number;
 }
 
+/** Cut `total`, and with `confidencePct` no fewer than `make` are good, if `breakagePct` of them fail. */
+export interface PlanBreakage {
+  breakagePct: number;
+  confidencePct: number;
+}
+
 export interface PlanPiece {
   mark: string;
   from: { motif: string; piece: string; make: number }[];
@@ -51,6 +77,8 @@ export interface PlanPiece {
   whole: number;
   trimmed: number;
   spare: number;
+  /** What the spares answer, where a breakage is stated; null where they are a share or none. */
+  spareFor: PlanBreakage | null;
   total: number;
   panels: Record<string, number>;
 }
@@ -74,6 +102,8 @@ export interface PlanStrip {
   notches: PlanNotch[];
   make: number;
   spare: number;
+  /** What the spares answer, where a breakage is stated; null where they are a share or none. */
+  spareFor: PlanBreakage | null;
   total: number;
   panels: Record<string, number>;
 }
@@ -106,6 +136,17 @@ export interface PlanSetting {
   gate: string | null;
 }
 
+/** How few changes the order of one step's settings needs, setting up for the first not counted. */
+export interface PlanChanges {
+  step: string;
+  changes: number;
+  /** No order of these settings needs fewer. */
+  bound: number;
+  proven: boolean;
+  /** What counts as a change. */
+  model: string;
+}
+
 /** The cutting plan of one strip stock; null figures where nothing could be planned, with the reasons in `problems`. */
 export interface PlanStock {
   stock: string;
@@ -126,6 +167,8 @@ export interface PlanStock {
   proven: boolean;
   wastePct: number;
   cost: number | null;
+  /** Currency of `cost`. */
+  currency: string | null;
   /** What keeps pieces out of the plan, or is worth a second look. */
   problems: string[];
 }
@@ -144,6 +187,28 @@ export interface ShopPlan {
   pieces: PlanPiece[];
   strips: PlanStrip[];
   settings: PlanSetting[];
+  changes: PlanChanges[];
+  /** Marks with an end that no jig has: fitted by hand. */
+  byHand: string[];
   stock: PlanStock[];
+  mill: PlanMill[];
+  sheets: PlanSheet[];
+  frames: PlanFrame[];
+  blanks: PlanBlank[];
+  bands: PlanBand[];
+  pours: PlanPour[];
+  boards: PlanBoard[];
+  mass: PlanMass;
+  /** Null where the work does not hang. */
+  hanging: PlanHanging | null;
+  /** Null where the file says nothing of a finish. */
+  finish: PlanFinish | null;
+  fit: PlanClosing[];
+  movement: PlanMovement[];
+  steps: PlanStep[];
+  /** Null where there is no class. */
+  kit: PlanKit | null;
+  labour: PlanLabour;
+  cost: PlanCost;
   cautions: { step: string; text: string }[];
 }

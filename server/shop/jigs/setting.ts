@@ -1,23 +1,11 @@
-/** One setting of one tool, and the steps of the work in their fixed order. Lengths mm, angles degrees. */
+/** One setting of one tool. Lengths mm, angles degrees. */
+import type { JobStep } from '../job-steps.ts';
 import type { CutEnd } from './infill-settings.ts';
-
-/** The order of the bench: nothing of a later step is begun before the gate of an earlier one. */
-export const workSteps = [
-  'mill strips',
-  'notch strips',
-  'cut to length',
-  'assemble',
-  'measure',
-  'cut infill',
-  'cut keys',
-] as const;
-
-export type WorkStep = (typeof workSteps)[number];
 
 export interface Setting {
   /** From 1, through all steps. */
   readonly order: number;
-  readonly step: WorkStep;
+  readonly step: JobStep;
   readonly tool: string;
   /** Name of the jig; null where the tool needs none. */
   readonly jig: string | null;
@@ -58,7 +46,7 @@ export interface NotchSetting {
 
 /** How the order of one step's settings was found. */
 export interface StepChanges {
-  readonly step: WorkStep;
+  readonly step: JobStep;
   /** Changes between the settings, weighed as the step says; setting up for the first not counted. */
   readonly changes: number;
   /** No order of these settings needs fewer. */

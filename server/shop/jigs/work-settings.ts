@@ -5,7 +5,8 @@ import type { MarkedKinds, MarkedPiece, MarkedStrip } from '../marked-kinds.ts';
 import { infillSettings, type InfillOrder, type PieceBatch } from './infill-settings.ts';
 import { keysOf } from './key-share.ts';
 import { notchSettings, type NotchOrder, type NotchingSaw, type StripBatch } from './notch-settings.ts';
-import { workSteps, type Setting, type StepChanges, type WorkStep } from './setting.ts';
+import { gateOf, jobSteps, type JobStep } from '../job-steps.ts';
+import type { Setting, StepChanges } from './setting.ts';
 
 /** What the settings depend on beside the pieces. */
 export interface WorkConditions extends NotchingSaw {
@@ -24,15 +25,8 @@ export interface WorkSettings {
 /** A setting before it has its place in the order. */
 type Draft = Omit<Setting, 'order' | 'step' | 'gate'>;
 
-const gates: Readonly<Record<WorkStep, string>> = {
-  'mill strips': 'a test notch slides under thumb pressure',
-  'notch strips': 'two strips cross square to their faces and lie flush',
-  'cut to length': 'strips of one mark lie level at both ends',
-  assemble: 'ten cells measured, diagonals equal',
-  measure: 'the measured sizes are written down; infill follows them',
-  'cut infill': 'test cell: fits by finger push',
-  'cut keys': 'test cell: the last one needs a tap, and it stays when turned over',
-};
+/** The settings of the steps that have any. */
+type Drafts = Readonly<Partial<Record<JobStep, readonly Draft[]>>>;
 
 const plain: Draft = {
   tool: '',
@@ -60,7 +54,7 @@ export function workSettings(kinds: MarkedKinds, conditions: WorkConditions): Wo
   const strips = kinds.strips.reduce((sum, { total }) => sum + total, 0);
   const joint: Draft[] =
     strips === 0 ? [] : [{ ...plain, tool: 'mallet', marks: kinds.strips.map(({ mark }) => mark), pieces: strips }];
-  const drafts: Readonly<Record<WorkStep, readonly Draft[]>> = {
+  const drafts: Drafts = {
     'mill strips': millSettings(kinds),
     'notch strips': notching.rows.map(notchDraft),
     'cut to length': lengthSettings(kinds.strips),
@@ -76,19 +70,19 @@ export function workSettings(kinds: MarkedKinds, conditions: WorkConditions): Wo
   };
 }
 
-function numbered(drafts: Readonly<Record<WorkStep, readonly Draft[]>>): Setting[] {
-  return workSteps
-    .flatMap((step) =>
-      drafts[step].map((draft, index, all) => ({
+function numbered(drafts: Drafts): Setting[] {
+  return jobSteps
+    .flatMap(({ title }) =>
+      (drafts[title] ?? []).map((draft, index, all) => ({
         ...draft,
-        step,
-        gate: index === all.length - 1 ? gates[step] : null,
+        step: title,
+        gate: index === all.length - 1 ? gateOf(title) : null,
       })),
     )
     .map((setting, index) => ({ order: index + 1, ...setting }));
 }
 
-const changesOf = (step: WorkStep, { changes, bound, proven }: NotchOrder | InfillOrder): StepChanges => ({
+const changesOf = (step: JobStep, { changes, bound, proven }: NotchOrder | InfillOrder): StepChanges => ({
   step,
   changes,
   bound,

@@ -38,7 +38,11 @@ export function stockRequests({ strips, pieces }: MarkedKinds, losses: CuttingLo
     .map(({ stock, pieces: wanted }) => ({
       stock: stock.name,
       ...losses,
-      sticks: [...new Set(stock.lengths.map(({ length }) => length))].map((lengthMm) => ({ lengthMm, price: null, onHand: null })),
+      sticks: [...new Set(stock.lengths.map(({ length }) => length))].map((lengthMm) => ({
+        lengthMm,
+        price: null,
+        onHand: null,
+      })),
       pieces: wanted,
     }));
 }

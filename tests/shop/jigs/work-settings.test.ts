@@ -3,8 +3,9 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
 import { keysOf } from '../../../server/shop/jigs/key-share.ts';
-import { workSteps, type Setting } from '../../../server/shop/jigs/setting.ts';
+import type { Setting } from '../../../server/shop/jigs/setting.ts';
 import { workSettings } from '../../../server/shop/jigs/work-settings.ts';
+import { jobSteps } from '../../../server/shop/job-steps.ts';
 import type { MarkedKinds } from '../../../server/shop/marked-kinds.ts';
 import { handMadeKinds } from '../../hand-made-panel.ts';
 
@@ -49,7 +50,7 @@ describe.each(['ginkgo', 'transom', 'lamp'])('%s', (name) => {
 
   test('is numbered through, its steps in their order, a gate at the end of each', () => {
     expect(settings.map(({ order }) => order)).toEqual(settings.map((_, index) => index + 1));
-    const places = settings.map(({ step }) => workSteps.indexOf(step));
+    const places = settings.map(({ step }) => jobSteps.findIndex(({ title }) => title === step));
     expect(places).toEqual([...places].sort((a, b) => a - b));
     settings.forEach(({ step, gate }, index) => expect(gate !== null).toBe(settings[index + 1]?.step !== step));
   });

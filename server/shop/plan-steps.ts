@@ -1,0 +1,69 @@
+/** The steps of the job that a design needs, in order: gate, caution and settings of each. */
+import type { LaidPanel } from '../lattice/laid-panel.ts';
+import type { PlannedDesign } from './build-plan.ts';
+import { jobSteps, type JobStep } from './job-steps.ts';
+import type { ShopPlan } from './shop-plan.ts';
+import type { PlanStep } from './work-sections.ts';
+
+/** The steps, with what was found for them: settings and cautions name the step they belong to. */
+export function planSteps(
+  planned: PlannedDesign,
+  { settings, cautions }: Pick<ShopPlan, 'settings' | 'cautions'>,
+): PlanStep[] {
+  const withSettings = new Set(settings.map(({ step }) => step));
+  return jobSteps
+    .filter(({ title }) => withSettings.has(title) || isNeeded(title, planned))
+    .map(({ title, sheet, gate }, index) => {
+      const texts = cautions.filter(({ step }) => step === title).map(({ text }) => text);
+      return {
+        order: index + 1,
+        title,
+        sheet,
+        tasks: [],
+        settings: settings.filter(({ step }) => step === title).map(({ order }) => order),
+        handsOnMin: null,
+        waitH: null,
+        gate,
+        caution: texts.length > 0 ? texts.join(' ') : null,
+      };
+    });
+}
+
+/** Whether a step without settings of its own is part of the job. */
+function isNeeded(step: JobStep, { design, panels }: PlannedDesign): boolean {
+  const { work } = design;
+  switch (step) {
+    case 'flush':
+      return panels.some(({ strips }) => strips.some(({ stock }) => stock.flush > 0));
+    case 'frame':
+      return panels.some(({ panel, strips }) => panel.edge === 'framed' && strips.length > 0);
+    case 'fill the lattice':
+      return panels.some(({ pieces }) => pieces.length > 0);
+    case 'pour':
+    case 'flatten':
+      return design.blanks.some(({ cast }) => cast !== null);
+    case 'register templates':
+    case 'saw outlines':
+      return panels.some(isSawn);
+    case 'bend bands':
+      return design.bands.length > 0;
+    case 'cast bodies':
+      return design.pours.some(({ mould }) => mould.kind !== 'blank');
+    case 'cut boards':
+      return design.boards.length > 0;
+    case 'fit shapes':
+      return (work?.placements.length ?? 0) > 1;
+    case 'finish':
+      return work?.finish != null && work.finish !== 'none';
+    case 'mount':
+      return work?.hanging != null;
+    case 'fill the bags':
+      return design.kits.length > 0;
+    case 'pack':
+      return work !== null;
+    default:
+      return false;
+  }
+}
+
+const isSawn = ({ panel, strips }: LaidPanel): boolean => panel.edge === 'sawn' && strips.length > 0;

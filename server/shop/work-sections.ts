@@ -1,0 +1,162 @@
+/** Sections of the shop plan about the work: steps, stock to mill, kit, time and money. Lengths mm, times min or h. */
+import type { LabourRate } from '../design/work-model.ts';
+
+/** The two sheets: what can be done from the drawing, and what follows the lattice as it came out. */
+export type SheetName = 'to the lattice' | 'after measuring';
+
+/** One step of the job; nothing of a later step is begun before the gate of an earlier one. */
+export interface PlanStep {
+  order: number;
+  title: string;
+  sheet: SheetName;
+  /** What is done in it, a line a task, with its figures. */
+  tasks: string[];
+  /** `order` of the settings that belong to it. */
+  settings: number[];
+  /** For the whole edition; null where the file states no minutes for it. */
+  handsOnMin: number | null;
+  /** What must pass before the next step: glue, recoat, cure; null where nothing is stated. */
+  waitH: number | null;
+  gate: string | null;
+  caution: string | null;
+}
+
+/** How one strip stock is brought to its section. */
+export interface PlanMill {
+  stock: string;
+  /** The section to mill to; `depthMm` holds the flush allowance of both faces. */
+  faceMm: number;
+  depthMm: number;
+  /** What the depth comes to after flushing. */
+  finishedDepthMm: number;
+  /** Sticks that the cutting plan takes; null where no lengths are given. */
+  sticks: number | null;
+  rejectsPct: number;
+  /** Sticks to mill in one run, rejects counted in. */
+  millSticks: number | null;
+  /** How the boards are ripped; null where the stock is bought to its section, or the boards do not give it. */
+  boards: {
+    thicknessMm: number;
+    widthMm: number;
+    lengthMm: number;
+    thicknessGives: 'face' | 'depth';
+    ripKerfMm: number;
+    rejointMm: number;
+    rejointEvery: number;
+    /** Strips side by side, and lengths end to end, in one board. */
+    stripsPerBoard: number;
+    lengthsPerBoard: number;
+    boards: number;
+    leftoverWidthMm: number;
+    cost: number | null;
+    currency: string | null;
+  } | null;
+  /** What to look for in the wood. */
+  grain: string[];
+  problems: string[];
+}
+
+/** Rectangles cut from sheets of one material. */
+export interface PlanSheet {
+  sheet: string;
+  widthMm: number;
+  heightMm: number;
+  kerfMm: number;
+  count: number;
+  pieces: { what: string; widthMm: number; heightMm: number; n: number }[];
+  cost: number | null;
+  currency: string | null;
+  problems: string[];
+}
+
+/** The frame of one panel, one copy. */
+export interface PlanFrame {
+  panel: string;
+  stock: string;
+  corners: 'mitred' | 'lapped';
+  joint: 'groove' | 'stub';
+  jointDepthMm: number;
+  members: { mark: string; lengthMm: number; innerMm: number; ends: [number, number]; make: number }[];
+  bearing: 'border' | 'fillers' | null;
+}
+
+/** So many pieces of one mark. */
+export interface PlanCount {
+  mark: string;
+  n: number;
+}
+
+/** A class: what each bag and the teacher's box hold. */
+export interface PlanKit {
+  name: string;
+  panel: string;
+  students: number;
+  /** What is done before the bag is packed. */
+  done: ('milled' | 'notched' | 'cut' | 'bevelled')[];
+  /** Spares stand beside the pieces that the panel needs. */
+  bag: { mark: string; n: number; spare: number; lengthMm: number; label: string }[];
+  teacherBox: PlanCount[];
+  /**
+   * Pieces to make so that with `confidencePct` nobody is short, if each student has spares in the own bag, and if
+   * all share one box.
+   */
+  spares: { mark: string; needed: number; perBag: number; pooled: number }[];
+  confidencePct: number;
+  breakagePct: number;
+  jigs: {
+    sets: number;
+    studentsPerSet: number;
+    jigs: { jig: string; angle: number; stopMm: number; marks: string[] }[];
+  };
+  /** The order in which a student works, a line a stage; for the card. */
+  card: string[];
+  problems: string[];
+}
+
+/** Minutes by step. */
+export interface PlanLabour {
+  hourly: number | null;
+  currency: string | null;
+  lines: { step: string; per: LabourRate['per']; minutesEach: number; units: number; minutes: number }[];
+  /** For the whole edition; null where no minutes are stated. */
+  handsOnMin: number | null;
+  waitH: number;
+  /** Working days of `hoursPerDay`, waits that a night covers counted as nights; null where no minutes are stated. */
+  elapsedDays: number | null;
+  hoursPerDay: number;
+  /** Steps of the job without stated minutes. */
+  notStated: string[];
+}
+
+/** One line of the price, in the order it is built up. */
+export interface PlanCostLine {
+  kind: 'material' | 'labour' | 'packing' | 'losses' | 'gain' | 'commission' | 'tax';
+  what: string;
+  perCopy: number;
+}
+
+/** The price of a copy, from what it takes. Money in `currency`, rounded to its smallest coin at every line. */
+export interface PlanCost {
+  currency: string | null;
+  copies: number;
+  lines: PlanCostLine[];
+  /** Materials, labour, packing and losses. */
+  costPerCopy: number | null;
+  /** With gain and commission; tax apart. */
+  pricePerCopy: number | null;
+  taxPerCopy: number | null;
+  editionPrice: number | null;
+  /** What is not priced, and what does not add up. */
+  problems: string[];
+}
+
+/** What the finish takes for the whole edition. */
+export interface PlanFinish {
+  finish: string | null;
+  areaMm2: number;
+  coats: number;
+  volumeMl: number;
+  recoatMin: number | null;
+  /** In which order, a line a task. */
+  order: string[];
+}
