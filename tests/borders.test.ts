@@ -27,6 +27,7 @@ describe('the lint', () => {
     ['server/lattice/laid-panel.ts', 'node:fs'],
     ['server/shop/build-plan.ts', '../analyse.ts'],
     ['server/shop/build-plan.ts', '../cli/main.ts'],
+    ['server/drawing/draw-panel.ts', '../compare/compare-designs.ts'],
     ['server/drawing/write-svg.ts', '../language/start-server.ts'],
     ['server/language/features/hover.ts', 'vscode-languageserver'],
     ['server/language/features/hover.ts', 'node:fs'],

@@ -36,6 +36,22 @@ export const isZeroLength = (value: number): boolean => Math.abs(value) <= place
 export const sameLength = (a: number, b: number): boolean => Math.abs(a - b) <= kindLengthTolerance;
 export const sameAngle = (a: number, b: number): boolean => Math.abs(a - b) <= kindAngleTolerance;
 
+/**
+ * Two figures of written plans say the same when rounding alone may part them: the plan's lengths and angles have four
+ * decimals, and sums of many carry a millionth part. Whole numbers are counts and must be equal.
+ */
+const planRoundingTolerance = 0.0002;
+const planShareTolerance = 1e-6;
+export function samePlanFigure(a: number, b: number): boolean {
+  if (Number.isInteger(a) && Number.isInteger(b)) return a === b;
+  const greater = Math.max(Math.abs(a), Math.abs(b));
+  return Math.abs(a - b) <= Math.max(planRoundingTolerance, planShareTolerance * greater);
+}
+
+/** The same of areas, which the plan writes with two decimals. */
+export const samePlanArea = (a: number, b: number): boolean =>
+  Math.abs(a - b) <= Math.max(2 * areaTolerance, planShareTolerance * Math.max(a, b));
+
 /** Grid steps from one number to another count as whole when this near to a whole number. */
 export const stepTolerance = 1e-6;
 

@@ -1,0 +1,93 @@
+/** Two versions of a design → what changed. Pure and total: any two designs compare, whatever is broken in either. */
+import type { PlanPanel, ShopPlan } from '../shop/shop-plan.ts';
+import type { ComparedDesign } from './compared-design.ts';
+import { compareFigures } from './compare-figures.ts';
+import { comparePieces, compareStrips, type Counting } from './compare-kinds.ts';
+import { comparePanel, type PanelPair, pairPanels } from './compare-panels.ts';
+import { compareSettings } from './compare-settings.ts';
+import { compareStock } from './compare-stock.ts';
+import type { ComparedVersion, DesignChange, Plain, SectionChange } from './design-change.ts';
+
+/** Sections with a comparison of their own, and what says where a plan comes from rather than what is in it. */
+const notFigures: ReadonlySet<string> = new Set<keyof ShopPlan>([
+  'schema',
+  'source',
+  'revision',
+  'incomplete',
+  'panels',
+  'pieces',
+  'strips',
+  'settings',
+  'stock',
+]);
+
+/**
+ * What changed from `old` to `now`. Where a version has errors, a panel that only the other one has is left out of the
+ * comparison with all its pieces, since the errors may hide it, and so are the figures of the whole: `missing` says so.
+ */
+export function compareDesigns(old: ComparedDesign, now: ComparedDesign): DesignChange {
+  const unknown = { old: unknownPanels(old, now), new: unknownPanels(now, old) };
+  const left = new Set([...unknown.old, ...unknown.new]);
+  const known = ({ plan }: ComparedDesign): PlanPanel[] => plan.panels.filter(({ name }) => !left.has(name));
+  const pairs = pairPanels(known(old), known(now));
+  const isWhole = !old.incomplete && !now.incomplete;
+  const counting = { nameOf: newNames(pairs, left), spares: isWhole };
+  const found = {
+    panels: pairs.flatMap((pair) => comparePanel(pair, old, now)),
+    pieces: comparePieces(old.plan.pieces, now.plan.pieces, counting),
+    strips: compareStrips(old.plan.strips, now.plan.strips, counting),
+    settings: isWhole ? compareSettings(old.plan.settings, now.plan.settings) : [],
+    stock: isWhole ? compareStock(old.plan.stock, now.plan.stock) : [],
+    sections: isWhole ? compareSections(old.plan, now.plan) : [],
+  };
+  const { pieces, strips, ...lists } = found;
+  const differences = [...Object.values(lists), pieces.changes, strips.changes].flat();
+  return {
+    schema: 'halflap-change/1',
+    old: versionOf(old, unknown.old),
+    new: versionOf(now, unknown.new),
+    same: differences.length === 0,
+    ...found,
+  };
+}
+
+/** Panels of `other` that `version` does not have, or could not lay out, where its errors may be the reason. */
+function unknownPanels(version: ComparedDesign, other: ComparedDesign): string[] {
+  if (!version.incomplete) return [];
+  const has = new Set(version.plan.panels.map(({ name }) => name));
+  return other.plan.panels.map(({ name }) => name).filter((name) => !has.has(name));
+}
+
+/** The name under which a panel of either version is counted; null where it is left out. */
+function newNames(pairs: readonly PanelPair[], left: ReadonlySet<string>): Counting['nameOf'] {
+  const renamed = new Map(pairs.flatMap(({ old, new: now }) => (old && now ? [[old.name, now.name]] : [])));
+  return (name) => (left.has(name) ? null : (renamed.get(name) ?? name));
+}
+
+function versionOf({ plan, incomplete }: ComparedDesign, unknown: readonly string[]): ComparedVersion {
+  const panels = unknown.map((name) => `panel ${name} is missing here, maybe because of an error, and is not compared`);
+  const whole = 'because of errors, spares, settings, sticks and the figures of the whole work are not compared';
+  return {
+    source: plan.source,
+    title: plan.title,
+    revision: plan.revision,
+    incomplete,
+    missing: incomplete ? [...panels, whole] : [],
+  };
+}
+
+/** Every other section, figure by figure. */
+function compareSections(old: ShopPlan, now: ShopPlan): SectionChange[] {
+  const [before, after] = [sectionsOf(old), sectionsOf(now)];
+  const names = [...new Set([...after.keys(), ...before.keys()])];
+  return names.flatMap((section): SectionChange[] => {
+    const fields = compareFigures(before.get(section) ?? null, after.get(section) ?? null, []);
+    return fields.length === 0 ? [] : [{ section, fields }];
+  });
+}
+
+/** A plan is what its JSON holds: keys that are undefined are not in it. */
+function sectionsOf(plan: ShopPlan): Map<string, Plain> {
+  const plain = JSON.parse(JSON.stringify(plan)) as Record<string, Plain>;
+  return new Map(Object.entries(plain).filter(([section]) => !notFigures.has(section)));
+}
