@@ -44,6 +44,7 @@ export const problemCatalogue = {
   tooManyPieces: entry('LAP0701', 'error'),
   emptyPanel: entry('LAP0702', 'error'),
   nothingToFill: entry('LAP0703', 'warning'),
+  mapDoesNotFit: entry('LAP0704', 'error'),
 } as const satisfies Record<string, CatalogueEntry>;
 
 export type ProblemName = keyof typeof problemCatalogue;

@@ -138,8 +138,8 @@ export function squareHemp(tips: readonly TipRule[]): Motif {
 
 export const tipOf45: TipRule = { angle: 45, node: 'hub', corners: { kind: 'square' }, range: nowhere };
 
-export function fillOf(shape: CellShape, motif: Motif, stock: StripStock): PanelFill {
-  return { shape, motif, stock, turned: 0, tips: [], range: nowhere };
+export function fillOf(shape: CellShape, motif: Motif, stock: StripStock, more: Partial<PanelFill> = {}): PanelFill {
+  return { shape, motif, stock, turned: 0, mirrored: false, tips: [], where: [], range: nowhere, ...more };
 }
 
 export function panelOf(grid: Grid, shape: PanelShape, more: Partial<Panel> = {}): Panel {
@@ -153,6 +153,7 @@ export function panelOf(grid: Grid, shape: PanelShape, more: Partial<Panel> = {}
     stub: 0,
     tail: 6,
     fills: [],
+    map: null,
     cutCells: 'trim',
     frame: null,
     sliver: null,

@@ -55,6 +55,7 @@ export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: 
     stub: stubLength,
     tail: tailLength,
     fills,
+    map: null,
     cutCells: propertyOf(panel, 'cut cells')?.cutCells ?? 'trim',
     frame: null,
     sliver: null,
@@ -119,7 +120,9 @@ function buildFill(fill: PanelFillProperty, parts: PanelParts, context: DesignCo
     return null;
   }
   const tips = motif ? buildTips(fill.tips, shape, context) : [];
-  return motif && stock && turned !== null ? { shape, motif, stock, turned, tips, range: fill.range } : null;
+  return motif && stock && turned !== null
+    ? { shape, motif, stock, turned, mirrored: false, tips, where: [], range: fill.range }
+    : null;
 }
 
 /** Corners by which the motif is turned; a rhombus comes to lie on itself by two corners only. */

@@ -180,13 +180,48 @@ export type PanelShape =
 export type Phase =
   { readonly kind: 'centred'; readonly on: 'node' | 'cell' | 'edge' } | { readonly kind: 'nodeAt'; readonly at: Point };
 
+/** What takes turns: from cell to cell along a row and from row to row, or whole rows, or whole columns. */
+export type TakingTurns = 'cell' | 'row' | 'column';
+
+/**
+ * Which cells a fill speaks of. Rows count from 1 at the top, columns from 1 at the left, both over the cells that meet
+ * the panel; rings from 1 at its edge. Of `every` rows (columns), those `every` apart from `first` on.
+ */
+export type FillCondition =
+  | { readonly kind: 'rows' | 'columns'; readonly first: number; readonly last: number; readonly every: number }
+  | { readonly kind: 'rings'; readonly first: number; readonly last: number }
+  /** Cells whose middle lies in the outline, or outside it. */
+  | { readonly kind: 'region'; readonly outline: Outline; readonly inside: boolean }
+  /** Cells whose middle lies so near to a line, or further: an outline's, or (null) the panel's own edge. */
+  | { readonly kind: 'margin'; readonly of: Outline | null; readonly reach: number; readonly within: boolean }
+  /** The cells numbered `place` (from 0), `place` + `of`, … in the order of taking turns. */
+  | { readonly kind: 'share'; readonly by: TakingTurns; readonly place: number; readonly of: number }
+  /** The cells that the panel's map marks with this sign. */
+  | { readonly kind: 'mapped'; readonly sign: string };
+
+/** A motif for the cells of one shape that meet every condition. Of fills that speak of one cell the last counts. */
 export interface PanelFill {
   readonly shape: CellShape;
   readonly motif: Motif;
   readonly stock: StripStock;
   /** Corners counter-clockwise by which the motif is turned in its cell. */
   readonly turned: number;
+  /** Whether it is mirrored, about the line through corner 1 and the middle, before it is turned. */
+  readonly mirrored: boolean;
   readonly tips: readonly TipRule[];
+  readonly where: readonly FillCondition[];
+  readonly range: SourceRange;
+}
+
+/** One sign for every cell, row by row from the top; it has the last word over all fills. */
+export interface CellMap {
+  readonly rows: readonly CellMapRow[];
+  readonly range: SourceRange;
+}
+
+export interface CellMapRow {
+  /** From left to right; of two cells above one another the upper first. */
+  readonly signs: readonly { readonly sign: string; readonly range: SourceRange }[];
   readonly range: SourceRange;
 }
 
@@ -216,6 +251,8 @@ export interface Panel extends Named {
   /** How far a sawn strip's end runs beyond its last node. */
   readonly tail: number;
   readonly fills: readonly PanelFill[];
+  /** The fills it speaks of are among `fills`; a sign without one leaves its cell open. */
+  readonly map: CellMap | null;
   /** What a cell cut by the frame gets: its whole motif trimmed, a motif of its own set into what is left, or nothing. */
   readonly cutCells: CutCells;
   /** The frame's members; null where the frame is made elsewhere. */

@@ -8,7 +8,7 @@ import { middleOf } from './cell-picture.ts';
 export interface ChartCell {
   readonly cell: LaidCell;
   readonly middle: Point;
-  /** Letters of the motif, and how many corners it is turned where it is. */
+  /** Letters of the motif, `m` where it is mirrored, and how many corners it is turned where it is. */
   readonly letters: string;
   /** The corner of the opening where the motif's corner 1 lies. */
   readonly corner: Point;
@@ -40,8 +40,6 @@ export interface ChartMotif {
 export interface ChartPlan {
   readonly rows: readonly ChartRow[];
   readonly columns: readonly ChartColumn[];
-  /** Column of the lattice that is number 1 of the chart. */
-  readonly firstColumn: number;
   readonly motifs: readonly ChartMotif[];
   /** Unit vectors along the rows, and up the columns. */
   readonly along: Point;
@@ -55,23 +53,20 @@ export function planChart(laid: LaidPanel): ChartPlan {
   const cells = [...laid.filledCells()];
   const motifs = motifsOf(cells);
   const charted = cells.map((cell) => chartCell(cell, motifs));
-  const firstColumn = Math.min(...cells.map(({ column }) => column));
-  const topRow = Math.max(...cells.map(({ row }) => row));
   const { along, up } = axesOf(laid);
   return {
     rows: [...groupedBy(charted, ({ cell }) => cell.row)]
-      .sort(([a], [b]) => b - a)
-      .map(([row, members]) => ({
-        number: topRow - row + 1,
+      .sort(([a], [b]) => a - b)
+      .map(([number, members]) => ({
+        number,
         cells: members.sort((a, b) => dot(along, a.middle) - dot(along, b.middle)),
       })),
     columns: [...groupedBy(charted, ({ cell }) => cell.column)]
       .sort(([a], [b]) => a - b)
       .map(([column, members]) => ({
-        number: column - firstColumn + 1,
+        number: column,
         top: members.reduce((top, each) => (dot(up, each.middle) > dot(up, top.middle) ? each : top)),
       })),
-    firstColumn,
     motifs,
     along,
     up,
@@ -102,16 +97,18 @@ function motifsOf(cells: readonly LaidCell[]): ChartMotif[] {
   }));
 }
 
+const isPlain = ({ turned, mirrored }: LaidCell): boolean => turned === 0 && !mirrored;
+
 const showsBetter = (a: LaidCell, b: LaidCell): boolean =>
-  a.inside !== b.inside ? a.inside : a.turned === 0 && b.turned !== 0;
+  a.inside !== b.inside ? a.inside : isPlain(a) && !isPlain(b);
 
 function chartCell(cell: LaidCell, motifs: readonly ChartMotif[]): ChartCell {
   const motif = motifs.findIndex(({ name }) => name === cell.motif);
   const letters = motifs[motif]?.letters ?? '';
-  const { opening, turned } = cell;
+  const { opening, turned, mirrored } = cell;
   const middle = middleOf(opening);
   const corner = opening[((turned % opening.length) + opening.length) % opening.length] ?? middle;
-  return { cell, middle, letters: turned === 0 ? letters : `${letters}${turned}`, corner, motif };
+  return { cell, middle, letters: `${letters}${mirrored ? 'm' : ''}${turned === 0 ? '' : turned}`, corner, motif };
 }
 
 /** Distance from the middle to the nearest edge. */

@@ -111,14 +111,14 @@ function columnNumbers(plan: ChartPlan, frame: ChartFrame, panelTop: number, pla
 /** Columns that lean are numbered in every cell, over its letters. */
 function columnInCell(
   { cell, middle }: ChartCell,
-  { firstColumn, inradius }: ChartPlan,
+  { inradius }: ChartPlan,
   frame: ChartFrame,
   place: (point: Point) => Point,
 ): string {
   const { x, y } = place(middle);
   const size = 0.42 * inradius * frame.scale;
   return textAt(
-    String(cell.column - firstColumn + 1),
+    String(cell.column),
     { x, y: y - 0.45 * inradius * frame.scale },
     { size, anchor: 'middle', look: 'quiet' },
   );

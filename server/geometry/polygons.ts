@@ -96,7 +96,7 @@ export function boundsOf(points: Iterable<Point>): Bounds {
 }
 
 /** Decimals kept by the clipping library: 0.1 µm, so that products of coordinates stay exact up to metres. */
-const clippingDecimals = 4;
+export const clippingDecimals = 4;
 
 const toPaths = (rings: readonly (readonly Point[])[]): PathsD =>
   rings.map((ring) => ring.map(({ x, y }) => ({ x, y })));

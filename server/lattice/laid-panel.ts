@@ -79,22 +79,20 @@ export interface CellCount {
   readonly needed: number;
 }
 
-/** An opening in which at least one piece is made. */
-export interface UnnumberedCell {
+/** An opening in which at least one piece is made. Rows count from 1 at the top, columns from 1 at the left, over all openings that meet the region. */
+export interface LaidCell {
+  readonly row: number;
+  readonly column: number;
   readonly shape: CellShape | 'other';
   readonly motif: string;
   /** Corners counter-clockwise by which the motif is turned. */
   readonly turned: number;
+  /** Whether the motif is mirrored before it is turned. */
+  readonly mirrored: boolean;
   /** As it lies in the panel, begun at the cell's corner 1. */
   readonly opening: Polygon;
   /** Whether all of it is inside the region. */
   readonly inside: boolean;
-}
-
-/** Rows count up from any number, along the normal of the first family; columns along its strips. */
-export interface LaidCell extends UnnumberedCell {
-  readonly row: number;
-  readonly column: number;
 }
 
 export interface LaidPanel {

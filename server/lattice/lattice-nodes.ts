@@ -3,7 +3,7 @@ import { cross, distance, dot, origin, type Point, turned } from '../geometry/po
 import { type Region, regionHolds } from '../geometry/region.ts';
 import { isZeroLength, placeDecimals, placeTolerance, rounded } from '../geometry/tolerance.ts';
 import { areParallel, type LineFamily, lineOffset, meetingPoint, movedByPeriods, type Period } from './grid-lines.ts';
-import { countInside, memberPlace, scanLattice } from './scan-lattice.ts';
+import { countMembers, memberPlace, scanLattice } from './scan-lattice.ts';
 
 /** The nodes of one period, each once. */
 export function nodesOfPeriod(families: readonly LineFamily[], period: Period): Point[] {
@@ -48,7 +48,7 @@ export function countNodes(families: readonly LineFamily[], period: Period, regi
   return nodesOfPeriod(families, period).reduce((sum, node) => {
     const scan = scanLattice(region, node, period, 0);
     const onBoundary = scan.boundary.filter((member) => regionHolds(region, memberPlace(node, period, member)));
-    return sum + countInside(scan) + onBoundary.length;
+    return sum + countMembers(scan.inside) + onBoundary.length;
   }, 0);
 }
 

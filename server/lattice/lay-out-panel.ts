@@ -5,11 +5,11 @@ import { problemAt } from '../../grammar/problem-catalogue.ts';
 import { cross } from '../geometry/point.ts';
 import { areaTolerance, rounded } from '../geometry/tolerance.ts';
 import { cellClasses } from './cell-classes.ts';
-import { numberedCells } from './cell-rows.ts';
 import { type Period, periodOf } from './grid-lines.ts';
 import type { LaidPanel } from './laid-panel.ts';
 import { measuredGrid } from './measured-grid.ts';
 import { countNodes } from './lattice-nodes.ts';
+import { panelCells } from './panel-cells.ts';
 import { panelRegion } from './panel-region.ts';
 import { panelInfill } from './piece-groups.ts';
 import { stripGroups } from './strip-groups.ts';
@@ -42,7 +42,7 @@ export function layOutPanel(panel: Panel): LaidOut {
     return refused('emptyPanel', panel, `Panel ${panel.name} has no room inside its frame; make its shape larger.`);
   const expected = expectedPieces(panel, areaMm2, period, classes.length);
   if (expected > mostPieces) return refused('tooManyPieces', panel, tooMany(panel, expected));
-  const infill = panelInfill(panel, classes, period, region);
+  const infill = panelInfill(panelCells(panel, region, families, period, classes));
   return {
     panel: {
       panel,
@@ -51,7 +51,7 @@ export function layOutPanel(panel: Panel): LaidOut {
       perimeterMm,
       nodes: countNodes(families, period, region),
       cells: infill.cells,
-      filledCells: () => numberedCells(infill.filledCells(), families, period),
+      filledCells: infill.filledCells,
       strips: stripGroups(panel, drawn.families, drawn.region),
       pieces: infill.groups,
     },

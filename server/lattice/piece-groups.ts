@@ -1,140 +1,119 @@
 /** The infill of a panel: each motif computed once for each class of cell, and clipped only where the outline passes. */
 import type { Panel, PanelFill } from '../design/design-model.ts';
 import type { Problem } from '../../grammar/problem.ts';
-import { problemAt } from '../../grammar/problem-catalogue.ts';
 import { sum } from '../geometry/numbers.ts';
-import { add, direction, distance, type Point, subtract, turned } from '../geometry/point.ts';
+import { add, direction, origin, type Point, subtract, turned } from '../geometry/point.ts';
 import { areaOf, boundsOf, intersectionOf, isConvexRing, signedArea, withoutIdlePoints } from '../geometry/polygons.ts';
-import { localRings, type Region } from '../geometry/region.ts';
 import { areaTolerance } from '../geometry/tolerance.ts';
-import { type CellClass, centroidOf, cornersFromLowest, turnOntoItself } from './cell-classes.ts';
+import { type CellClass, cornersFromLowest } from './cell-classes.ts';
+import type { ClassNumbers } from './cell-numbers.ts';
+import { type BoundaryCell, isCutCell } from './class-scan.ts';
 import { settled } from './cut-piece.ts';
+import { doesNotTurn, unusedFills } from './fill-problems.ts';
 import { type FilledPiece, fillOpening } from './fill-opening.ts';
-import type { Period } from './grid-lines.ts';
-import type { CellCount, NotchRun, PieceFate, PieceGroup, Placement, Polygon, UnnumberedCell } from './laid-panel.ts';
+import type { CellCount, LaidCell, NotchRun, PieceFate, PieceGroup, Placement, Polygon } from './laid-panel.ts';
 import { flippedRuns, placesOfRun } from './notch-runs.ts';
+import type { PanelCells } from './panel-cells.ts';
 import { endsOfOutline } from './piece-shape.ts';
-import { countInside, type LatticeScan, memberPlace, placesInside, scanLattice } from './scan-lattice.ts';
+import { placementInCell } from './placement-in-cell.ts';
+import { countMembers, type LatticeMember, memberPlace, membersOf } from './scan-lattice.ts';
+import { cellFacts, type CellShare, shareCells } from './share-cells.ts';
 
 export interface PanelInfill {
   readonly groups: readonly PieceGroup[];
   readonly cells: readonly CellCount[];
-  readonly filledCells: () => Iterable<UnnumberedCell>;
+  readonly filledCells: () => Iterable<LaidCell>;
   readonly problems: readonly Problem[];
 }
 
-/** Moves one whole cell by the lattice: the zero move is the class's own cell. */
-interface ClassScan {
-  readonly cell: CellClass;
-  readonly scan: LatticeScan;
-  /** Moves of boundary cells, each with the region's rings near it and the area of opening inside. */
-  readonly boundary: readonly BoundaryCell[];
-}
-
-interface BoundaryCell {
-  readonly move: Point;
-  readonly rings: readonly Polygon[];
-  readonly openArea: number;
-}
-
-export function panelInfill(panel: Panel, classes: readonly CellClass[], period: Period, region: Region): PanelInfill {
-  const scanned = classes.map((cell) => scanClass(cell, period, region));
-  const filled = scanned.map((each) => fillClass(panel, each, period));
-  const shapes = [...new Set(classes.map(({ shape }) => shape))];
-  const cells = shapes.map((shape): CellCount => {
-    const of = filled.filter((each) => each.shape === shape);
-    return { shape, met: sum(of.map(({ met }) => met)), needed: sum(of.map(({ needed }) => needed)) };
+export function panelInfill(cells: PanelCells): PanelInfill {
+  const { facts, problems } = cellFacts(cells);
+  const shares = cells.scans.flatMap((scan, index) => {
+    const numbers = cells.numbers[index];
+    return numbers ? shareCells(index, facts).map((share) => ({ share, numbers, cell: scan.cell })) : [];
   });
+  const filled = shares.map((each) => ({ shape: each.cell.shape, ...fillShare(cells, each) }));
+  const shapes = [...new Set(cells.scans.map(({ cell }) => cell.shape))];
   return {
     groups: filled.flatMap(({ groups }) => groups),
-    cells,
+    cells: shapes.map((shape): CellCount => {
+      const scans = cells.scans.filter(({ cell }) => cell.shape === shape);
+      const met = sum(scans.map(({ inside, boundary }) => countMembers(inside) + boundary.length));
+      return { shape, met, needed: sum(filled.filter((each) => each.shape === shape).map(({ needed }) => needed)) };
+    }),
     filledCells: function* () {
       for (const { filledCells } of filled) yield* filledCells();
     },
-    problems: [...filled.flatMap(({ problems }) => problems), ...unusedFills(panel, classes)],
+    problems: [
+      ...problems,
+      ...filled.flatMap((each) => each.problems),
+      ...unusedFills(
+        cells,
+        shares.map(({ share }) => share),
+      ),
+    ],
   };
 }
 
-const nowhere: Point = { x: 0, y: 0 };
-
-function scanClass(cell: CellClass, period: Period, region: Region): ClassScan {
-  const middle = centroidOf(cell.opening);
-  const radius = Math.max(...cell.opening.map((corner) => distance(corner, middle)));
-  const scan = scanLattice(region, middle, period, radius);
-  const boundary = scan.boundary
-    .map((member) => {
-      const move = memberPlace(nowhere, period, member);
-      const opening = cell.opening.map((corner) => add(corner, move));
-      const rings = localRings(region, boundsOf(opening));
-      return { move, rings, openArea: areaOf(intersectionOf([opening], rings)) };
-    })
-    .filter(({ openArea }) => openArea > areaTolerance);
-  return { cell, scan, boundary };
+interface ClassShare {
+  readonly share: CellShare;
+  readonly numbers: ClassNumbers;
+  readonly cell: CellClass;
 }
 
-interface FilledClass {
-  readonly shape: CellClass['shape'];
+interface FilledShare {
   readonly groups: readonly PieceGroup[];
-  readonly met: number;
   readonly needed: number;
-  readonly filledCells: () => Iterable<UnnumberedCell>;
+  readonly filledCells: () => Iterable<LaidCell>;
   readonly problems: readonly Problem[];
 }
 
-const noCells = (): Iterable<UnnumberedCell> => [];
+const noCells = (): Iterable<LaidCell> => [];
 
-function fillClass(panel: Panel, { cell, scan, boundary }: ClassScan, period: Period): FilledClass {
-  const met = countInside(scan) + boundary.length;
-  const fill = panel.fills.find(({ shape }) => shape === cell.shape);
-  if (!fill || met === 0) return { shape: cell.shape, groups: [], met, needed: 0, filledCells: noCells, problems: [] };
-  const turn = turnOntoItself(cell.frame, fill.turned);
-  if (turn === null) {
-    const message = `A ${cell.shape} of grid ${panel.grid.name} does not come back onto itself when turned ${fill.turned} corners; choose another turn.`;
-    return {
-      shape: cell.shape,
-      groups: [],
-      met,
-      needed: 0,
-      filledCells: noCells,
-      problems: [problemAt('motifDoesNotFitCell', fill.range, message)],
-    };
-  }
+function fillShare({ panel, period }: PanelCells, { share, numbers, cell }: ClassShare): FilledShare {
+  const { fill, inside, boundary } = share;
+  const count = countMembers(inside);
+  if (count + boundary.length === 0) return { groups: [], needed: 0, filledCells: noCells, problems: [] };
+  const place = placementInCell(cell, fill);
+  if (!place) return { groups: [], needed: 0, filledCells: noCells, problems: [doesNotTurn(panel, fill)] };
   const { pieces, problems } = fillOpening(cell.frame, fill.motif, fill.stock, fill.tips);
-  const fullArea = areaOf([cell.opening]);
-  const isCut = ({ openArea }: BoundaryCell): boolean => fullArea - openArea > areaTolerance;
+  const isCut = (each: BoundaryCell): boolean => isCutCell(cell, each);
   const keepsMotif = panel.edge === 'sawn' || panel.cutCells === 'trim';
   const clipped = keepsMotif ? boundary : boundary.filter((each) => !isCut(each));
-  const middle = centroidOf(cell.frame);
-  const onPanel = (point: Point): Point => turned(add(turned(subtract(point, middle), turn), middle), -cell.frameTurn);
-  const inCell = pieces.map((piece) => placedInCell(piece, onPanel, turn - cell.frameTurn));
-  const insideMoves = (): Iterable<Point> => placesInside(scan, nowhere, period);
+  const insideMoves = function* (): Generator<Point> {
+    for (const member of membersOf(inside)) yield memberPlace(origin, period, member);
+  };
   const neededAt = new Set<Point>();
-  const groups = inCell.flatMap((piece) =>
-    groupsOfPiece(panel, fill, piece, { count: countInside(scan), moves: insideMoves }, clipped, (move) =>
-      neededAt.add(move),
-    ),
-  );
+  const groups = pieces
+    .map(place)
+    .flatMap((piece) =>
+      groupsOfPiece(panel, fill, piece, { count, moves: insideMoves }, clipped, (move) => neededAt.add(move)),
+    );
   const own =
     keepsMotif || panel.cutCells === 'open' ? [] : boundary.filter(isCut).flatMap((each) => ownFill(cell, each, fill));
   for (const { move } of own) neededAt.add(move);
-  const needed = pieces.length > 0 ? countInside(scan) + neededAt.size : 0;
-  const cellAt = (move: Point, inside: boolean): UnnumberedCell => ({
+  const needed = pieces.length > 0 ? count + neededAt.size : 0;
+  const cellAt = (member: LatticeMember, isInside: boolean): LaidCell => ({
+    row: numbers.rowOf(member.row),
+    column: numbers.columnOf(member),
     shape: cell.shape,
     motif: fill.motif.name,
     turned: fill.turned,
-    opening: cell.opening.map((corner) => add(corner, move)),
-    inside,
+    mirrored: fill.mirrored,
+    opening: cell.opening.map((corner) => add(corner, memberPlace(origin, period, member))),
+    inside: isInside,
   });
-  const filledCells = function* (): Generator<UnnumberedCell> {
+  const filledCells = function* (): Generator<LaidCell> {
     if (pieces.length === 0) return;
-    for (const move of insideMoves()) yield cellAt(move, true);
-    for (const each of boundary) if (neededAt.has(each.move)) yield cellAt(each.move, !isCut(each));
+    for (const member of membersOf(inside)) yield cellAt(member, true);
+    for (const each of boundary) if (neededAt.has(each.move)) yield cellAt(each.member, !isCut(each));
   };
-  const all = {
+  return {
     groups: [...groups, ...own.map(({ group }) => group)],
+    needed,
+    filledCells,
     problems: [...problems, ...own.flatMap((each) => each.problems)],
   };
-  return { shape: cell.shape, met, needed, filledCells, ...all };
 }
 
 interface OwnPiece {
@@ -159,11 +138,6 @@ function ownFill(cell: CellClass, { move, rings }: BoundaryCell, fill: PanelFill
   }));
 }
 
-function placedInCell(piece: FilledPiece, onPanel: (point: Point) => Point, turn: number): FilledPiece {
-  const placement = { at: onPanel(piece.placement.at), turn: (((piece.placement.turn + turn) % 360) + 360) % 360 };
-  return { ...piece, placement, ground: piece.ground.map(onPanel) };
-}
-
 interface InsideMoves {
   readonly count: number;
   readonly moves: () => Iterable<Point>;
@@ -175,7 +149,7 @@ function groupsOfPiece(
   fill: PanelFill,
   piece: FilledPiece,
   inside: InsideMoves,
-  boundary: ClassScan['boundary'],
+  boundary: readonly BoundaryCell[],
   markNeeded: (move: Point) => void,
 ): PieceGroup[] {
   const full = signedArea(piece.ground);
@@ -239,13 +213,3 @@ const notchesOnGround = ({ shape, flipped }: FilledPiece): NotchRun[] =>
   (flipped ? flippedRuns(shape.notches) : shape.notches).flatMap((run) =>
     placesOfRun(run).map((first) => ({ ...run, first, step: 0, count: 1 })),
   );
-
-function unusedFills(panel: Panel, classes: readonly CellClass[]): Problem[] {
-  const made = [...new Set(classes.map(({ shape }) => shape))].join(', ');
-  return panel.fills
-    .filter(({ shape }) => !classes.some((cell) => cell.shape === shape))
-    .map(({ shape, range }) => {
-      const message = `Grid ${panel.grid.name} makes no ${shape} cells, only ${made}; fill one of those.`;
-      return problemAt('nothingToFill', range, message);
-    });
-}

@@ -7,11 +7,12 @@ import { type Region, regionHolds } from '../geometry/region.ts';
 import { placeTolerance } from '../geometry/tolerance.ts';
 import type { Period } from './grid-lines.ts';
 
-/** Members (first … last, row) of a row along the period's first translation. */
+/** Members first, first + step, … last of a row along the period's first translation; `last` is one of them. */
 export interface LatticeRun {
   readonly row: number;
   readonly first: number;
   readonly last: number;
+  readonly step: number;
 }
 
 export interface LatticeMember {
@@ -43,7 +44,7 @@ export function scanLattice(region: Region, start: Point, period: Period, radius
       const next = sorted[index + 1];
       if (next === undefined || next === column + 1) return;
       if (regionHolds(region, memberPlace(start, period, { row, column: column + 1 })))
-        inside.push({ row, first: column + 1, last: next - 1 });
+        inside.push({ row, first: column + 1, last: next - 1, step: 1 });
     });
   }
   return { inside, boundary };
@@ -85,12 +86,12 @@ function boundaryRows(region: Region, start: Point, period: Period, reach: numbe
 const pointAlong = (from: Point, to: Point, fraction: number): Point =>
   add(from, scale({ x: to.x - from.x, y: to.y - from.y }, fraction));
 
-export const countInside = (scan: LatticeScan): number =>
-  scan.inside.reduce((sum, run) => sum + run.last - run.first + 1, 0);
+export const countMembers = (runs: readonly LatticeRun[]): number =>
+  runs.reduce((sum, { first, last, step }) => sum + (last - first) / step + 1, 0);
 
-/** Every place of the runs, row by row. */
-export function* placesInside(scan: LatticeScan, start: Point, period: Period): Generator<Point> {
-  for (const { row, first, last } of scan.inside) {
-    for (let column = first; column <= last; column++) yield memberPlace(start, period, { row, column });
+/** Every member of the runs, row by row. */
+export function* membersOf(runs: readonly LatticeRun[]): Generator<LatticeMember> {
+  for (const { row, first, last, step } of runs) {
+    for (let column = first; column <= last; column += step) yield { row, column };
   }
 }
