@@ -27,7 +27,7 @@ export interface Analysis {
 export function analyse(text: string): Analysis {
   const { tree, problems: syntaxProblems } = parseDocument(text);
   const { design, problems: designProblems } = buildDesign(tree);
-  const laid = design.panels.map((panel) => layOutPanel(panel));
+  const laid = design.panels.map((panel) => layOutPanel(panel, design.work?.copies));
   const panels = laid.flatMap((result) => (result.panel ? [result.panel] : []));
   const problems = inOrderOfPlace([
     ...syntaxProblems,
@@ -40,7 +40,7 @@ export function analyse(text: string): Analysis {
     tree,
     design,
     panels,
-    kinds: markKinds(panels),
+    kinds: markKinds(panels, design.kits),
     problems,
     incomplete: problems.some((problem) => problem.severity === 'error'),
   };

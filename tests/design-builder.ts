@@ -14,6 +14,7 @@ import type {
   StripStock,
   TipRule,
 } from '../server/design/design-model.ts';
+import type { Kit } from '../server/design/work-model.ts';
 import { circularArc } from '../server/geometry/flatten-path.ts';
 import type { Contour } from '../server/geometry/path.ts';
 import type { Point } from '../server/geometry/point.ts';
@@ -179,4 +180,19 @@ export function circleContour(radius: number, centre: Point = { x: 0, y: 0 }): C
 
 export function polygonContour(points: readonly Point[]): Contour {
   return points.map((from, index) => ({ kind: 'line', from, to: points[(index + 1) % points.length] ?? from }));
+}
+
+/** Students who build `panel`, one set of jigs for two. */
+export function kitOf(panel: Panel, more: Partial<Kit> = {}): Kit {
+  return {
+    ...named('class'),
+    panel,
+    students: 12,
+    done: [],
+    breakage: 0,
+    sparesPerBag: 0,
+    sparesWithTeacher: 0,
+    studentsPerJig: 2,
+    ...more,
+  };
 }

@@ -1,20 +1,42 @@
-/** Cutting plans at the door: loads the solver from where it lies and gives the search its time. */
+/** Cutting plans at the door: loads the solver from where it lies, gives the search its time, tells how it stands. */
 import { existsSync, realpathSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import type { Analysis } from '../analyse.ts';
+import { notchingBench } from '../shop/plan-settings.ts';
 import { loadSolver } from '../shop/stock/load-solver.ts';
 import { planStock, type StockCutting } from '../shop/stock/plan-stock.ts';
 import { startWatch } from '../shop/stock/start-watch.ts';
+import { stockDemands } from '../shop/stock/stock-demands.ts';
 
 /** Seconds after which the best plan so far is given, with its gap. */
 const patience = 20;
 
-/** The cutting plans of a design's stocks. The kerf is the first that a bench states; a stick loses nothing at its ends. */
-export async function cuttingPlans({ design, kinds }: Analysis): Promise<StockCutting[]> {
-  const solver = await loadSolver(besideTheProgram());
-  const kerfMm = design.benches.find(({ kerf }) => kerf !== null)?.kerf ?? 0;
-  return planStock(kinds, { kerfMm, endTrimMm: 0 }, solver, startWatch({ seconds: patience }));
+export interface CuttingOptions {
+  /** Ends the search; the best plan so far is given. */
+  readonly signal?: AbortSignal;
+  /** How the search stands, in words. */
+  readonly onProgress?: (words: string) => void;
 }
+
+/** The cutting plans of a design's stocks, for the bench that notches. */
+export async function cuttingPlans(
+  { design, kinds }: Analysis,
+  { signal, onProgress }: CuttingOptions = {},
+): Promise<StockCutting[]> {
+  const solver = await loadSolver(besideTheProgram());
+  const bench = notchingBench(design.benches);
+  const end = performance.now() + patience * 1000;
+  return planStock(stockDemands(kinds, bench?.trim ?? 0), bench?.kerf ?? null, solver, (stock) =>
+    startWatch({
+      seconds: (end - performance.now()) / 1000,
+      ...(signal && { signal }),
+      onProgress: ({ value, bound }) => onProgress?.(`cutting ${stock}: ${standing(value, bound)}`),
+    }),
+  );
+}
+
+const standing = (value: number | null, bound: number): string =>
+  value === null ? `at least ${bound}` : `${value} found, at least ${bound}`;
 
 /** The bundled command has the solver's code beside it; run from source, the solver finds its own. */
 function besideTheProgram(): ((file: string) => string) | undefined {

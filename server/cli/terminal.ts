@@ -7,6 +7,8 @@ export interface Terminal {
   /** Resolves when the text is handed over. */
   write(text: string): Promise<void>;
   writeError(text: string): void;
+  /** Calls `stop` when the person asks to stop (Ctrl-C), once; a second time ends the process. Gives what undoes it. */
+  onInterrupt(stop: () => void): () => void;
   readonly outputIsTerminal: boolean;
   readonly errorsAreTerminal: boolean;
 }
@@ -32,6 +34,10 @@ export function processTerminal(): Terminal {
         });
       }),
     writeError: (text) => process.stderr.write(text),
+    onInterrupt: (stop) => {
+      process.once('SIGINT', stop);
+      return () => process.off('SIGINT', stop);
+    },
     outputIsTerminal: process.stdout.isTTY,
     errorsAreTerminal: process.stderr.isTTY,
   };

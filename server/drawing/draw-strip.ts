@@ -105,7 +105,7 @@ function stripNotes(strip: MarkedStrip, group: StripGroup, figure: PaperLength):
     group: { family, placements },
   } of strip.groups) {
     const key = `panel ${panel.panel.name}, family ${family}`;
-    uses.set(key, (uses.get(key) ?? 0) + placements.length * panel.panel.copies);
+    uses.set(key, (uses.get(key) ?? 0) + placements.length * panel.quantity);
   }
   const lines = [
     handText(group),

@@ -24,7 +24,7 @@ export interface LaidOut {
 }
 
 /** Strips follow the drawing; openings, nodes and infill follow the lattice as measured, where it was. */
-export function layOutPanel(panel: Panel): LaidOut {
+export function layOutPanel(panel: Panel, workCopies = 1): LaidOut {
   const drawn = panelRegion(panel);
   const { region, areaMm2, perimeterMm, families } = panel.grid.measured
     ? panelRegion({ ...panel, grid: measuredGrid(panel.grid) })
@@ -46,6 +46,7 @@ export function layOutPanel(panel: Panel): LaidOut {
   return {
     panel: {
       panel,
+      quantity: panel.copies * workCopies,
       region: region.rings,
       areaMm2,
       perimeterMm,

@@ -154,7 +154,7 @@ function piecesFrom(piece: MarkedPiece): PlanPiece['from'] {
   for (const { panel, group } of piece.groups) {
     const key = JSON.stringify([group.motif, group.role]);
     const entry = makes.get(key) ?? { motif: group.motif, piece: group.role, make: 0 };
-    entry.make += group.count * panel.panel.copies;
+    entry.make += group.count * panel.quantity;
     makes.set(key, entry);
   }
   return [...makes.values()];
@@ -186,7 +186,7 @@ function stripsFrom(strip: MarkedStrip): PlanStrip['from'] {
   for (const { panel, group } of strip.groups) {
     const key = JSON.stringify([group.grid, group.family]);
     const entry = makes.get(key) ?? { grid: group.grid, family: group.family, make: 0 };
-    entry.make += group.placements.length * panel.panel.copies;
+    entry.make += group.placements.length * panel.quantity;
     makes.set(key, entry);
   }
   return [...makes.values()];
@@ -199,8 +199,8 @@ function byPanel<Group>(
 ): Record<string, number> {
   const counts = new Map<string, number>();
   for (const { panel, group } of groups) {
-    const { name, copies } = panel.panel;
-    counts.set(name, (counts.get(name) ?? 0) + countOf(group) * copies);
+    const { name } = panel.panel;
+    counts.set(name, (counts.get(name) ?? 0) + countOf(group) * panel.quantity);
   }
   return Object.fromEntries(counts);
 }

@@ -1,10 +1,13 @@
 /** Gathers equal pieces and equal strips of all panels and gives each kind its mark and quantities. */
-import type { StripStock } from '../design/design-model.ts';
-import { arithmeticTolerance, kindLengthTolerance } from '../geometry/tolerance.ts';
+import type { Panel } from '../design/design-model.ts';
+import type { Kit } from '../design/work-model.ts';
+import { sum } from '../geometry/numbers.ts';
+import { kindLengthTolerance } from '../geometry/tolerance.ts';
 import type { LaidPanel, PieceGroup, StripGroup } from '../lattice/laid-panel.ts';
 import { samePiece } from '../lattice/piece-shape.ts';
 import { sameStrip } from '../lattice/strip-kinds.ts';
 import type { MarkedKinds, MarkedPiece, MarkedStrip } from './marked-kinds.ts';
+import { sparesOf } from './spares.ts';
 
 interface Gathered<Group> {
   readonly groups: { readonly panel: LaidPanel; readonly group: Group }[];
@@ -13,7 +16,7 @@ interface Gathered<Group> {
 const stripRole = 'strip';
 
 /** Marks are a role's shortest telling letters and, where the role has several kinds, the rank by length, longest first. */
-export function markKinds(panels: readonly LaidPanel[]): MarkedKinds {
+export function markKinds(panels: readonly LaidPanel[], kits: readonly Kit[] = []): MarkedKinds {
   const pieces = gather(
     panels.flatMap((panel) => panel.pieces.map((group) => ({ panel, group }))),
     (a, b) => samePiece(a.shape, b.shape),
@@ -28,8 +31,8 @@ export function markKinds(panels: readonly LaidPanel[]): MarkedKinds {
   const pieceMarks = marksOf(pieces, (kind) => letters.get(roleOf(kind)) ?? '', comparePieces);
   const stripMarks = marksOf(strips, () => letters.get(stripRole) ?? '', compareStrips);
   return {
-    pieces: pieces.map((kind): MarkedPiece => markedPiece(kind, pieceMarks.get(kind) ?? '')).sort(byMark),
-    strips: strips.map((kind): MarkedStrip => markedStrip(kind, stripMarks.get(kind) ?? '')).sort(byMark),
+    pieces: pieces.map((kind): MarkedPiece => markedPiece(kind, pieceMarks.get(kind) ?? '', kits)).sort(byMark),
+    strips: strips.map((kind): MarkedStrip => markedStrip(kind, stripMarks.get(kind) ?? '', kits)).sort(byMark),
   };
 }
 
@@ -119,29 +122,33 @@ function compareNumbers(a: readonly number[], b: readonly number[]): number {
   return a.length - b.length;
 }
 
-/** Spares: the stock's percentage of the pieces to make, at least one where spares are asked for. */
-export const sparesFor = (make: number, { spare }: StripStock): number =>
-  spare === null ? 0 : Math.max(1, Math.ceil(make * spare - arithmeticTolerance));
-
-const copiesOf = (panel: LaidPanel): number => panel.panel.copies;
-
-function markedPiece({ groups }: Gathered<PieceGroup>, mark: string): MarkedPiece {
+function markedPiece({ groups }: Gathered<PieceGroup>, mark: string, kits: readonly Kit[]): MarkedPiece {
   const count = (fate: 'whole' | 'trimmed'): number =>
-    groups
-      .filter(({ group }) => group.fate === fate)
-      .reduce((total, { panel, group }) => total + group.count * copiesOf(panel), 0);
+    sum(groups.filter(({ group }) => group.fate === fate).map(({ panel, group }) => group.count * panel.quantity));
   const shape = (groups[0] as { group: PieceGroup }).group.shape;
   const [whole, trimmed] = [count('whole'), count('trimmed')];
   const make = whole + trimmed;
-  const spare = sparesFor(make, shape.stock);
+  const spare = sparesOf(
+    shape.stock,
+    madeFor(groups, ({ count: each }) => each),
+    kits,
+  );
   return { mark, shape, groups, whole, trimmed, make, spare, total: make + spare };
 }
 
-function markedStrip({ groups }: Gathered<StripGroup>, mark: string): MarkedStrip {
-  const make = groups.reduce((total, { panel, group }) => total + group.placements.length * copiesOf(panel), 0);
-  const stock = (groups[0] as { group: StripGroup }).group.stock;
-  const spare = sparesFor(make, stock);
+function markedStrip({ groups }: Gathered<StripGroup>, mark: string, kits: readonly Kit[]): MarkedStrip {
+  const made = madeFor(groups, ({ placements }) => placements.length);
+  const make = sum([...made.values()]);
+  const spare = sparesOf((groups[0] as { group: StripGroup }).group.stock, made, kits);
   return { mark, groups, make, spare, total: make + spare };
+}
+
+/** How many of a kind each panel takes, over all its copies. */
+function madeFor<Group>(groups: Gathered<Group>['groups'], countOf: (group: Group) => number): Map<Panel, number> {
+  const made = new Map<Panel, number>();
+  for (const { panel: laid, group } of groups)
+    made.set(laid.panel, (made.get(laid.panel) ?? 0) + countOf(group) * laid.quantity);
+  return made;
 }
 
 /** A2 before A10. */

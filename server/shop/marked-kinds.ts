@@ -1,4 +1,4 @@
-/** Equal pieces and strips merged over all panels. Quantities are for the whole file: panel copies counted in. */
+/** Equal pieces and strips merged over all panels. Quantities are for the whole file: copies of panel and work counted in. */
 import type { LaidPanel, PieceGroup, PieceShape, StripGroup } from '../lattice/laid-panel.ts';
 
 export interface MarkedPiece {

@@ -158,6 +158,8 @@ export interface PlanStock {
     lengthMm: number;
     cuts: { mark: string; lengthMm: number; n: number }[];
     count: number;
+    /** Taken from the rack, not bought. */
+    onHand: boolean;
     offcutMm: number;
   }[];
   sticksUsed: number;

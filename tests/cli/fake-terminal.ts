@@ -7,15 +7,18 @@ export class FakeTerminal implements Terminal {
   private readonly input: Uint8Array;
   readonly outputIsTerminal: boolean;
   readonly errorsAreTerminal: boolean;
+  private readonly interrupted: boolean;
 
   constructor(
     options: {
       readonly input?: string | Uint8Array;
       readonly outputIsTerminal?: boolean;
       readonly errorsAreTerminal?: boolean;
+      readonly interrupted?: boolean;
     } = {},
   ) {
-    const { input = '', outputIsTerminal = false, errorsAreTerminal = false } = options;
+    const { input = '', outputIsTerminal = false, errorsAreTerminal = false, interrupted = false } = options;
+    this.interrupted = interrupted;
     this.input = typeof input === 'string' ? new TextEncoder().encode(input) : input;
     this.outputIsTerminal = outputIsTerminal;
     this.errorsAreTerminal = errorsAreTerminal;
@@ -28,6 +31,12 @@ export class FakeTerminal implements Terminal {
   write(text: string): Promise<void> {
     this.output += text;
     return Promise.resolve();
+  }
+
+  /** Ctrl-C at any moment from the beginning on. */
+  onInterrupt(stop: () => void): () => void {
+    if (this.interrupted) stop();
+    return () => undefined;
   }
 
   writeError(text: string): void {

@@ -126,6 +126,21 @@ describe('plan', () => {
     expect(watched.errors).toBe('planning <stdin> …\r\u001b[K');
   });
 
+  test('tells how the search for sticks stands, and Ctrl-C ends it with the best plan so far', async () => {
+    const input = await readFile(new URL('../../samples/ginkgo.lap', import.meta.url), 'utf8');
+    const watched = new FakeTerminal({ input, errorsAreTerminal: true });
+    expect(await runCommand(['plan', '-'], watched)).toBe(0);
+    expect(watched.errors).toMatch(/cutting ash: at least \d+ …/);
+    expect(watched.errors).toMatch(/\r\u001b\[K$/);
+    const stopped = new FakeTerminal({ input, interrupted: true });
+    expect(await runCommand(['plan', '-'], stopped)).toBe(0);
+    const { stock } = JSON.parse(stopped.output) as ShopPlan;
+    expect(stock.map(({ problems }) => problems.join())).toEqual(
+      stock.map(() => expect.stringContaining('The search was stopped') as unknown),
+    );
+    for (const { sticks } of stock) expect(sticks.length).toBeGreaterThan(0);
+  });
+
   test('with errors plans what it can, says so, and exits 1', async () => {
     const path = await fileOf('tray.lap', `${good}panel lost { grid nowhere shape 2 x 1 cells edge framed }\n`);
     const { code, output, errors } = await run('plan', path);

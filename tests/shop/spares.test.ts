@@ -1,7 +1,11 @@
 /** Pieces to cut against breakage, by tables of the cumulative binomial distribution and by exact sums. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { piecesToCut } from '../../server/shop/spares.ts';
+import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
+import type { Kit } from '../../server/design/work-model.ts';
+import { markKinds } from '../../server/shop/mark-kinds.ts';
+import { piecesToCut, sparesFor } from '../../server/shop/spares.ts';
+import { cellsShape, fillOf, gridOf, kitOf, panelOf, squareHemp, stripStock, tipOf45 } from '../design-builder.ts';
 
 /**
  * P(at most k of n fail), four decimals, from the cumulative binomial table that statistics textbooks print ("Table A1,
@@ -100,5 +104,51 @@ describe('pieces to cut', () => {
     expect(() => piecesToCut(1, -0.1, 0.5)).toThrow(RangeError);
     expect(() => piecesToCut(1, 0.1, 1)).toThrow(RangeError);
     expect(() => piecesToCut(1, Number.NaN, 0.5)).toThrow(RangeError);
+  });
+});
+
+describe('spares of a mark', () => {
+  test('a share, rounded up, and at least one', () => {
+    expect(sparesFor(100, { spare: 0.08, breakage: null })).toBe(8);
+    expect(sparesFor(101, { spare: 0.08, breakage: null })).toBe(9);
+    expect(sparesFor(3, { spare: 0.08, breakage: null })).toBe(1);
+    expect(sparesFor(3, { spare: 0, breakage: null })).toBe(1);
+    expect(sparesFor(100, { spare: null, breakage: null })).toBe(0);
+  });
+
+  test('a breakage goes before a share: five at 10 % and 95 % need two', () => {
+    expect(sparesFor(5, { spare: 0.5, breakage: { share: 0.1, confidence: 0.95 } })).toBe(2);
+  });
+
+  const stock = stripStock('ash', 3, { spare: 0.1 });
+  const panel = (copies: number) =>
+    panelOf(gridOf('square', 40, stock), cellsShape(2, 2), {
+      copies,
+      fills: [fillOf('square', squareHemp([tipOf45]), stock)],
+    });
+  const kindsOf = (copies: number, workCopies: number, more?: Partial<Kit>) => {
+    const design = panel(copies);
+    const { panel: laid } = layOutPanel(design, workCopies);
+    return markKinds(laid ? [laid] : [], more ? [kitOf(design, more)] : []);
+  };
+
+  test('copies of panel and work multiply, and needed + spare = cut', () => {
+    const one = kindsOf(1, 1);
+    const many = kindsOf(3, 2);
+    [...many.pieces, ...many.strips].forEach((kind, index) => {
+      const single = [...one.pieces, ...one.strips][index];
+      expect(kind.make).toBe(6 * (single?.make ?? 0));
+      expect(kind.spare).toBe(Math.ceil(kind.make * 0.1));
+      expect(kind.total).toBe(kind.make + kind.spare);
+    });
+  });
+
+  test('for a class what its kit states, for each mark: twelve bags with one, and five in the box', () => {
+    for (const { spare } of kindsOf(12, 1, { students: 12, sparesPerBag: 1, sparesWithTeacher: 5 }).pieces)
+      expect(spare).toBe(17);
+  });
+
+  test('a kit that states none leaves the stock’s rule', () => {
+    for (const { make, spare } of kindsOf(12, 1, { students: 12 }).pieces) expect(spare).toBe(Math.ceil(make * 0.1));
   });
 });

@@ -1,14 +1,15 @@
 /** `halflap plan`: the shop plan of a design. */
-import { analyse } from '../../analyse.ts';
+import { analyse, type Analysis } from '../../analyse.ts';
 import { cuttingPlans } from '../cutting-plans.ts';
 import { buildPlan } from '../../shop/build-plan.ts';
 import type { ShopPlan } from '../../shop/shop-plan.ts';
+import type { StockCutting } from '../../shop/stock/plan-stock.ts';
 import { planCsvFiles, writePlanCsv } from '../../shop/write-plan-csv.ts';
 import { writePlanText } from '../../shop/write-plan-text.ts';
 import { oneOf, onlyFile, readArguments } from '../arguments.ts';
 import { destinationOf, outputHelp, outputOptions } from '../output-options.ts';
 import { problemLines } from '../problem-lines.ts';
-import { withProgressLine } from '../progress-line.ts';
+import { withLiveLine, withProgressLine } from '../progress-line.ts';
 import { readSource, type Source } from '../read-source.ts';
 import type { Terminal } from '../terminal.ts';
 import type { Verb } from '../verb.ts';
@@ -40,11 +41,22 @@ ${outputHelp}`,
     const write = await writerFor(format, destination, source, terminal);
     const analysis = withProgressLine(terminal, `planning ${source.name}`, () => analyse(source.text));
     terminal.writeError(problemLines(source, analysis.problems));
-    const cuttings = await cuttingPlans(analysis);
+    const cuttings = await cutUnderTheirEyes(analysis, terminal);
     await write(buildPlan(analysis, source.name, cuttings));
     return analysis.incomplete ? exitCode.designHasErrors : exitCode.fine;
   },
 };
+
+/** Searches with a line that tells how it stands; Ctrl-C ends the search, and the best plans so far are written. */
+async function cutUnderTheirEyes(analysis: Analysis, terminal: Terminal): Promise<StockCutting[]> {
+  const stopping = new AbortController();
+  const leave = terminal.onInterrupt(() => stopping.abort());
+  try {
+    return await withLiveLine(terminal, (say) => cuttingPlans(analysis, { signal: stopping.signal, onProgress: say }));
+  } finally {
+    leave();
+  }
+}
 
 /** What will write the plan; throws WrongUsage at once if the destination may not be written. */
 async function writerFor(

@@ -66,7 +66,7 @@ function madeAs({ groups }: MarkedPiece, motif: Motif, role: string): number {
   return sum(
     groups
       .filter(({ group }) => group.motif === motif.name && group.role === role)
-      .map(({ panel, group }) => group.count * panel.panel.copies),
+      .map(({ panel, group }) => group.count * panel.quantity),
   );
 }
 

@@ -13,8 +13,8 @@ export function panelHover({ design, panels }: Analysis, panel: Panel): HoverLin
   const { make, whole, trimmed, strips } = panelTally(laid);
   return [
     title,
-    `Infill to make: **${make}** a copy (${whole} whole, ${trimmed} trimmed)${inAll(make, panel.copies)}`,
-    `Strips: **${strips}** a copy in ${counted(laid.strips.length, 'kind')}${inAll(strips, panel.copies)}`,
+    `Infill to make: **${make}** a copy (${whole} whole, ${trimmed} trimmed)${inAll(make, laid.quantity)}`,
+    `Strips: **${strips}** a copy in ${counted(laid.strips.length, 'kind')}${inAll(strips, laid.quantity)}`,
     `Cells: ${laid.cells
       .filter(({ met }) => met > 0)
       .map(cellText)

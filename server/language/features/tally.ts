@@ -30,9 +30,7 @@ export function panelTally(laid: LaidPanel): PanelTally {
 /** Over all panels and their copies, the pieces that `belongs` picks. */
 export function tallyPieces(analysis: Analysis, belongs: (group: PieceGroup) => boolean): InfillTally {
   return infillTally(
-    analysis.panels.flatMap((laid) =>
-      laid.pieces.filter(belongs).map((group) => ({ group, copies: laid.panel.copies })),
-    ),
+    analysis.panels.flatMap((laid) => laid.pieces.filter(belongs).map((group) => ({ group, copies: laid.quantity }))),
   );
 }
 
@@ -52,7 +50,7 @@ export function tallyStrips(
   const counts = analysis.panels.flatMap((laid) =>
     laid.strips
       .filter(belongs)
-      .map((group) => ({ count: group.placements.length * laid.panel.copies, length: group.length })),
+      .map((group) => ({ count: group.placements.length * laid.quantity, length: group.length })),
   );
   return { count: sum(counts.map(({ count }) => count)), run: sum(counts.map(({ count, length }) => count * length)) };
 }

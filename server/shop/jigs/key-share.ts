@@ -19,7 +19,7 @@ export function keysOf({ groups, make, total }: MarkedPiece): Keys {
   for (const { panel, group } of groups) {
     const motif = panel.panel.fills.flatMap(motifsOfFill).find(({ name }) => name === group.motif);
     const share = motif ? keyShare(motif, group.role) : { share: 0, longer: 0 };
-    pieces += group.count * panel.panel.copies * share.share;
+    pieces += group.count * panel.quantity * share.share;
     if (share.share > 0) longer = Math.max(longer, share.longer);
   }
   return { pieces: Math.min(total, Math.ceil((Math.ceil(pieces) * total) / Math.max(make, 1))), longer };

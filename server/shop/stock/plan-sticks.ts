@@ -9,7 +9,8 @@ import { writeStockPlan } from './write-stock-plan.ts';
 
 /**
  * Never throws for what a request says. The same request gives the same plan unless time cuts the search short:
- * the watch's, or the few seconds that one whole-number search may take. Without prices the fewest sticks are sought first, then the least length of that many.
+ * the watch's, or the few seconds that one whole-number search may take. Without prices the fewest
+ * sticks are sought first, then the least length of that many; with sticks in the rack, the fewest to buy.
  */
 export async function planSticks(request: StockRequest, solver: LinearSolver, watch: Watch): Promise<StockAnswer> {
   const { read, problems } = readRequest(request);
@@ -23,7 +24,7 @@ export async function planSticks(request: StockRequest, solver: LinearSolver, wa
     return { plan: null, problems: [...problems, problem], interrupted: watch.interruption() };
   }
   let plan = found;
-  if (objective === 'sticks' && task.sticks.length > 1) {
+  if (objective === 'sticks' && task.sticks.length > 1 && task.sticks.every(({ cost }) => cost > 0)) {
     const shortest = shortestTask(read, planCost(task, found));
     const quiet = { ...watch, report: () => undefined };
     plan = (await solveCutting(shortest, solver, quiet, found)).plan ?? found;

@@ -1,64 +1,81 @@
 /** Cutting plans for a whole shop plan: strips and infill of one stock are cut from the same sticks. Lengths mm. */
 import type { StripStock } from '../../design/design-model.ts';
-import type { MarkedKinds } from '../marked-kinds.ts';
+import { oneCurrency } from '../money.ts';
 import type { LinearSolver } from './linear-solver.ts';
 import { planSticks } from './plan-sticks.ts';
-import type { PieceDemand, StockAnswer, StockRequest } from './stock-request.ts';
+import type { PieceDemand, StickChoice, StockAnswer, StockRequest } from './stock-request.ts';
 import { shareOf, type Watch } from './watch.ts';
 
-/** Wood lost beside the pieces. */
-export interface CuttingLosses {
-  /** Between two neighbouring pieces. */
-  readonly kerfMm: number;
-  /** Off each end of a stick. */
-  readonly endTrimMm: number;
+/** Pieces of one mark and the stock they are cut from. */
+export interface StockDemand extends PieceDemand {
+  readonly stock: StripStock;
 }
 
 /** What one stock is asked for, and the answer. */
 export interface StockCutting extends StockAnswer {
   readonly request: StockRequest;
+  /** Of the prices; null where none is stated, or they are in several. */
+  readonly currency: string | null;
 }
 
-/** One request a stock that says which lengths can be had, in the order the stocks are met: strips first. */
-export function stockRequests({ strips, pieces }: MarkedKinds, losses: CuttingLosses): StockRequest[] {
-  const demands = [
-    ...strips.flatMap(({ mark, groups, total }) =>
-      groups.slice(0, 1).map(({ group: { stock, length } }) => ({ stock, mark, lengthMm: length, total })),
-    ),
-    ...pieces.map(({ mark, shape: { stock, length }, total }) => ({ stock, mark, lengthMm: length, total })),
-  ];
+/** A request, and whether its prices can be compared. */
+interface PricedRequest {
+  readonly request: StockRequest;
+  readonly currency: string | null;
+  readonly mixedCurrencies: boolean;
+}
+
+/**
+ * One request a stock, in the order the stocks are met. `benchKerf` is the cut of the bench's saw, null while not
+ * stated; a stock with a kerf of its own has that.
+ */
+export function stockRequests(demands: readonly StockDemand[], benchKerf: number | null): PricedRequest[] {
   const stocks = new Map<string, { stock: StripStock; pieces: PieceDemand[] }>();
   for (const { stock, ...piece } of demands) {
     const entry = stocks.get(stock.name) ?? { stock, pieces: [] };
     entry.pieces.push(piece);
     stocks.set(stock.name, entry);
   }
-  return [...stocks.values()]
-    .filter(({ stock }) => stock.lengths.length > 0)
-    .map(({ stock, pieces: wanted }) => ({
+  return [...stocks.values()].map(({ stock, pieces }) => {
+    const prices = stock.lengths.flatMap(({ price }) => price ?? []);
+    const { currency, mixed } = oneCurrency(prices);
+    const request = {
       stock: stock.name,
-      ...losses,
-      sticks: [...new Set(stock.lengths.map(({ length }) => length))].map((lengthMm) => ({
-        lengthMm,
-        price: null,
-        onHand: null,
-      })),
-      pieces: wanted,
+      kerfMm: stock.kerf ?? benchKerf ?? 0,
+      endTrimMm: stock.endTrim,
+      sticks: sticksOf(stock, mixed),
+      pieces,
+    };
+    return { request, currency, mixedCurrencies: mixed };
+  });
+}
+
+/** Sticks in the rack cost nothing more; of two prices for one length the first is taken. */
+function sticksOf({ lengths, onHand }: StripStock, mixedCurrencies: boolean): StickChoice[] {
+  const bought = lengths
+    .filter(({ length }, index) => lengths.findIndex((other) => other.length === length) === index)
+    .map(({ length, price }) => ({
+      lengthMm: length,
+      price: mixedCurrencies ? null : (price?.amount ?? null),
+      onHand: null,
     }));
+  return [...onHand.map(({ length, count }) => ({ lengthMm: length, price: 0, onHand: count })), ...bought];
 }
 
 /** Answers each request in turn; time that one does not need is left to the next. */
 export async function planStock(
-  kinds: MarkedKinds,
-  losses: CuttingLosses,
+  demands: readonly StockDemand[],
+  benchKerf: number | null,
   solver: LinearSolver,
-  watch: Watch,
+  watchFor: (stock: string) => Watch,
 ): Promise<StockCutting[]> {
-  const requests = stockRequests(kinds, losses);
+  const requests = stockRequests(demands, benchKerf);
   const cuttings: StockCutting[] = [];
-  for (const [done, request] of requests.entries()) {
-    const answer = await planSticks(request, solver, shareOf(watch, requests.length - done));
-    cuttings.push({ request, ...answer });
+  for (const [done, { request, currency, mixedCurrencies }] of requests.entries()) {
+    const watch = shareOf(watchFor(request.stock), requests.length - done);
+    const { problems, ...answer } = await planSticks(request, solver, watch);
+    const mixed = mixedCurrencies ? [{ kind: 'mixedCurrencies' } as const] : [];
+    cuttings.push({ request, currency, ...answer, problems: [...problems, ...mixed] });
   }
   return cuttings;
 }

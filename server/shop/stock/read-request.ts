@@ -51,11 +51,12 @@ export function readRequest(request: StockRequest): { read: ReadRequest | null; 
     if (piece.total > 0) bySize.set(weight, [...(bySize.get(weight) ?? []), piece]);
   }
   const sizes = [...bySize].sort(([a], [b]) => b - a);
-  const objective = choices.every(({ price }) => price !== null) ? 'cost' : 'sticks';
+  const objective = choices.every(({ price }) => price !== null) && choices.some(isBought) ? 'cost' : 'sticks';
   const prices = choices.map(({ price }) => Math.round((price ?? 0) * unitsPerMoney));
   const commonPrice = commonDivisor(prices) || 1;
+  const freeInRack = (choice: StickChoice): boolean => !isBought(choice) && choices.some(isBought);
   const sticks = choices.map((choice, type): StickType => {
-    const cost = objective === 'cost' ? (prices[type] ?? 0) / commonPrice : 1;
+    const cost = objective === 'cost' ? (prices[type] ?? 0) / commonPrice : freeInRack(choice) ? 0 : 1;
     return { room: roomOf(choice), cost, limit: choice.onHand ?? Infinity };
   });
   const task = {
@@ -66,6 +67,8 @@ export function readRequest(request: StockRequest): { read: ReadRequest | null; 
   const costUnit = objective === 'cost' ? commonPrice / unitsPerMoney : 1;
   return { read: { objective, choices, marks: sizes.map(([, pieces]) => pieces), task, costUnit }, problems };
 }
+
+const isBought = ({ onHand }: StickChoice): boolean => onHand === null;
 
 /** Numbers that no shop has: they spoil the whole request. */
 function impossibleNumbers({ kerfMm, endTrimMm, sticks, pieces }: StockRequest): StockProblem[] {

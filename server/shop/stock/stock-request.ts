@@ -34,13 +34,16 @@ export type StockProblem =
   | { readonly kind: 'stickUsedUpByTrim'; readonly lengthMm: number }
   | { readonly kind: 'pieceTooLong'; readonly mark: string; readonly lengthMm: number; readonly longestMm: number }
   | { readonly kind: 'kerfWiderThanPiece'; readonly mark: string; readonly lengthMm: number }
-  | { readonly kind: 'notEnoughSticks'; readonly proven: boolean };
+  | { readonly kind: 'notEnoughSticks'; readonly proven: boolean }
+  | { readonly kind: 'mixedCurrencies' };
 
 /** One way of cutting a stick, and how many sticks are cut so. */
 export interface CutStick {
   readonly lengthMm: number;
   readonly cuts: readonly { readonly mark: string; readonly lengthMm: number; readonly n: number }[];
   readonly count: number;
+  /** Taken from the rack, not bought. */
+  readonly onHand: boolean;
   /** What is left at the end of one stick, after the last piece and the trim. */
   readonly offcutMm: number;
 }
@@ -48,6 +51,7 @@ export interface CutStick {
 /** A cutting plan. Over all sticks every mark is cut exactly as often as asked. */
 export interface StockPlan {
   readonly stock: string;
+  /** `sticks`: of those to be bought, where there are others. */
   readonly objective: 'cost' | 'sticks';
   /** The pieces' own length, no kerf. */
   readonly needMm: number;

@@ -16,9 +16,10 @@ export function writeStockPlan(request: StockRequest, read: ReadRequest, plan: C
   const needMm = total(({ cuts }) => cuts.reduce((sum, { lengthMm, n }) => sum + lengthMm * n, 0));
   const stickMm = total(({ lengthMm }) => lengthMm);
   const used = total(() => 1);
+  const counted = filled.reduce((sum, { type }) => sum + (read.task.sticks[type]?.cost ?? 0), 0);
   const price = filled.reduce((sum, { type }) => sum + (read.choices[type]?.price ?? 0), 0);
   const cost = read.objective === 'cost' ? rounded(price, decimals) : null;
-  const value = cost ?? used;
+  const value = cost ?? counted;
   const least = rounded(bound * read.costUnit, decimals);
   return {
     stock: request.stock,
@@ -69,11 +70,13 @@ function cutSticks(
   for (const { type, counts } of filled) {
     const cuts = counts.flatMap((count, size) => takeMarks(marks[size] ?? [], left[size] ?? [], count));
     const lengthMm = choices[type]?.lengthMm ?? 0;
+    const onHand = (choices[type]?.onHand ?? null) !== null;
     const pieces = cuts.reduce((sum, { n }) => sum + n, 0);
     const used = cuts.reduce((sum, cut) => sum + cut.lengthMm * cut.n, 0) + (pieces - 1) * length(kerfMm);
     const key = JSON.stringify([type, cuts]);
     const before = merged.get(key)?.count ?? 0;
-    merged.set(key, { lengthMm, cuts, count: before + 1, offcutMm: length(lengthMm - 2 * length(endTrimMm) - used) });
+    const offcutMm = length(lengthMm - 2 * length(endTrimMm) - used);
+    merged.set(key, { lengthMm, cuts, count: before + 1, onHand, offcutMm });
   }
   return [...merged.values()].sort((a, b) => b.lengthMm - a.lengthMm);
 }

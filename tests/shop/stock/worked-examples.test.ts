@@ -136,7 +136,7 @@ describe('kerf, trim and lengths that just fit', () => {
   test('three pieces and two kerfs fill a stick to the last', async () => {
     const plan = await planOf(requestOf(1020, [[332, 6]], { kerfMm: 2, endTrimMm: 10 }));
     expect(plan.sticks).toEqual([
-      { lengthMm: 1020, cuts: [{ mark: 'P1', lengthMm: 332, n: 3 }], count: 2, offcutMm: 0 },
+      { lengthMm: 1020, cuts: [{ mark: 'P1', lengthMm: 332, n: 3 }], onHand: false, count: 2, offcutMm: 0 },
     ]);
   });
 

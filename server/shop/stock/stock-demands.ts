@@ -1,0 +1,24 @@
+/** What is to be cut from sticks for a plan: every strip, and every infill blank with what is pared off it. Lengths mm. */
+import { keysOf } from '../jigs/key-share.ts';
+import type { MarkedKinds, MarkedPiece } from '../marked-kinds.ts';
+import type { StockDemand } from './plan-stock.ts';
+
+/** `trim` is what an infill blank is longer than its piece at each end. */
+export const stockDemands = ({ strips, pieces }: MarkedKinds, trim: number): StockDemand[] => [
+  ...strips.flatMap(({ mark, groups, total }) =>
+    groups.slice(0, 1).map(({ group: { stock, length } }) => ({ stock, mark, lengthMm: length, total })),
+  ),
+  ...pieces.flatMap((piece) => blanksOf(piece, trim)),
+];
+
+/** Keys are cut longer than the other pieces of their mark. */
+function blanksOf(piece: MarkedPiece, trim: number): StockDemand[] {
+  const { stock, length } = piece.shape;
+  const { pieces: keys, longer } = keysOf(piece);
+  const blank = { stock, mark: piece.mark, lengthMm: length + 2 * trim };
+  if (longer === 0) return [{ ...blank, total: piece.total }];
+  return [
+    { ...blank, total: piece.total - keys },
+    { ...blank, lengthMm: blank.lengthMm + longer, total: keys },
+  ].filter(({ total }) => total > 0);
+}
