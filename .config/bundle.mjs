@@ -5,8 +5,25 @@ import { build, context } from 'esbuild';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
+const latin = '@expo-google-fonts/atkinson-hyperlegible-next';
+const inPackages = (path) => new URL(`../node_modules/${path}`, import.meta.url);
+const inDist = (name) => new URL(`../dist/${name}`, import.meta.url);
+
 const forNode = { bundle: true, platform: 'node', format: 'cjs', target: 'node20' };
 const forWebview = { bundle: true, platform: 'browser', format: 'iife', target: 'es2022' };
+
+/** Files that the command reads at run time, and where they come from. */
+const carried = {
+  'highs.wasm': 'highs/build/highs.wasm',
+  'resvg.wasm': '@resvg/resvg-wasm/index_bg.wasm',
+  'letters.ttf': `${latin}/400Regular/AtkinsonHyperlegibleNext_400Regular.ttf`,
+  'letters-strong.ttf': `${latin}/700Bold/AtkinsonHyperlegibleNext_700Bold.ttf`,
+  'letters.LICENCE': `${latin}/LICENSE_FONT`,
+  'letters-wide.ttf': 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf',
+  'letters-wide.LICENCE': 'dejavu-fonts-ttf/LICENSE',
+  'letters-han.ttf': '@expo-google-fonts/sawarabi-gothic/400Regular/SawarabiGothic_400Regular.ttf',
+  'letters-han.LICENCE': '@expo-google-fonts/sawarabi-gothic/LICENSE_FONT',
+};
 
 const outputs = [
   { ...forNode, entryPoints: ['client/extension.ts'], outfile: 'dist/extension.cjs', external: ['vscode'] },
@@ -34,9 +51,6 @@ if (process.argv.includes('--watch')) {
   for (const output of outputs) await (await context(output)).watch();
 } else {
   await Promise.all(outputs.map((output) => build(output)));
-  await copyFile(
-    new URL('../node_modules/highs/build/highs.wasm', import.meta.url),
-    new URL('../dist/highs.wasm', import.meta.url),
-  );
-  await chmod(new URL('../dist/halflap.cjs', import.meta.url), 0o755);
+  await Promise.all(Object.entries(carried).map(([name, path]) => copyFile(inPackages(path), inDist(name))));
+  await chmod(inDist('halflap.cjs'), 0o755);
 }

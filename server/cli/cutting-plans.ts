@@ -1,12 +1,11 @@
 /** Cutting plans at the door: loads the solver from where it lies, gives the search its time, tells how it stands. */
-import { existsSync, realpathSync } from 'node:fs';
-import { dirname, join } from 'node:path';
 import type { Analysis } from '../analyse.ts';
 import { notchingBench } from '../shop/plan-settings.ts';
 import { loadSolver } from '../shop/stock/load-solver.ts';
 import { planStock, type StockCutting } from '../shop/stock/plan-stock.ts';
 import { startWatch } from '../shop/stock/start-watch.ts';
 import { stockDemands } from '../shop/stock/stock-demands.ts';
+import { besideTheProgram } from './carried-files.ts';
 
 /** Seconds after which the best plan so far is given, with its gap. */
 const patience = 20;
@@ -23,7 +22,7 @@ export async function cuttingPlans(
   { design, kinds }: Analysis,
   { signal, onProgress }: CuttingOptions = {},
 ): Promise<StockCutting[]> {
-  const solver = await loadSolver(besideTheProgram());
+  const solver = await loadSolver(solverPlace());
   const bench = notchingBench(design.benches);
   const end = performance.now() + patience * 1000;
   return planStock(stockDemands(kinds, bench?.trim ?? 0), bench?.kerf ?? null, solver, (stock) =>
@@ -39,9 +38,6 @@ const standing = (value: number | null, bound: number): string =>
   value === null ? `at least ${bound}` : `${value} found, at least ${bound}`;
 
 /** The bundled command has the solver's code beside it; run from source, the solver finds its own. */
-function besideTheProgram(): ((file: string) => string) | undefined {
-  const program = process.argv[1];
-  if (program === undefined || !existsSync(program)) return undefined;
-  const folder = dirname(realpathSync(program));
-  return existsSync(join(folder, 'highs.wasm')) ? (file) => join(folder, file) : undefined;
+function solverPlace(): ((file: string) => string) | undefined {
+  return besideTheProgram('highs.wasm') === null ? undefined : (file) => besideTheProgram(file) ?? file;
 }

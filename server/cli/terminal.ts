@@ -4,8 +4,8 @@ import { WrongUsage } from './wrong-usage.ts';
 export interface Terminal {
   /** The bytes of standard input to its end. */
   readInput(): Promise<Uint8Array>;
-  /** Resolves when the text is handed over. */
-  write(text: string): Promise<void>;
+  /** Resolves when the text, or the bytes, are handed over. */
+  write(content: string | Uint8Array): Promise<void>;
   writeError(text: string): void;
   /** Calls `stop` when the person asks to stop (Ctrl-C), once; a second time ends the process. Gives what undoes it. */
   onInterrupt(stop: () => void): () => void;
@@ -27,9 +27,9 @@ export function processTerminal(): Terminal {
       for await (const chunk of process.stdin) chunks.push(chunk as Buffer);
       return Buffer.concat(chunks);
     },
-    write: (text) =>
+    write: (content) =>
       new Promise((resolve) => {
-        process.stdout.write(text, () => {
+        process.stdout.write(content, () => {
           resolve();
         });
       }),

@@ -26,17 +26,21 @@ export async function checkDestination({ path, force }: Destination, source: Sou
   if (!force) throw new WrongUsage(`${path} is there already: give --force to replace it`);
 }
 
-/** Writes `text` to its destination; folders on the way are made. A failure leaves nothing behind and throws WrongUsage. */
-export async function writeOutput(text: string, destination: Destination, terminal: Terminal): Promise<void> {
+/** Writes a text or bytes to their destination; folders on the way are made. A failure leaves nothing behind and throws WrongUsage. */
+export async function writeOutput(
+  content: string | Uint8Array,
+  destination: Destination,
+  terminal: Terminal,
+): Promise<void> {
   if (destination.path === null) {
-    await terminal.write(text);
+    await terminal.write(content);
     return;
   }
   const target = (await realPathOf(destination.path)) ?? resolve(destination.path);
   const temporary = join(dirname(target), `.halflap-${randomUUID()}.tmp`);
   try {
     await mkdir(dirname(target), { recursive: true });
-    await writeFile(temporary, text, { encoding: 'utf8', flag: 'wx' });
+    await writeFile(temporary, content, { encoding: 'utf8', flag: 'wx' });
     await rename(temporary, target);
   } catch (error) {
     await rm(temporary, { force: true }).catch(() => undefined);

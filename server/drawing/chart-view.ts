@@ -4,8 +4,8 @@ import { coarserRing } from '../geometry/coarser-ring.ts';
 import { boundsOf } from '../geometry/polygons.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import { type ChartCell, type ChartPlan, type ChartRow, isUpright } from './chart-plan.ts';
-import { area, openLine, rectangle, textAt } from './sheet/sheet-lines.ts';
-import { number } from './svg-text.ts';
+import type { PageItem } from './page/page-model.ts';
+import { area, disc, openLine, rectangle, textAt } from './sheet/sheet-lines.ts';
 
 /** From the panel to the page: paper millimetres a panel millimetre, and the view's left upper corner. */
 export interface ChartFrame {
@@ -25,7 +25,7 @@ const largestLetters = 4.2;
 export const chartBounds = (laid: LaidPanel, { rows }: ChartPlan) =>
   boundsOf([...laid.region.flat(), ...rows.flatMap(({ cells }) => cells.flatMap(({ cell }) => cell.opening))]);
 
-export function chartView(laid: LaidPanel, plan: ChartPlan, frame: ChartFrame): string[] {
+export function chartView(laid: LaidPanel, plan: ChartPlan, frame: ChartFrame): PageItem[] {
   const bounds = chartBounds(laid, plan);
   const place = ({ x, y }: Point): Point => ({
     x: frame.left + (frame.side === 'front' ? x - bounds.left : bounds.right - x) * frame.scale,
@@ -33,16 +33,15 @@ export function chartView(laid: LaidPanel, plan: ChartPlan, frame: ChartFrame): 
   });
   const letterSize = lettersFor(plan, frame);
   const cells = plan.rows.flatMap((row) => row.cells);
-  return [
-    `<g class="chart" data-side="${frame.side}">`,
+  const items = [
     ...columnNumbers(plan, frame, bounds.top, place),
     ...cells.map((cell) => cellOpening(cell, place)),
     ...laid.region.map((ring) => area('outline', coarserRing(ring).map(place))),
     ...cells.flatMap((cell) => cellText(cell, letterSize, place)),
     ...(isUpright(plan) ? [] : cells.map((cell) => columnInCell(cell, plan, frame, place))),
     ...plan.rows.flatMap((row) => rowNumbers(row, plan, frame, place)),
-    '</g>',
   ];
+  return [{ kind: 'group', name: 'chart', facts: { side: frame.side }, items, clip: null }];
 }
 
 /** As large as the longest letters with their tick box allow in the narrowest cell. */
@@ -51,21 +50,20 @@ function lettersFor({ rows, inradius }: ChartPlan, frame: ChartFrame): number {
   return Math.min(largestLetters, (1.5 * inradius * frame.scale) / (0.7 * longest + 0.95));
 }
 
-function cellOpening({ cell, motif }: ChartCell, place: (point: Point) => Point): string {
-  const cut = cell.inside ? '' : ' stroke-dasharray="1.2 0.6"';
-  const facts = ` data-row="${cell.row}" data-column="${cell.column}" data-motif="${motif}"`;
-  return area('wood', cell.opening.map(place), `${facts}${cut}`);
+function cellOpening({ cell, motif }: ChartCell, place: (point: Point) => Point): PageItem {
+  const facts = { row: cell.row, column: cell.column, motif };
+  return area(cell.inside ? 'wood' : 'cutCell', cell.opening.map(place), facts);
 }
 
 /** Letters and tick box in the middle, a dot where the motif's corner 1 lies. */
-function cellText({ middle, letters, corner }: ChartCell, size: number, place: (point: Point) => Point): string[] {
+function cellText({ middle, letters, corner }: ChartCell, size: number, place: (point: Point) => Point): PageItem[] {
   const at = place(middle);
   const box = size * 0.75;
   const width = size * 0.7 * Array.from(letters).length;
   const left = at.x - (width + 0.2 * size + box) / 2;
   const dot = place(add(scale(middle, 0.24), scale(corner, 0.76)));
   return [
-    `<circle class="arrow" cx="${number(dot.x)}" cy="${number(dot.y)}" r="${number(size * 0.16)}"/>`,
+    disc('arrow', dot, size * 0.16),
     textAt(letters, { x: left + width / 2, y: at.y + size * 0.36 }, { size, anchor: 'middle', look: 'strong' }),
     area('box', rectangle(left + width + 0.2 * size, at.y - box / 2, box, box)),
   ];
@@ -77,7 +75,7 @@ function rowNumbers(
   { along }: ChartPlan,
   frame: ChartFrame,
   place: (point: Point) => Point,
-): string[] {
+): PageItem[] {
   const [first, last] = [cells[0], cells.at(-1)];
   if (!first || !last) return [];
   const beside = (cell: ChartCell, side: 1 | -1): Point =>
@@ -86,7 +84,7 @@ function rowNumbers(
   return [label(String(row), start, 'accent strong'), label(`= ${cells.length}`, end, 'quiet')];
 }
 
-const label = (text: string, { x, y }: Point, look: string): string =>
+const label = (text: string, { x, y }: Point, look: string): PageItem =>
   textAt(text, { x, y: y + labelSize * 0.36 }, { size: labelSize, anchor: 'middle', look: `${look} halo` });
 
 /** How far a cell reaches from its middle along a unit vector. */
@@ -94,7 +92,12 @@ const reachOf = ({ cell, middle }: ChartCell, along: Point): number =>
   Math.max(...cell.opening.map((corner) => dot(along, corner) - dot(along, middle)));
 
 /** Columns that stand upright are numbered on one line over the panel, each with a thin line down to its uppermost cell. */
-function columnNumbers(plan: ChartPlan, frame: ChartFrame, panelTop: number, place: (point: Point) => Point): string[] {
+function columnNumbers(
+  plan: ChartPlan,
+  frame: ChartFrame,
+  panelTop: number,
+  place: (point: Point) => Point,
+): PageItem[] {
   const { columns, up } = plan;
   if (!isUpright(plan)) return [];
   const every = columnStep(columns.map(({ top }) => place(top.middle)));
@@ -114,7 +117,7 @@ function columnInCell(
   { inradius }: ChartPlan,
   frame: ChartFrame,
   place: (point: Point) => Point,
-): string {
+): PageItem {
   const { x, y } = place(middle);
   const size = 0.42 * inradius * frame.scale;
   return textAt(

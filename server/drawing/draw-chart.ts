@@ -2,6 +2,7 @@
 import { boundsOf } from '../geometry/polygons.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import { assemblyOrder } from './assembly-order.ts';
+import type { PageFile, PageItem } from './page/page-model.ts';
 import { piecesInCell } from './cell-picture.ts';
 import { type ChartMotif, type ChartPlan, isUpright, planChart } from './chart-plan.ts';
 import { chartBounds, chartView, labelRoom } from './chart-view.ts';
@@ -27,8 +28,8 @@ interface Layout {
   readonly orderLines: readonly string[];
 }
 
-/** An SVG sheet on the smallest paper on which it can be read, ending with a line break. `source` names the file and the state of its text. */
-export function drawChart(drawn: DrawnDesign, laid: LaidPanel, source: string): string {
+/** A sheet on the smallest paper on which it can be read. `source` names the file and the state of its text. */
+export function drawChart(drawn: DrawnDesign, laid: LaidPanel, source: string): PageFile {
   const plan = planChart(laid);
   const { panel } = laid;
   const count = plan.rows.reduce((total, { cells }) => total + cells.length, 0);
@@ -107,7 +108,7 @@ function scaleOn(paper: Paper, bandHeight: number, stacked: boolean, laid: LaidP
   return Math.max(0, Math.min(1, across / (right - left), up / (top - bottom)));
 }
 
-function views(laid: LaidPanel, plan: ChartPlan, { paper, stacked, scale }: Layout): string[] {
+function views(laid: LaidPanel, plan: ChartPlan, { paper, stacked, scale }: Layout): PageItem[] {
   const { left, right, bottom, top } = chartBounds(laid, plan);
   const width = (right - left) * scale;
   const height = (top - bottom) * scale;
@@ -133,7 +134,7 @@ function views(laid: LaidPanel, plan: ChartPlan, { paper, stacked, scale }: Layo
 const legendWidth = (motifs: number): number => motifs * (pictureWidth + 4) + 4;
 
 /** Every motif in a cell of its own, and the order of assembly beside them. */
-function legend(laid: LaidPanel, motifs: readonly ChartMotif[], { orderLines }: Layout, top: number): string[] {
+function legend(laid: LaidPanel, motifs: readonly ChartMotif[], { orderLines }: Layout, top: number): PageItem[] {
   const textLeft = margin + legendWidth(motifs.length);
   return [
     ...motifs.flatMap((motif, index) => motifPicture(laid, motif, margin + index * (pictureWidth + 4), top)),
@@ -147,7 +148,7 @@ function motifPicture(
   { name, letters, count, sample }: ChartMotif,
   left: number,
   top: number,
-): string[] {
+): PageItem[] {
   const bounds = boundsOf(sample.opening);
   const scale = Math.min(
     pictureWidth / (bounds.right - bounds.left),

@@ -10,7 +10,7 @@ import { paperAngle, paperLength, type PaperLength, paperUnit } from './sheet/pa
 import { lyingA4, margin, sheetPage } from './sheet/sheet-page.ts';
 import { area, openLine, textAt, textBlock } from './sheet/sheet-lines.ts';
 import { type DrawnDesign, sheetFacts, stockText } from './sheet-facts.ts';
-import { escaped, number } from './svg-text.ts';
+import type { PageFile, PageItem } from './page/page-model.ts';
 import { radians } from '../geometry/point.ts';
 import { arithmeticTolerance, isZeroLength } from '../geometry/tolerance.ts';
 
@@ -26,8 +26,8 @@ const roomUp = 40;
 const enlargedMiddle = 84;
 const fullSizeMiddle = 140;
 
-/** An SVG sheet, A4 lying, ending with a line break. `source` names the file and the state of its text. */
-export function drawPiece(drawn: DrawnDesign, piece: MarkedPiece, source: string): string {
+/** A sheet, A4 lying. `source` names the file and the state of its text. */
+export function drawPiece(drawn: DrawnDesign, piece: MarkedPiece, source: string): PageFile {
   const { shape, groups } = piece;
   const { units } = drawn.design;
   const figure = paperLength(units);
@@ -57,7 +57,7 @@ export function drawPiece(drawn: DrawnDesign, piece: MarkedPiece, source: string
   );
 }
 
-function enlargedView(shape: PieceShape, figure: PaperLength): string[] {
+function enlargedView(shape: PieceShape, figure: PaperLength): PageItem[] {
   const member = memberOf(shape);
   const scale = enlargement(shape);
   const stretches = notchStretches(member);
@@ -102,7 +102,7 @@ const memberOf = ({ outline, length, stock, notches }: PieceShape): Member => ({
   notches,
 });
 
-function endNames(axis: BrokenAxis): string[] {
+function endNames(axis: BrokenAxis): PageItem[] {
   const [first, last] = [axis.parts[0], axis.parts.at(-1)];
   if (!first || !last) return [];
   const right = last.left + (last.to - last.from) * axis.scale;
@@ -116,7 +116,7 @@ function endNames(axis: BrokenAxis): string[] {
 const smallestArc = 13;
 const outOfWood = 3.5;
 
-function bevelArcs({ ends, outline }: PieceShape, axis: BrokenAxis, half: number): string[] {
+function bevelArcs({ ends, outline }: PieceShape, axis: BrokenAxis, half: number): PageItem[] {
   const nodes = nodesOnAxis(outline);
   return ends.flatMap(({ bevels }, end) => {
     const node = onPage(axis, nodes[end] ?? 0);
@@ -149,8 +149,8 @@ function lengths(
   axis: BrokenAxis,
   half: number,
   figure: PaperLength,
-): string[] {
-  const edge = (side: 1 | -1, edgeLength: number): string[] => {
+): PageItem[] {
+  const edge = (side: 1 | -1, edgeLength: number): PageItem[] => {
     const atEdge = outline.filter(({ y }) => isZeroLength(y - (side * stock.face) / 2));
     const start = Math.min(...atEdge.map(({ x }) => x));
     const [from, to] = [onPage(axis, start), onPage(axis, start + edgeLength)];
@@ -176,7 +176,7 @@ function lengths(
 }
 
 /** Places of laps from the tip of end 1. */
-function lapPlaces({ notches }: PieceShape, axis: BrokenAxis, half: number, figure: PaperLength): string[] {
+function lapPlaces({ notches }: PieceShape, axis: BrokenAxis, half: number, figure: PaperLength): PageItem[] {
   const places = [...new Set(singleNotches(notches).map(({ place }) => place))];
   const tip = onPage(axis, 0);
   return places.flatMap((place) => {
@@ -187,7 +187,7 @@ function lapPlaces({ notches }: PieceShape, axis: BrokenAxis, half: number, figu
   });
 }
 
-function fullSizeView(shape: PieceShape, figure: PaperLength, mark: string): string[] {
+function fullSizeView(shape: PieceShape, figure: PaperLength, mark: string): PageItem[] {
   const member = memberOf(shape);
   const axis = brokenAxis(shape.length, 1, margin + 2, lyingA4.width - 2 * margin - 110, notchStretches(member));
   const top = fullSizeMiddle + shape.stock.face / 2 + 7;
@@ -200,14 +200,14 @@ function fullSizeView(shape: PieceShape, figure: PaperLength, mark: string): str
       { x: margin, y: fullSizeMiddle - 6 },
       { size: 3.5, look: 'quiet' },
     ),
-    ...(whole ? [area('wood', outline, ` data-mark="${escaped(mark)}" data-length-mm="${number(shape.length)}"`)] : []),
+    ...(whole ? [area('wood', outline, { mark, 'length-mm': shape.length })] : []),
     ...(whole && shape.notches.length === 0 ? [] : faceView(member, axis, fullSizeMiddle)),
     ...edgeView(member, axis, top),
     ...heightDimension(right, top, top + shape.stock.depth, right - 7, `${figure(shape.stock.depth)} deep`),
   ];
 }
 
-function endNotes(shape: PieceShape, figure: PaperLength): string[] {
+function endNotes(shape: PieceShape, figure: PaperLength): PageItem[] {
   const end = (index: 0 | 1): string => {
     const { bevels } = shape.ends[index];
     if (bevels === null) return `End ${index + 1}: fitted to its place, the outline rules`;

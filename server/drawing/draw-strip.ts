@@ -2,6 +2,7 @@
 import type { NotchRun, StripGroup } from '../lattice/laid-panel.ts';
 import { leanOf } from '../lattice/strip-kinds.ts';
 import type { MarkedStrip } from '../shop/marked-kinds.ts';
+import type { PageFile, PageItem } from './page/page-model.ts';
 import { notchStretches, edgeView, faceView, type Member, singleNotches } from './member-views.ts';
 import { notchDetails } from './notch-details.ts';
 import { notchLines } from './notch-text.ts';
@@ -18,8 +19,8 @@ const faceMiddle = 74;
 const edgeTop = 86;
 const lettersAcross = 72;
 
-/** An SVG sheet, A4 lying, ending with a line break. `source` names the file and the state of its text. */
-export function drawStrip(drawn: DrawnDesign, strip: MarkedStrip, source: string): string {
+/** A sheet, A4 lying. `source` names the file and the state of its text. */
+export function drawStrip(drawn: DrawnDesign, strip: MarkedStrip, source: string): PageFile {
   const { units } = drawn.design;
   const figure = paperLength(units);
   const panels = [...new Set(strip.groups.map(({ panel }) => panel))];
@@ -49,7 +50,7 @@ export function drawStrip(drawn: DrawnDesign, strip: MarkedStrip, source: string
   );
 }
 
-function stripViews(group: StripGroup, figure: PaperLength): string[] {
+function stripViews(group: StripGroup, figure: PaperLength): PageItem[] {
   const { length, stock, notches } = group;
   const half = stock.face / 2;
   const member: Member = {
@@ -98,7 +99,7 @@ function ordinatesOf(member: Member, axis: BrokenAxis, figure: PaperLength): { x
   );
 }
 
-function stripNotes(strip: MarkedStrip, group: StripGroup, figure: PaperLength): string[] {
+function stripNotes(strip: MarkedStrip, group: StripGroup, figure: PaperLength): PageItem[] {
   const uses = new Map<string, number>();
   for (const {
     panel,

@@ -5,6 +5,7 @@ import { isZeroLength } from '../geometry/tolerance.ts';
 import type { NotchRun, Polygon } from '../lattice/laid-panel.ts';
 import { placesOfRun } from '../lattice/notch-runs.ts';
 import { type BrokenAxis, breakLines, type ShownPart } from './sheet/broken-axis.ts';
+import type { PageItem } from './page/page-model.ts';
 import { area, openLine } from './sheet/sheet-lines.ts';
 
 /** Millimetres; axis along x from 0, left is +y, the front faces the viewer. */
@@ -48,7 +49,7 @@ export function notchOnFace({ place, width, angle }: SingleNotch, face: number):
 }
 
 /** From the front: notches cut from above open, those from below hidden. The axis lies at height `middle` of the page. */
-export function faceView(member: Member, axis: BrokenAxis, middle: number): string[] {
+export function faceView(member: Member, axis: BrokenAxis, middle: number): PageItem[] {
   const { outline, length, face } = member;
   const parts = axis.parts.flatMap((part) => {
     const place = ({ x, y }: Point): Point => ({
@@ -92,7 +93,7 @@ function cutToPart(ring: Polygon, { from, to }: ShownPart, { face, length }: Mem
  * From the right-hand edge, the front face uppermost, its top at height `top` of the page: notches from above
  * open upwards, those from below downwards, drawn where they leave that edge.
  */
-export function edgeView(member: Member, axis: BrokenAxis, top: number): string[] {
+export function edgeView(member: Member, axis: BrokenAxis, top: number): PageItem[] {
   const { depth } = member;
   const bottom = top + depth * axis.scale;
   const parts = axis.parts.flatMap((part) => {

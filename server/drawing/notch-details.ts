@@ -5,6 +5,7 @@ import { notchOnFace } from './member-views.ts';
 import { notchSettings } from './notch-text.ts';
 import { angleDimension, lengthDimension } from './sheet/dimensions.ts';
 import { paperAngle, type PaperLength } from './sheet/paper-figures.ts';
+import type { PageItem } from './page/page-model.ts';
 import { area, openLine, textAt } from './sheet/sheet-lines.ts';
 
 /** Enlargements of ISO 5455, and full size: the largest that leaves wood on both sides of the notch. */
@@ -15,7 +16,7 @@ const cellHeight = 36;
 const perRow = 2;
 
 /** The details in rows of two, the first one's upper left corner at `corner` (paper millimetres). */
-export function notchDetails({ notches, stock }: StripGroup, figure: PaperLength, corner: Point): string[] {
+export function notchDetails({ notches, stock }: StripGroup, figure: PaperLength, corner: Point): PageItem[] {
   return notchSettings(notches).flatMap(([run], index) => {
     const left = corner.x + (index % perRow) * cellWidth;
     const top = corner.y + Math.floor(index / perRow) * cellHeight;

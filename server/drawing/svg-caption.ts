@@ -1,7 +1,10 @@
 /** What stands under a drawing: title, the summary, a bar to check the print with, and a full-size sample of every infill piece. */
 import type { Drawing, DrawnKind } from './drawing.ts';
 import { commonestMark, kindsOf } from './svg-marks.ts';
-import { escaped, number, pathData } from './svg-text.ts';
+import type { PageItem, PathItem, PathStep, TextItem } from './page/page-model.ts';
+import { ink } from './page/palettes.ts';
+import { ringSteps } from './page/path-steps.ts';
+import { textAt } from './sheet/sheet-lines.ts';
 
 const titleSize = 5;
 const lineSize = 3.4;
@@ -11,7 +14,7 @@ const sampleGap = 3;
 const bar = 100;
 
 export interface Caption {
-  readonly lines: readonly string[];
+  readonly items: readonly PageItem[];
   /** Lowest line of the caption in the picture's flipped coordinates. */
   readonly bottom: number;
 }
@@ -22,15 +25,13 @@ export function captionFor(drawing: Drawing, source: string, left: number, top: 
   const texts = captionTexts(drawing, source);
   const barTop = top + titleSize + lineHeight * (texts.length + 1);
   const samplesTop = barTop + 15;
-  const lines = [
-    '<g class="caption">',
+  const items = [
     textLine(drawing.title, left, top + titleSize, titleSize),
     ...texts.map((text, index) => textLine(text, left, top + titleSize + lineHeight * (index + 1) + 1, lineSize)),
     ...checkBar(left, barTop),
     ...samples.flatMap((kind, index) => sample(kind, left, samplesTop + index * sampleHeight)),
-    '</g>',
   ];
-  return { lines, bottom: samplesTop + samples.length * sampleHeight };
+  return { items, bottom: samplesTop + samples.length * sampleHeight };
 }
 
 /** Millimetres that the caption needs across, by a generous estimate of the letters' widths. */
@@ -54,18 +55,17 @@ function textWidth(text: string, size: number): number {
   return size * Array.from(text).reduce((ems, letter) => ems + (letter < '\u2e80' ? 0.6 : 1), 0);
 }
 
-function textLine(text: string, x: number, y: number, size: number): string {
-  return `<text x="${number(x)}" y="${number(y)}" font-size="${size}">${escaped(text)}</text>`;
-}
+const textLine = (text: string, x: number, y: number, size: number): TextItem => textAt(text, { x, y }, { size });
 
 /** A hundred millimetres with a tick every ten. */
-function checkBar(left: number, top: number): string[] {
-  const ticks = Array.from(
-    { length: 11 },
-    (_, index) => `M${number(left + index * 10)} ${number(top)}v${index % 5 === 0 ? 3 : 1.6}`,
-  );
+function checkBar(left: number, top: number): PageItem[] {
+  const ticks = Array.from({ length: 11 }, (_, index): PathStep[] => [
+    ['M', left + index * 10, top],
+    ['L', left + index * 10, top + (index % 5 === 0 ? 3 : 1.6)],
+  ]);
+  const steps: PathStep[] = [['M', left, top], ['L', left + bar, top], ...ticks.flat()];
   return [
-    `<path fill="none" stroke="#33281d" stroke-width="0.25" d="M${number(left)} ${number(top)}h${bar}${ticks.join('')}"/>`,
+    { kind: 'path', look: 'rule', steps, facts: { 'check-mm': bar } },
     textLine(`${bar} mm: measure this bar on the print`, left, top + 7.5, lineSize),
   ];
 }
@@ -77,12 +77,19 @@ function samplesOf(drawing: Drawing): DrawnKind[] {
 }
 
 /** The piece itself to lay the part on, with what it is called. */
-function sample(kind: DrawnKind, left: number, middle: number): string[] {
+function sample(kind: DrawnKind, left: number, middle: number): PageItem[] {
   const start = left - Math.min(...alongOf(kind));
   return [
-    `<path class="sample" stroke="#33281d" stroke-width="0.18" transform="translate(${number(start)} ${number(middle)})" d="${pathData(kind.rings)}"/>`,
+    sampleShape(kind, start, middle),
     textLine(kind.label, left + sampleWidth(kind) + sampleGap, middle + 1.2, lineSize),
   ];
+}
+
+const sampleLook = { fill: '#ffffff', stroke: ink, width: 0.18, dash: [] };
+
+function sampleShape({ rings, mark }: DrawnKind, left: number, middle: number): PathItem {
+  const steps = rings.flatMap((ring) => ringSteps(ring, { x: left, y: middle }));
+  return { kind: 'path', look: sampleLook, steps, facts: { sample: mark } };
 }
 
 function sampleWidth(kind: DrawnKind): number {

@@ -1,26 +1,26 @@
 /** Marks on a drawing: beside every strip's end 1, and inside every infill piece that is not of the commonest kind. */
-import { radians } from '../geometry/point.ts';
+import { radians, turned } from '../geometry/point.ts';
 import type { Drawing, DrawnKind } from './drawing.ts';
-import { escaped, number } from './svg-text.ts';
+import type { PageItem, TextItem } from './page/page-model.ts';
+import { textAt } from './sheet/sheet-lines.ts';
 
 /** Space between a strip's end and its mark. */
 const gap = 1.4;
 
-/** Height of the letters in a piece, less than the thinnest usual face. */
-export const pieceMarkSize = 1.7;
+/** Height of the letters beside a strip; in a piece, less than the thinnest usual face. */
+const stripMarkSize = 2.6;
+const pieceMarkSize = 1.7;
+/** From a line of text's base to its middle, in heights of its letters. */
+const toMiddle = 0.35;
 
-/** The marks as SVG text, never upside down. */
-export function markTexts(drawing: Drawing): string[] {
+/** The marks in the flipped coordinates of the picture, never upside down. */
+export function markTexts(drawing: Drawing): PageItem[] {
   const strips = kindsOf(drawing, ['strip']);
   const common = commonestMark(drawing);
   const pieces = kindsOf(drawing, ['piece', 'trimmed']).filter((kind) => kind.mark !== common);
   return [
-    '<g class="mark">',
-    ...strips.flatMap((kind) => textsOf(kind, -gap)),
-    '</g>',
-    '<g class="mark piece-mark">',
-    ...pieces.flatMap((kind) => textsOf(kind, null)),
-    '</g>',
+    ...strips.flatMap((kind) => textsOf(kind, -gap, stripMarkSize)),
+    ...pieces.flatMap((kind) => textsOf(kind, null, pieceMarkSize)),
   ];
 }
 
@@ -40,17 +40,16 @@ export function kindsOf(drawing: Drawing, kinds: readonly string[]): DrawnKind[]
 }
 
 /** One text a placement: `before` its origin along its axis, or in the middle where `before` is null. */
-function textsOf(kind: DrawnKind, before: number | null): string[] {
-  const texts: string[] = [];
+function textsOf(kind: DrawnKind, before: number | null, size: number): TextItem[] {
+  const texts: TextItem[] = [];
   for (let index = 0; index + 2 < kind.placements.length; index += 3) {
     const [x = 0, y = 0, turn = 0] = kind.placements.slice(index, index + 3);
     const upsideDown = Math.cos(radians(turn)) < 0;
     const along = before ?? middleOf(kind);
     const anchor = before === null ? 'middle' : upsideDown ? 'start' : 'end';
-    const place = `translate(${number(x)} ${number(-y)}) rotate(${number(upsideDown ? 180 - turn : -turn)})`;
-    texts.push(
-      `<text transform="${place}" x="${number(upsideDown ? -along : along)}" dy="0.35em" text-anchor="${anchor}">${escaped(kind.mark)}</text>`,
-    );
+    const reading = upsideDown ? turn - 180 : turn;
+    const offset = turned({ x: upsideDown ? -along : along, y: -toMiddle * size }, reading);
+    texts.push(textAt(kind.mark, { x: x + offset.x, y: -(y + offset.y) }, { size, anchor, turn: reading }));
   }
   return texts;
 }

@@ -1,10 +1,8 @@
 /** Looks of an SVG drawing: one fill a layer, made of a wood's tint and of lines that tell the layers apart without colour. */
 import type { Drawing, DrawingLayer } from './drawing.ts';
-import { pieceMarkSize } from './svg-marks.ts';
+import { ink } from './page/palettes.ts';
 import { number } from './svg-text.ts';
 import { woodTint } from './wood-tints.ts';
-
-const ink = '#33281d';
 
 /** Tiles are long, so that their seams do not show as lines across the grain. */
 const tileLength = 400;
@@ -21,10 +19,8 @@ export function styleSheet(drawing: Drawing): string[] {
     `.piece, .trimmed { stroke: ${ink}; stroke-width: 0.18; stroke-linejoin: round; }`,
     '.veil { fill: #ffffff; fill-opacity: 0.66; }',
     '.edge { fill: none; stroke: #0f5257; stroke-width: 0.6; stroke-linejoin: round; }',
-    `.mark, .caption { fill: ${ink}; font-family: sans-serif; }`,
-    '.mark { font-size: 2.6px; }',
-    `.piece-mark { font-size: ${pieceMarkSize}px; }`,
-    '.sample { fill: #ffffff; }',
+    `text { fill: ${ink}; font-family: sans-serif; }`,
+    `.rule { fill: none; stroke: ${ink}; stroke-width: 0.25; }`,
     ...filled.map(({ index }) => `.layer-${index} { fill: url(#fill-${index}); }`),
     '</style>',
     '<defs>',

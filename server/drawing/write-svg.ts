@@ -1,30 +1,15 @@
 /** A drawing as SVG at full size: one user unit is a millimetre, and the design's own coordinates are kept with y turned down. */
 import type { Drawing, DrawingLayer, DrawnKind } from './drawing.ts';
+import { svgItems } from './page/page-svg.ts';
 import { placedRings } from './placed-rings.ts';
-import { captionFor, captionWidth } from './svg-caption.ts';
+import { pictureFrame, type PictureArea } from './picture-frame.ts';
 import { markTexts } from './svg-marks.ts';
 import { styleSheet } from './svg-style.ts';
 import { escaped, idPart, number, pathData } from './svg-text.ts';
 
-/** White space around everything drawn: room for the marks at the strips' ends. */
-const margin = 14;
-
-/** The page in the flipped coordinates of the picture. */
-export interface Page {
-  readonly left: number;
-  readonly top: number;
-  readonly width: number;
-  readonly height: number;
-}
-
 /** The whole file, ending with a line break; `source` names the design's file. Ids are unique; every strip and piece is one path with its `data-mark`. */
 export function writeSvg(drawing: Drawing, source: string): string {
-  const { bounds } = drawing;
-  const width = Math.max(bounds.right - bounds.left, captionWidth(drawing, source)) + 2 * margin;
-  const left = (bounds.left + bounds.right - width) / 2;
-  const caption = captionFor(drawing, source, left + margin, -bounds.bottom + margin);
-  const top = -bounds.top - margin;
-  const page: Page = { left, top, width, height: caption.bottom + margin / 2 - top };
+  const { page, caption } = pictureFrame(drawing, source);
   const size = `width="${number(page.width)}mm" height="${number(page.height)}mm"`;
   const viewBox = [page.left, page.top, page.width, page.height].map(number).join(' ');
   const nextId = idCounter(drawing.panel);
@@ -35,19 +20,23 @@ export function writeSvg(drawing: Drawing, source: string): string {
     ...styleSheet(drawing),
     `<rect class="sheet" x="${number(page.left)}" y="${number(page.top)}" width="${number(page.width)}" height="${number(page.height)}"/>`,
     ...drawing.layers.flatMap((layer, index) => layerGroup(layer, index, page, nextId)),
-    ...markTexts(drawing),
-    ...caption.lines,
+    ...svgItems([...markTexts(drawing), ...caption.items]),
     '</svg>',
     '',
   ].join('\n');
 }
 
-function layerGroup(layer: DrawingLayer, index: number, page: Page, nextId: (mark: string) => string): string[] {
+function layerGroup(layer: DrawingLayer, index: number, page: PictureArea, nextId: (mark: string) => string): string[] {
   const open = `<g id="layer-${index}" class="${layer.kind} layer-${index}" data-layer="${escaped(layer.name)}">`;
   return [open, ...layer.kinds.flatMap((kind) => kindPaths(layer, kind, page, nextId)), '</g>'];
 }
 
-function kindPaths(layer: DrawingLayer, kind: DrawnKind, page: Page, nextId: (mark: string) => string): string[] {
+function kindPaths(
+  layer: DrawingLayer,
+  kind: DrawnKind,
+  page: PictureArea,
+  nextId: (mark: string) => string,
+): string[] {
   const shapes = [...placedRings(kind)].map(pathData);
   if (layer.kind === 'region') return shapes.map((data) => `<path class="ground" fill-rule="evenodd" d="${data}"/>`);
   if (layer.kind === 'outline') return shapes.flatMap((data) => [veil(page, data), `<path class="edge" d="${data}"/>`]);
@@ -60,7 +49,7 @@ function kindPaths(layer: DrawingLayer, kind: DrawnKind, page: Page, nextId: (ma
 }
 
 /** Pales everything outside the outline: what is sawn away later, or hidden in the frame. */
-function veil(page: Page, outline: string): string {
+function veil(page: PictureArea, outline: string): string {
   const { left, top, width, height } = page;
   const sheet = `M${number(left)} ${number(top)}h${number(width)}v${number(height)}h${number(-width)}Z`;
   return `<path class="veil" fill-rule="evenodd" d="${sheet}${outline}"/>`;

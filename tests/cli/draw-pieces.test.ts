@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { runCommand } from '../../server/cli/run-command.ts';
+import { readPdf } from '../drawing/read-pdf.ts';
 import { FakeTerminal } from './fake-terminal.ts';
 
 const file = fileURLToPath(new URL('../cases/drawings/hemp.lap', import.meta.url));
@@ -40,5 +41,36 @@ describe('draw', () => {
     const { code, errors } = await draw(file, '--piece', 'A', '--chart', 'star');
     expect(code).toBe(2);
     expect(errors).toContain('only one of --panel, --piece and --chart');
+  });
+});
+
+describe('draw in other formats', () => {
+  /** Bytes drawn to a pipe. */
+  async function bytesOf(...args: string[]): Promise<Uint8Array> {
+    const terminal = new FakeTerminal();
+    expect(await runCommand(['draw', file, ...args], terminal)).toBe(0);
+    expect(terminal.output).toBe('');
+    return terminal.bytes;
+  }
+
+  test('--as png paints a sheet at 200 dots an inch (width and height stand first in a PNG, RFC 2083)', async () => {
+    const bytes = await bytesOf('--piece', 'A', '--as', 'png');
+    expect([...bytes.slice(0, 8)]).toEqual([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
+    const header = new DataView(bytes.buffer, 16);
+    expect(header.getUint32(0)).toBe(Math.ceil((297 / 25.4) * 200));
+    expect(header.getUint32(4)).toBe(Math.ceil((210 / 25.4) * 200));
+  });
+
+  test('--as pdf writes the panel on a page of its own size, and a chart likewise', async () => {
+    const panel = await readPdf(await bytesOf('--as', 'pdf'));
+    expect(panel.pages[0]?.text).toContain('Panel star');
+    const chart = await readPdf(await bytesOf('--chart', 'star', '--as', 'pdf'));
+    expect(chart.pages[0]?.text).toContain('Seen from the back, mirrored');
+  });
+
+  test.each(['pdf', 'png'])('--as %s is kept off a terminal', async (format) => {
+    const terminal = new FakeTerminal({ outputIsTerminal: true });
+    expect(await runCommand(['draw', file, '--as', format], terminal)).toBe(2);
+    expect(terminal.errors).toContain('name a file with -o');
   });
 });

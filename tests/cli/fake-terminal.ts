@@ -3,6 +3,8 @@ import type { Terminal } from '../../server/cli/terminal.ts';
 
 export class FakeTerminal implements Terminal {
   output = '';
+  /** Everything written that was no text. */
+  bytes = new Uint8Array();
   errors = '';
   private readonly input: Uint8Array;
   readonly outputIsTerminal: boolean;
@@ -28,8 +30,9 @@ export class FakeTerminal implements Terminal {
     return Promise.resolve(this.input);
   }
 
-  write(text: string): Promise<void> {
-    this.output += text;
+  write(content: string | Uint8Array): Promise<void> {
+    if (typeof content === 'string') this.output += content;
+    else this.bytes = Uint8Array.from([...this.bytes, ...content]);
     return Promise.resolve();
   }
 

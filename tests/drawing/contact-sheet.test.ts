@@ -5,7 +5,9 @@ import { expect, test } from 'vitest';
 import { analyse } from '../../server/analyse.ts';
 import { piecesInCell } from '../../server/drawing/cell-picture.ts';
 import { planChart } from '../../server/drawing/chart-plan.ts';
-import { area, sheetStyle, textAt } from '../../server/drawing/sheet/sheet-lines.ts';
+import { styleRules, svgItems } from '../../server/drawing/page/page-svg.ts';
+import { coloured } from '../../server/drawing/page/palettes.ts';
+import { area, textAt } from '../../server/drawing/sheet/sheet-lines.ts';
 import { areaOf, boundsOf, intersectionOf } from '../../server/geometry/polygons.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -45,6 +47,6 @@ test('shows every motif with all its wood inside its cell, and writes the sheet'
   mkdirSync(`${root}halflap-out`, { recursive: true });
   writeFileSync(
     `${root}halflap-out/motifs.svg`,
-    `<svg xmlns="http://www.w3.org/2000/svg" width="230mm" height="${height}mm" viewBox="0 0 230 ${height}">${[...sheetStyle, ...body].join('\n')}</svg>\n`,
+    `<svg xmlns="http://www.w3.org/2000/svg" width="230mm" height="${height}mm" viewBox="0 0 230 ${height}">${['<style>', ...styleRules(coloured, 'sans-serif'), '</style>', ...svgItems(body)].join('\n')}</svg>\n`,
   );
 });

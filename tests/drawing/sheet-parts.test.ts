@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { edgeView, type Member } from '../../server/drawing/member-views.ts';
+import { svgItems } from '../../server/drawing/page/page-svg.ts';
 import { brokenAxis, onPage } from '../../server/drawing/sheet/broken-axis.ts';
 import { spreadApart } from '../../server/drawing/sheet/dimensions.ts';
 import { paperAngle, paperLength } from '../../server/drawing/sheet/paper-figures.ts';
@@ -93,7 +94,7 @@ test('seen from its edge, a strip lacks exactly the wood of its notches', () => 
     ],
   };
   const axis = brokenAxis(member.length, 1, 0, 500, []);
-  const [wood] = readPaths(edgeView(member, axis, 0).join(''));
+  const [wood] = readPaths(svgItems(edgeView(member, axis, 0)).join(''));
   const area = Math.abs(ringArea(wood?.rings[0] ?? []));
   expect(area).toBeCloseTo(100 * 10 - 4 * 5 - 3 * 2, 3);
 });

@@ -3,6 +3,7 @@ import { analyse } from '../../server/analyse.ts';
 import { drawChart } from '../../server/drawing/draw-chart.ts';
 import { drawPiece } from '../../server/drawing/draw-piece.ts';
 import { drawStrip } from '../../server/drawing/draw-strip.ts';
+import { writePageSvg } from '../../server/drawing/page/write-page-svg.ts';
 
 export interface Sheet {
   readonly kind: 'piece' | 'strip' | 'chart';
@@ -17,17 +18,17 @@ export function sheetsOf(text: string, source: string): Sheet[] {
     ...analysis.kinds.pieces.map((piece): Sheet => ({
       kind: 'piece',
       subject: piece.mark,
-      svg: drawPiece(analysis, piece, source),
+      svg: writePageSvg(drawPiece(analysis, piece, source)),
     })),
     ...analysis.kinds.strips.map((strip): Sheet => ({
       kind: 'strip',
       subject: strip.mark,
-      svg: drawStrip(analysis, strip, source),
+      svg: writePageSvg(drawStrip(analysis, strip, source)),
     })),
     ...analysis.panels.map((laid): Sheet => ({
       kind: 'chart',
       subject: laid.panel.name,
-      svg: drawChart(analysis, laid, source),
+      svg: writePageSvg(drawChart(analysis, laid, source)),
     })),
   ];
 }

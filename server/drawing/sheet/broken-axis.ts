@@ -1,5 +1,6 @@
 /** A long shape on a short page: both ends at their true scale, the middle left out between break lines. */
 import type { Point } from '../../geometry/point.ts';
+import type { PageItem } from '../page/page-model.ts';
 import { openLine } from './sheet-lines.ts';
 
 /** Part of the shape that is shown, millimetres from its end 1, and where its start lies on the page. */
@@ -53,7 +54,7 @@ export function onPage({ parts, scale }: BrokenAxis, place: number): number | nu
 }
 
 /** The break lines of a view between two heights, standing out a little. */
-export function breakLines({ parts, scale }: BrokenAxis, top: number, bottom: number): string[] {
+export function breakLines({ parts, scale }: BrokenAxis, top: number, bottom: number): PageItem[] {
   return parts.slice(1).flatMap((after, index) => {
     const before = parts[index];
     return before
@@ -65,7 +66,7 @@ export function breakLines({ parts, scale }: BrokenAxis, top: number, bottom: nu
 const standOut = 2;
 
 /** ISO 128's narrow line with a zigzag. */
-function zigzag(x: number, top: number, bottom: number): string {
+function zigzag(x: number, top: number, bottom: number): PageItem {
   const middle = (top + bottom) / 2;
   const points: Point[] = [
     { x, y: top - standOut },

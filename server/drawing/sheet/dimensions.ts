@@ -1,6 +1,7 @@
 /** Dimensions of a working drawing, on paper millimetres, y down: lengths along the page, ordinates from a zero, angles. */
 import { type Point, radians } from '../../geometry/point.ts';
-import { number } from '../svg-text.ts';
+import type { PageItem } from '../page/page-model.ts';
+import { arc } from '../page/path-steps.ts';
 import { area, openLine, textAt } from './sheet-lines.ts';
 
 export const figureSize = 3.5;
@@ -12,7 +13,7 @@ const beyond = 1.6;
 const aboveLine = 1.5;
 
 /** From `from` to `to`, level, its line at height `y`; `start` is where each extension line leaves the shape. */
-export function lengthDimension(from: Point, to: Point, y: number, figure: string): string[] {
+export function lengthDimension(from: Point, to: Point, y: number, figure: string): PageItem[] {
   const narrow = to.x - from.x < 2 * arrowLength + 1;
   const middle = (from.x + to.x) / 2;
   const outwards = narrow ? -1 : 1;
@@ -36,7 +37,7 @@ export function lengthDimension(from: Point, to: Point, y: number, figure: strin
 }
 
 /** An upright dimension between two heights, its line at `x`, the figure beside it. */
-export function heightDimension(x: number, top: number, bottom: number, from: number, figure: string): string[] {
+export function heightDimension(x: number, top: number, bottom: number, from: number, figure: string): PageItem[] {
   const side = Math.sign(x - from);
   const runOut = x + side * beyond;
   return [
@@ -62,7 +63,7 @@ export function heightDimension(x: number, top: number, bottom: number, from: nu
   ];
 }
 
-function extension(start: Point, y: number): string {
+function extension(start: Point, y: number): PageItem {
   const down = Math.sign(y - start.y);
   return openLine('thin', [
     { x: start.x, y: start.y + down * clearOfShape },
@@ -71,7 +72,7 @@ function extension(start: Point, y: number): string {
 }
 
 /** A slim arrow head with its tip at `tip`; `heading` is the way it points, counter-clockwise as seen on the page. */
-export function arrow(tip: Point, heading: number): string {
+export function arrow(tip: Point, heading: number): PageItem {
   const along = { x: Math.cos(radians(heading)), y: -Math.sin(radians(heading)) };
   const back = { x: tip.x - along.x * arrowLength, y: tip.y - along.y * arrowLength };
   return area('arrow', [
@@ -90,7 +91,7 @@ export interface Ordinate {
  * Figures standing upright over their places, each on its line from `shapeTop` up to `figures`. Lines that stand
  * closer than their figures need are led apart; none changes its order.
  */
-export function ordinateDimensions(ordinates: readonly Ordinate[], shapeTop: number, figures: number): string[] {
+export function ordinateDimensions(ordinates: readonly Ordinate[], shapeTop: number, figures: number): PageItem[] {
   const sorted = [...ordinates].sort((a, b) => a.x - b.x);
   const spread = spreadApart(
     sorted.map(({ x }) => x),
@@ -139,18 +140,24 @@ const overlap = (before: Cluster, after: Cluster, gap: number): boolean =>
  * The angle at `vertex` from the ray that heads `start` degrees over `sweep` degrees (counter-clockwise as seen on
  * the page): an arc of `radius` with arrow heads, the far ray drawn out to it, the figure beyond that ray's end.
  */
-export function angleDimension(vertex: Point, start: number, sweep: number, radius: number, figure: string): string[] {
+export function angleDimension(
+  vertex: Point,
+  start: number,
+  sweep: number,
+  radius: number,
+  figure: string,
+): PageItem[] {
   const onArc = (heading: number, reach: number): Point => ({
     x: vertex.x + reach * Math.cos(radians(heading)),
     y: vertex.y - reach * Math.sin(radians(heading)),
   });
-  const [from, to] = [onArc(start, radius), onArc(start + sweep, radius)];
+  const to = onArc(start + sweep, radius);
   const turnsLeft = sweep > 0;
   const label = onArc(start + sweep, radius + beyond + figureSize * 0.6);
   const inward = Math.cos(radians(start)) * figureSize * 1.5;
   return [
     openLine('thin', [vertex, onArc(start + sweep, radius + beyond)]),
-    `<path class="thin" d="M${number(from.x)} ${number(from.y)}A${number(radius)} ${number(radius)} 0 0 ${turnsLeft ? 0 : 1} ${number(to.x)} ${number(to.y)}"/>`,
+    { kind: 'path', look: 'thin', steps: arc(vertex, radius, start, sweep), facts: {} },
     arrow(to, start + sweep + (turnsLeft ? 90 : -90)),
     textAt(
       figure,

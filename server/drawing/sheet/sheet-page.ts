@@ -1,6 +1,7 @@
 /** The sheet around a working drawing: paper of ISO 216, a heading, and a foot that says what it rests on and how to check the print. */
-import { escaped, number } from '../svg-text.ts';
-import { openLine, rectangle, area, sheetStyle, textAt, textBlock, wrapped } from './sheet-lines.ts';
+import type { PageFile, PageItem } from '../page/page-model.ts';
+import { coloured } from '../page/palettes.ts';
+import { openLine, rectangle, area, textAt, textBlock, wrapped } from './sheet-lines.ts';
 
 export interface Paper {
   readonly name: string;
@@ -41,48 +42,36 @@ export interface SheetText {
   readonly check: string;
 }
 
-/** A whole SVG file at full size, ending with a line break. `summary` says in words what is drawn. */
-export function sheetPage(paper: Paper, text: SheetText, summary: string, body: readonly string[]): string {
+/** A file of one sheet at full size. `summary` says in words what is drawn. */
+export function sheetPage(paper: Paper, text: SheetText, summary: string, body: readonly PageItem[]): PageFile {
   const { width, height } = paper;
-  return [
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${number(width)}mm" height="${number(height)}mm" viewBox="0 0 ${number(width)} ${number(height)}" role="img" aria-labelledby="sheet-title sheet-summary">`,
-    `<title id="sheet-title">${escaped(`${text.mark}: ${text.heading}`)}</title>`,
-    `<desc id="sheet-summary">${escaped(summary)}</desc>`,
-    ...sheetStyle,
-    `<path class="paper" d="M0 0h${number(width)}v${number(height)}h${number(-width)}Z"/>`,
-    ...head(text),
-    ...body,
-    ...foot(paper, text),
-    '</svg>',
-    '',
-  ].join('\n');
+  const title = `${text.mark}: ${text.heading}`;
+  const items = [...head(text), ...body, ...foot(paper, text)];
+  return { title, summary, palette: coloured, pages: [{ width, height, title, items }] };
 }
 
 const markSize = 11;
 /** Widest letters of a common sans-serif face, in ems. */
 const widestLetter = 0.75;
 
-function head({ mark, heading, subheading }: SheetText): string[] {
+function head({ mark, heading, subheading }: SheetText): PageItem[] {
   const left = margin + Array.from(mark).length * markSize * widestLetter + 4;
   return [
-    '<g class="head">',
     textAt(mark, { x: margin, y: margin + 9.5 }, { size: markSize, look: 'strong accent' }),
     textAt(heading, { x: left, y: margin + 3.6 }, { size: 5, look: 'strong' }),
     textAt(subheading, { x: left, y: margin + 9.5 }, { size: 3.8 }),
-    '</g>',
   ];
 }
 
 const bar = 100;
 const footSize = 2.9;
 
-function foot({ width, height }: Paper, { origin, assumptions, check }: SheetText): string[] {
+function foot({ width, height }: Paper, { origin, assumptions, check }: SheetText): PageItem[] {
   const top = height - footHeight;
   const barLeft = width - margin - bar;
   const letters = Math.floor((barLeft - margin - 6) / (footSize * 0.5));
   const lines = [origin, ...assumptions].flatMap((line) => wrapped(line, letters));
   return [
-    '<g class="foot">',
     openLine('rule', [
       { x: margin, y: top },
       { x: width - margin, y: top },
@@ -90,15 +79,14 @@ function foot({ width, height }: Paper, { origin, assumptions, check }: SheetTex
     ...textBlock(lines, { x: margin, y: top + 4.6 }, 4, { size: footSize }),
     ...checkBar(barLeft, top + 5),
     textAt(check, { x: width - margin, y: top + 16.5 }, { size: 3.1, anchor: 'end', look: 'strong' }),
-    '</g>',
   ];
 }
 
 /** A hundred millimetres in ten fields, every other one filled. */
-function checkBar(left: number, top: number): string[] {
+function checkBar(left: number, top: number): PageItem[] {
   const fields = Array.from({ length: bar / 10 }, (_, index) => index).filter((index) => index % 2 === 0);
   return [
-    area('box', rectangle(left, top, bar, 2.4), ' data-check-mm="100"'),
+    area('box', rectangle(left, top, bar, 2.4), { 'check-mm': bar }),
     ...fields.map((index) => area('arrow', rectangle(left + index * 10, top, 10, 2.4))),
     textAt(`${bar} mm on the print: measure this bar`, { x: left + bar, y: top + 6.4 }, { size: 3.1, anchor: 'end' }),
   ];

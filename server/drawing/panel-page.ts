@@ -1,0 +1,47 @@
+/** A panel's drawing as a page of its own size, full size, for formats that know no patterns: tints tell the layers apart. */
+import type { Drawing, DrawingLayer } from './drawing.ts';
+import { movedItems } from './page/moved-items.ts';
+import type { Look, PageFile, PageItem } from './page/page-model.ts';
+import { coloured, ink } from './page/palettes.ts';
+import { ringSteps } from './page/path-steps.ts';
+import { pictureFrame } from './picture-frame.ts';
+import { placedRings } from './placed-rings.ts';
+import { markTexts } from './svg-marks.ts';
+import { woodTint } from './wood-tints.ts';
+
+/** One page around the panel and its caption; `source` names the design's file. */
+export function panelPage(drawing: Drawing, source: string): PageFile {
+  const { page, caption } = pictureFrame(drawing, source);
+  const items = [...layerItems(drawing, coloured.looks.outline), ...markTexts(drawing), ...caption.items];
+  const title = `${drawing.title}, panel ${drawing.panel}`;
+  return {
+    title,
+    summary: drawing.summary.join('. '),
+    palette: coloured,
+    pages: [{ width: page.width, height: page.height, title, items: movedItems(items, -page.left, -page.top) }],
+  };
+}
+
+/** Every layer from the back to the front, in coordinates with y turned down. */
+function layerItems(drawing: Drawing, outline: Look): PageItem[] {
+  const front = Math.max(0, ...drawing.layers.filter(({ kind }) => kind === 'strip').map(({ level }) => level));
+  return drawing.layers.flatMap((layer): PageItem[] => {
+    const look = layerLook(layer, front, outline);
+    return layer.kinds.flatMap((kind) =>
+      [...placedRings(kind)].map((rings) => ({
+        kind: 'path',
+        look,
+        steps: rings.flatMap((ring) => ringSteps(ring, { x: 0, y: 0 })),
+        facts: layer.kind === 'region' || layer.kind === 'outline' ? {} : { mark: kind.mark },
+      })),
+    );
+  });
+}
+
+function layerLook({ kind, level, wood }: DrawingLayer, front: number, outline: Look): Look {
+  if (kind === 'region') return { fill: '#f6f4ee', stroke: null, width: 0, dash: [] };
+  if (kind === 'strip') return { fill: woodTint(wood, front - level + 1), stroke: ink, width: 0.22, dash: [] };
+  if (kind === 'piece') return { fill: woodTint(wood, 0), stroke: ink, width: 0.18, dash: [] };
+  if (kind === 'trimmed') return { fill: woodTint(wood, 1), stroke: ink, width: 0.18, dash: [1, 0.5] };
+  return outline;
+}
