@@ -13,6 +13,7 @@ await build({
   platform: 'node',
   format: 'esm',
   packages: 'external',
+  loader: { '.lap': 'text' },
   logLevel: 'warning',
 });
 execFileSync(process.execPath, ['dist/bench/bench.mjs', 'dist/bench.json', 'dist/bench/peak-memory.mjs'], {

@@ -9,7 +9,7 @@ const latin = '@expo-google-fonts/atkinson-hyperlegible-next';
 const inPackages = (path) => new URL(`../node_modules/${path}`, import.meta.url);
 const inDist = (name) => new URL(`../dist/${name}`, import.meta.url);
 
-const forNode = { bundle: true, platform: 'node', format: 'cjs', target: 'node20' };
+const forNode = { bundle: true, loader: { '.lap': 'text' }, platform: 'node', format: 'cjs', target: 'node20' };
 const forWebview = { bundle: true, platform: 'browser', format: 'iife', target: 'es2022' };
 
 /** Files that the command reads at run time, and where they come from. */

@@ -20,12 +20,15 @@ export interface ParsedDocument {
   readonly problems: readonly Problem[];
 }
 
-/** Reads any text. Never throws and always gives a tree; what could not be read is left out of it and in `problems`. */
-export function parseDocument(text: string): ParsedDocument {
-  const { tokens, comments, errors } = tokenize(text);
+/**
+ * Reads any text. Never throws and always gives a tree; what could not be read is left out of it and in `problems`.
+ * All ranges are counted from `begin`, which is 0 but for used files.
+ */
+export function parseDocument(text: string, begin = 0): ParsedDocument {
+  const { tokens, comments, errors } = tokenize(text, begin);
   const read = readBlocks(tokens);
   const inText = [
-    ...errors.map((error) => unreadableCharacters(error, text)),
+    ...errors.map((error) => unreadableCharacters(error, text, begin)),
     ...tokens.flatMap((token) => {
       if (token.tokenType === Text && !/^"(?:[^"\\]|\\.)*"$/.test(token.image)) return [unclosedText(token)];
       return token.tokenType === UnknownQuantity ? [unknownUnit(token)] : [];
@@ -38,7 +41,7 @@ export function parseDocument(text: string): ParsedDocument {
       declarations: read.declarations,
       unreadNames: read.unreadNames,
       unnamed: read.unnamed,
-      range: { start: 0, end: text.length },
+      range: { start: begin, end: begin + text.length },
     },
     comments: comments.map((token) => ({ text: token.image, range: rangeOf(token) })),
     problems,

@@ -18,6 +18,7 @@ import type {
   ShapeName,
   TitleDeclaration,
   UnitsDeclaration,
+  UseDeclaration,
 } from './syntax-tree.ts';
 import { Equals, keyword } from './tokens.ts';
 
@@ -36,6 +37,33 @@ export class PhraseParser extends PanelRules {
     super();
     this.performSelfAnalysis();
   }
+
+  public use = this.RULE('use', (): UseDeclaration => {
+    const word = this.CONSUME(keyword.use);
+    const source = this.OR({
+      DEF: [
+        {
+          ALT: () => {
+            const file = this.SUBRULE(this.text);
+            return this.ACTION((): UseDeclaration['source'] => ({ kind: 'file', ...file }));
+          },
+        },
+        {
+          ALT: () => {
+            const library = this.SUBRULE(this.name, { ARGS: ['a file or a library'] });
+            return this.ACTION((): UseDeclaration['source'] => ({ kind: 'library', ...library }));
+          },
+        },
+      ],
+      ERR_MSG: 'a file in double quotes or the name of a library',
+    });
+    return this.ACTION(() => ({
+      kind: 'use',
+      keyword: rangeOf(word),
+      source,
+      range: spanOf(rangeOf(word), source.range),
+    }));
+  });
 
   public title = this.RULE('title', (): TitleDeclaration => {
     const word = this.CONSUME(keyword.title);

@@ -6,6 +6,21 @@ export interface SourceRange {
   readonly end: number;
 }
 
+/**
+ * Offsets of a used file begin at its number times this, and those of the file in hand at 0: so one offset says both
+ * the file and the place, and ranges of different files never meet.
+ */
+export const fileStride = 2 ** 32;
+
+/** Number of the file an offset lies in; 0 is the file in hand. */
+export const fileNumberOf = (offset: number): number => Math.floor(offset / fileStride);
+
+/** The range as counted from the beginning of its own file. */
+export function rangeInFile({ start, end }: SourceRange): SourceRange {
+  const begin = fileNumberOf(start) * fileStride;
+  return { start: start - begin, end: end - begin };
+}
+
 /** A zero-based line and UTF-16 column. */
 export interface LineColumn {
   readonly line: number;

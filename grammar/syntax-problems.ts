@@ -139,8 +139,8 @@ export function unknownUnit(token: IToken): Problem {
   );
 }
 
-export function unreadableCharacters(error: ILexingError, text: string): Problem {
-  const range = { start: error.offset, end: error.offset + error.length };
-  const characters = text.slice(range.start, range.end);
+export function unreadableCharacters({ offset, length }: ILexingError, text: string, begin: number): Problem {
+  const range = { start: begin + offset, end: begin + offset + length };
+  const characters = text.slice(offset, offset + length);
   return problemAt('unreadableCharacter', range, `\`${characters}\` has no meaning here. Take it out.`);
 }

@@ -90,6 +90,12 @@ interface Block<Property> extends Phrase {
   readonly incomplete: boolean;
 }
 
+/** `use "motifs.lap"`, or `use motifs` for a library that comes with the program. */
+export interface UseDeclaration extends Phrase {
+  readonly kind: 'use';
+  readonly source: ({ readonly kind: 'file' } & TextLiteral) | ({ readonly kind: 'library' } & Name);
+}
+
 export interface TitleDeclaration extends Phrase {
   readonly kind: 'title';
   readonly text: TextLiteral;
@@ -357,7 +363,7 @@ export interface PanelDeclaration extends Block<PanelProperty> {
 export type BlockDeclaration =
   StripDeclaration | BenchDeclaration | GridDeclaration | MotifDeclaration | OutlineDeclaration | PanelDeclaration;
 
-export type Declaration = TitleDeclaration | UnitsDeclaration | LetDeclaration | BlockDeclaration;
+export type Declaration = UseDeclaration | TitleDeclaration | UnitsDeclaration | LetDeclaration | BlockDeclaration;
 
 export type Property = BlockDeclaration['properties'][number];
 

@@ -19,6 +19,7 @@ const unit = (meaning: string): WordEntry => ({ role: 'unit', meaning });
 
 /** The words with a meaning of their own in some place. None is reserved: each may also be a name. */
 export const knownWords = {
+  use: declaration('Brings in what another file declares.'),
   title: declaration('Name of the design, printed on every page.'),
   units: declaration('Unit of every length written without one.'),
   let: declaration('A number with a name.'),
@@ -283,14 +284,16 @@ export interface Tokens {
   readonly errors: readonly ILexingError[];
 }
 
-/** Tells a text apart into tokens. Never throws; what it cannot read is in `errors`. */
-export function tokenize(text: string): Tokens {
+/** Tells a text apart into tokens, their offsets counted from `begin`. Never throws; what it cannot read is in `errors`. */
+export function tokenize(text: string, begin = 0): Tokens {
   const { tokens, groups, errors } = lexer.tokenize(text);
+  const comments = groups['comments'] ?? [];
+  if (begin > 0) for (const token of [...tokens, ...comments]) token.startOffset += begin;
   for (const token of tokens) {
     if (token.tokenType !== Word || !Object.hasOwn(keyword, token.image)) continue;
     const type = keyword[token.image as KnownWord];
     token.tokenType = type;
     token.tokenTypeIdx = type.tokenTypeIdx ?? token.tokenTypeIdx;
   }
-  return { tokens, comments: groups['comments'] ?? [], errors };
+  return { tokens, comments, errors };
 }

@@ -39,6 +39,7 @@ const tip: PhraseForm = { rule: 'tip', example: 'tip 45deg at hub of the square 
 
 export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
   document: {
+    use: { rule: 'use', example: 'use "motifs.lap"' },
     title: { rule: 'title', example: 'title "Ginkgo"' },
     units: { rule: 'units', example: 'units mm' },
     let: { rule: 'let', example: 'let side = 40', names: true },

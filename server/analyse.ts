@@ -1,43 +1,52 @@
 /** The line: text → syntax tree → design → lattice → plan. One call a version of a file; never throws. */
-import { parseDocument } from '../grammar/parse-document.ts';
 import type { SyntaxTree } from '../grammar/syntax-tree.ts';
 import { inOrderOfPlace, type Problem } from '../grammar/problem.ts';
-import { buildDesign } from './design/build-design.ts';
+import { buildFiles } from './design/build-files.ts';
 import type { Design } from './design/design-model.ts';
+import { loadFiles } from './design/load-files.ts';
+import type { NameIndex } from './design/name-index.ts';
+import { nowhere, type SourceFile, type SourcePlace } from './design/source-file.ts';
 import { benchProblems } from './lattice/bench-checks.ts';
 import { layOutPanel } from './lattice/lay-out-panel.ts';
 import type { LaidPanel } from './lattice/laid-panel.ts';
+import { problemsHere } from './lattice/problems-here.ts';
 import type { MarkedKinds } from './shop/marked-kinds.ts';
 import { markKinds } from './shop/mark-kinds.ts';
 
 export interface Analysis {
   readonly text: string;
+  /** The text itself first, then the files it uses; ranges of file n are counted from n times `fileStride`. */
+  readonly files: readonly SourceFile[];
   readonly tree: SyntaxTree;
+  readonly names: NameIndex;
   readonly design: Design;
   /** Panels that could be laid out; one with an error of its own is left out. */
   readonly panels: readonly LaidPanel[];
   /** Equal pieces and strips over all panels, each with its mark and numbers. */
   readonly kinds: MarkedKinds;
-  /** In order of place. */
+  /** In order of place, each in the text itself; only a related place may be in a used file. */
   readonly problems: readonly Problem[];
   /** True when an error keeps part of the design out of the plan. */
   readonly incomplete: boolean;
 }
 
-export function analyse(text: string): Analysis {
-  const { tree, problems: syntaxProblems } = parseDocument(text);
-  const { design, problems: designProblems } = buildDesign(tree);
+/** Analyses a text that stands at `place`, from where the files it uses are read. */
+export function analyse(text: string, place: SourcePlace = nowhere): Analysis {
+  const files = loadFiles(text, place);
+  const { tree } = files[0].parsed;
+  const { design, names, problems: designProblems } = buildFiles(files);
   const laid = design.panels.map((panel) => layOutPanel(panel, design.work?.copies));
   const panels = laid.flatMap((result) => (result.panel ? [result.panel] : []));
-  const problems = inOrderOfPlace([
-    ...syntaxProblems,
-    ...designProblems,
+  const latticeProblems = [
     ...laid.flatMap((result) => result.problems),
     ...benchProblems(design.benches, design.grids, panels),
-  ]);
+  ];
+  const problems = inOrderOfPlace([...designProblems, ...problemsHere(latticeProblems, design.panels, files[0])]);
   return {
     text,
+    files,
     tree,
+    names,
     design,
     panels,
     kinds: markKinds(panels, design.kits),

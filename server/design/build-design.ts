@@ -3,7 +3,6 @@ import { problemAt } from '../../grammar/problem-catalogue.ts';
 import type { Problem } from '../../grammar/problem.ts';
 import type {
   Declaration,
-  LetDeclaration,
   MotifDeclaration,
   Name,
   SyntaxTree,
@@ -18,36 +17,59 @@ import { buildBench, buildStrip } from './build-stock.ts';
 import { checkNames } from './check-names.ts';
 import type { DesignContext } from './design-context.ts';
 import type { Design, Motif, Named } from './design-model.ts';
-import { emptyDesign } from './empty-design.ts';
-import { evaluateExpression, piNumber } from './evaluate-expression.ts';
-import { indexNames } from './name-index.ts';
+import { type Given, nothingGiven } from './given.ts';
+import { indexNames, type NameIndex } from './name-index.ts';
+import { cycle, readNumbers } from './named-numbers.ts';
 import type { Quantity } from './quantity.ts';
 
-/** What a tree says. Never throws: whatever is broken is reported once and left out, with all that depends on it. */
-export function buildDesign(tree: SyntaxTree): { design: Design; problems: Problem[] } {
-  const problems = checkNames(tree, indexNames(tree));
+export interface BuiltDesign {
+  /** What the tree declares and what it was given. */
+  readonly design: Design;
+  readonly problems: readonly Problem[];
+  readonly names: NameIndex;
+  /** The value of every `let`, given ones included; those without a value left out. */
+  readonly numbers: ReadonlyMap<string, Quantity>;
+}
+
+/**
+ * What a tree says, with what the files it uses give it. Never throws: whatever is broken is reported once and left out,
+ * with all that depends on it.
+ */
+export function buildDesign(tree: SyntaxTree, given: Given = nothingGiven): BuiltDesign {
+  const names = indexNames(tree, given.definitions);
+  const problems = checkNames(tree, names, given);
   const report = (problem: Problem): void => void problems.push(problem);
   const title = single<TitleDeclaration>(tree, 'title', report)?.text.text ?? null;
   const units = single<UnitsDeclaration>(tree, 'units', report)?.unit ?? 'mm';
-  const numbers = numberReader(declared(tree, 'let'), { units, report });
-  const context: DesignContext = { units, report, numberNamed: numbers };
-  for (const { name } of declared(tree, 'let')) numbers(name.text);
-  const strips = declared(tree, 'strip').flatMap((strip) => buildStrip(strip, context) ?? []);
+  const { numbers, ...reader } = readNumbers(declared(tree, 'let'), given.numbers, { units, report });
+  const context: DesignContext = { units, report, ...reader };
+  const { design: others } = given;
+  const strips = [
+    ...others.strips,
+    ...declared(tree, 'strip').flatMap((strip) => buildStrip(strip, context) ?? []),
+  ];
   const stripsByName = byName(strips);
-  const grids = declared(tree, 'grid').flatMap((grid) => buildGrid(grid, stripsByName, context) ?? []);
-  const motifs = buildMotifs(declared(tree, 'motif'), context);
-  const outlines = declared(tree, 'outline').flatMap((outline) => buildOutline(outline, context) ?? []);
+  const grids = [
+    ...others.grids,
+    ...declared(tree, 'grid').flatMap((grid) => buildGrid(grid, stripsByName, context) ?? []),
+  ];
+  const motifs = [...others.motifs, ...buildMotifs(declared(tree, 'motif'), others.motifs, context)];
+  const outlines = [
+    ...others.outlines,
+    ...declared(tree, 'outline').flatMap((outline) => buildOutline(outline, context) ?? []),
+  ];
   const parts = { strips: stripsByName, grids: byName(grids), motifs: byName(motifs), outlines: byName(outlines) };
-  const panels = declared(tree, 'panel').flatMap((panel) => buildPanel(panel, parts, context) ?? []);
-  const benches = declared(tree, 'bench').map((bench) => buildBench(bench, context));
-  return {
-    design: { ...emptyDesign, title, units, strips, benches, grids, motifs, outlines, panels },
-    problems,
-  };
+  const panels = [
+    ...others.panels,
+    ...declared(tree, 'panel').flatMap((panel) => buildPanel(panel, parts, context) ?? []),
+  ];
+  const benches = [...others.benches, ...declared(tree, 'bench').map((bench) => buildBench(bench, context))];
+  const design = { ...others, title, units, strips, benches, grids, motifs, outlines, panels };
+  return { design, problems, names, numbers };
 }
 
 /** The declarations of a kind; of those with one name, the first. */
-function declared<Kind extends Exclude<Declaration['kind'], 'title' | 'units'>>(
+function declared<Kind extends Exclude<Declaration['kind'], 'use' | 'title' | 'units'>>(
   tree: SyntaxTree,
   kind: Kind,
 ): Extract<Declaration, { readonly kind: Kind }>[] {
@@ -82,40 +104,12 @@ function single<Found extends TitleDeclaration | UnitsDeclaration>(
 const byName = <Thing extends Named>(things: readonly Thing[]): ReadonlyMap<string, Thing> =>
   new Map(things.map((thing) => [thing.name, thing]));
 
-/** Computes each `let` once, when it is first asked for. */
-function numberReader(
-  lets: readonly LetDeclaration[],
-  { units, report }: Pick<DesignContext, 'units' | 'report'>,
-): DesignContext['numberNamed'] {
-  const known = new Map<string, Quantity | null>([['pi', piNumber]]);
-  const path: LetDeclaration[] = [];
-  const numberNamed = (name: string): Quantity | null => {
-    const before = known.get(name);
-    if (before !== undefined) return before;
-    const declaration = lets.find((candidate) => candidate.name.text === name);
-    if (!declaration) return null;
-    const loop = path.slice(path.indexOf(declaration));
-    if (path.includes(declaration)) {
-      report(
-        cycle(
-          declaration.name,
-          loop.map((member) => member.name),
-          'computed from',
-        ),
-      );
-      return null;
-    }
-    path.push(declaration);
-    const value = evaluateExpression(declaration.value, { units, report, numberNamed });
-    path.pop();
-    known.set(name, value);
-    return value;
-  };
-  return numberNamed;
-}
-
-/** Builds each motif once, those it is filled with first. */
-function buildMotifs(declarations: readonly MotifDeclaration[], context: DesignContext): Motif[] {
+/** Builds each motif once, those it is filled with first; `given` are those of other files. */
+function buildMotifs(
+  declarations: readonly MotifDeclaration[],
+  given: readonly Motif[],
+  context: DesignContext,
+): Motif[] {
   const built = new Map<string, Motif>();
   const path: MotifDeclaration[] = [];
   const build = (declaration: MotifDeclaration): Motif => {
@@ -129,20 +123,11 @@ function buildMotifs(declarations: readonly MotifDeclaration[], context: DesignC
   };
   const find = (name: Name): Motif | null => {
     const declaration = declarations.find((candidate) => candidate.name.text === name.text);
-    if (!declaration) return null;
+    if (!declaration) return given.find((motif) => motif.name === name.text) ?? null;
     if (!path.includes(declaration)) return build(declaration);
     const loop = path.slice(path.indexOf(declaration)).map((member) => member.name);
     context.report(cycle(name, loop, 'filled with'));
     return null;
   };
   return declarations.map(build);
-}
-
-/** A name that leads back to itself through the names of `loop`. */
-function cycle(at: Name, loop: readonly Name[], relation: string): Problem {
-  const way = [...loop.map(({ text }) => text), at.text].map((text) => `\`${text}\``).join(' → ');
-  const related = loop
-    .filter((name) => name !== at)
-    .map(({ text, range }) => ({ range, message: `\`${text}\` is given here.` }));
-  return problemAt('cyclicName', at.range, `\`${at.text}\` is ${relation} itself: ${way}. Break the loop.`, related);
 }

@@ -8,4 +8,6 @@ export interface DesignContext {
   readonly report: (problem: Problem) => void;
   /** The value of a `let`, or null where it has none (unknown, or broken and reported there). */
   readonly numberNamed: (name: string) => Quantity | null;
+  /** Whether a `let` stands in another file. */
+  readonly isFromOtherFile: (name: string) => boolean;
 }

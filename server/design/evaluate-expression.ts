@@ -1,6 +1,8 @@
 /** Arithmetic with dimensions. */
 import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Call, Expression, Operation } from '../../grammar/syntax-tree.ts';
+import type { Problem } from '../../grammar/problem.ts';
+import type { SourceRange } from '../../grammar/source-range.ts';
+import type { Call, Expression, Name, Operation } from '../../grammar/syntax-tree.ts';
 import { knownFunctions } from '../../grammar/tokens.ts';
 import { nearestWord } from '../../grammar/nearest-word.ts';
 import { radians } from '../geometry/point.ts';
@@ -27,7 +29,7 @@ export function evaluateExpression(expression: Expression, context: DesignContex
         ? null
         : finite(quantityOf(expression.amount, expression.unit), expression, context);
     case 'name':
-      return context.numberNamed(expression.name.text);
+      return namedNumber(expression.name, context);
     case 'negation': {
       const operand = evaluateExpression(expression.operand, context);
       return operand && { ...operand, amount: -operand.amount };
@@ -39,6 +41,11 @@ export function evaluateExpression(expression: Expression, context: DesignContex
   }
 }
 
+function namedNumber({ text, range }: Name, context: DesignContext): Quantity | null {
+  const value = context.numberNamed(text);
+  return value && context.isFromOtherFile(text) && isPlain(value.dimension) ? { ...value, inDoubt: range } : value;
+}
+
 function evaluateOperation(expression: Operation, context: DesignContext): Quantity | null {
   const left = evaluateExpression(expression.left, context);
   const right = evaluateExpression(expression.right, context);
@@ -47,7 +54,7 @@ function evaluateOperation(expression: Operation, context: DesignContext): Quant
   if (operator === '*' || operator === '/') {
     const amount = operator === '*' ? left.amount * right.amount : left.amount / right.amount;
     const dimension = productDimension(left.dimension, right.dimension, operator === '*' ? 1 : -1);
-    return finite({ amount, dimension }, expression, context);
+    return finite({ amount, dimension, ...doubtOf([left, right]) }, expression, context);
   }
   const [first, second] = alike([left, right], context);
   if (!first || !second) {
@@ -57,8 +64,14 @@ function evaluateOperation(expression: Operation, context: DesignContext): Quant
     return null;
   }
   const amount = operator === '+' ? first.amount + second.amount : first.amount - second.amount;
-  return finite({ amount, dimension: first.dimension }, expression, context);
+  return finite({ amount, dimension: first.dimension, ...doubtOf([first, second]) }, expression, context);
 }
+
+/** The doubt that one of the quantities brings into what is computed from them. */
+const doubtOf = (quantities: readonly Quantity[]): Pick<Quantity, 'inDoubt'> => {
+  const inDoubt = quantities.find((quantity) => quantity.inDoubt)?.inDoubt;
+  return inDoubt ? { inDoubt } : {};
+};
 
 /** The quantities in one dimension; a plain number beside a length or an angle is one. Empty where they do not agree. */
 function alike(quantities: readonly Quantity[], context: DesignContext): readonly Quantity[] {
@@ -71,11 +84,20 @@ function alike(quantities: readonly Quantity[], context: DesignContext): readonl
 
 /** A plain number read in its place: as a length in the file's units, or in degrees. */
 export function readAs(quantity: Quantity, dimension: Dimension, context: DesignContext): Quantity {
-  if (sameDimension(dimension, lengthDimension))
+  if (sameDimension(dimension, lengthDimension)) {
+    if (quantity.inDoubt) context.report(withoutUnit(quantity.inDoubt));
     return { amount: quantity.amount * millimetresIn[context.units], dimension };
+  }
   if (sameDimension(dimension, angleDimension)) return { amount: quantity.amount, dimension };
   return quantity;
 }
+
+const withoutUnit = (range: SourceRange): Problem =>
+  problemAt(
+    'lengthWithoutUnit',
+    range,
+    'This number comes from another file and has no unit, so it says no length here. Give it its unit there, as in `let side = 40mm`.',
+  );
 
 function evaluateCall(call: Call, context: DesignContext): Quantity | null {
   const name = call.name.text;
@@ -112,7 +134,8 @@ function extreme(
     return null;
   }
   const amounts = read.map(({ amount }) => amount);
-  return { amount: name === 'min' ? Math.min(...amounts) : Math.max(...amounts), dimension: first.dimension };
+  const amount = name === 'min' ? Math.min(...amounts) : Math.max(...amounts);
+  return { amount, dimension: first.dimension, ...doubtOf(read) };
 }
 
 function squareRoot({ amount, dimension }: Quantity, call: Call, context: DesignContext): Quantity | null {

@@ -38,19 +38,21 @@ export interface Reference {
 
 export interface NameIndex {
   readonly definitions: readonly Definition[];
+  /** Names given by the files used here. */
+  readonly used: readonly Definition[];
   readonly references: readonly Reference[];
 }
 
-/** All names of a tree, in order of place. */
-export function indexNames(tree: SyntaxTree): NameIndex {
+/** All names of a tree, in order of place; a name it doesn't give itself may be one of `used`. */
+export function indexNames(tree: SyntaxTree, used: readonly Definition[] = []): NameIndex {
   const definitions = tree.declarations.flatMap(definitionsOf);
   const firsts = new Map<string, Definition>();
-  for (const definition of definitions) {
+  for (const definition of [...definitions, ...used]) {
     const key = keyOf(definition.kind, definition.scope, definition.name);
     if (!firsts.has(key)) firsts.set(key, definition);
   }
   const references = tree.declarations.flatMap(usesOf).map((use) => ({ ...use, definition: find(use) }));
-  return { definitions, references: references.sort((first, second) => first.range.start - second.range.start) };
+  return { definitions, used, references: references.sort((first, second) => first.range.start - second.range.start) };
 
   function find({ kind, scope, name }: Use): Definition | null {
     const exact = firsts.get(keyOf(kind, scope, name));
@@ -63,7 +65,7 @@ const keyOf = (kind: NameKind, scope: string | null, name: string): string => `$
 type Use = Omit<Reference, 'definition'>;
 
 function definitionsOf(declaration: Declaration): Definition[] {
-  if (declaration.kind === 'title' || declaration.kind === 'units') return [];
+  if (declaration.kind === 'use' || declaration.kind === 'title' || declaration.kind === 'units') return [];
   const own = definition(declaration.name, declaration.kind, null, declaration.range);
   if (declaration.kind !== 'motif') return [own];
   const inner = declaration.properties.flatMap((property) =>
@@ -90,7 +92,7 @@ const use = (name: Name, kind: NameKind, scope: string | null = null): Use => ({
 });
 
 function usesOf(declaration: Declaration): Use[] {
-  if (declaration.kind === 'title' || declaration.kind === 'units') return [];
+  if (declaration.kind === 'use' || declaration.kind === 'title' || declaration.kind === 'units') return [];
   if (declaration.kind === 'let') return usesInExpression(declaration.value);
   return (declaration.properties as readonly Property[]).flatMap((property) => [
     ...expressionsIn(property).flatMap(usesInExpression),

@@ -1,4 +1,5 @@
 /** Numbers with what they measure. Lengths are mm, angles degrees, masses g, times minutes, percentages fractions of one. */
+import type { SourceRange } from '../../grammar/source-range.ts';
 import type { QuantityUnit } from '../../grammar/syntax-tree.ts';
 import type { LengthUnit } from './design-model.ts';
 
@@ -14,6 +15,8 @@ export interface Dimension {
 export interface Quantity {
   readonly amount: number;
   readonly dimension: Dimension;
+  /** Set where another file's number without a unit is part of it: the use of that number. Read as a length it is in doubt. */
+  readonly inDoubt?: SourceRange;
 }
 
 export const plainNumber: Dimension = { length: 0, angle: 0, mass: 0, time: 0, percent: false };

@@ -10,7 +10,7 @@ export function numberAt(tree: SyntaxTree, offset: number): NumberLiteral | null
 
 function expressionsOf(declaration: Declaration): readonly Expression[] {
   if (declaration.kind === 'let') return [declaration.value];
-  if (declaration.kind === 'title' || declaration.kind === 'units') return [];
+  if (!('properties' in declaration)) return [];
   return (declaration.properties as readonly Property[]).flatMap(expressionsIn);
 }
 

@@ -1,0 +1,17 @@
+/** The libraries that come with the program, written in the notation itself. */
+import motifs from '../../samples/motifs.lap';
+
+const texts: ReadonlyMap<string, string> = new Map([['motifs', motifs]]);
+
+const scheme = 'halflap:';
+
+/** Names that `use` may bring in without quotes. */
+export const libraryNames: readonly string[] = [...texts.keys()];
+
+/** The text of a library, null where there is none of that name. */
+export const libraryText = (name: string): string | null => texts.get(name) ?? null;
+
+/** The path by which a library is known among the files of a design. */
+export const libraryPath = (name: string): string => `${scheme}${name}.lap`;
+
+export const isLibraryPath = (path: string): boolean => path.startsWith(scheme);

@@ -1,0 +1,125 @@
+/** A text and all the files it uses, each read once, with what is wrong with every `use`. */
+import { parseDocument } from '../../grammar/parse-document.ts';
+import { problemAt } from '../../grammar/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problem.ts';
+import { nearestWord } from '../../grammar/nearest-word.ts';
+import { fileStride } from '../../grammar/source-range.ts';
+import type { UseDeclaration } from '../../grammar/syntax-tree.ts';
+import { libraryPath, libraryText, libraryNames } from './built-in-libraries.ts';
+import { followPath } from './file-paths.ts';
+import { fileName, type SourceFile, type SourceFiles, type SourcePlace, type Use } from './source-file.ts';
+
+interface LoadedFile extends SourceFile {
+  readonly uses: Use[];
+}
+
+/** The file a `use` means; null, with the reason, where there is none. */
+interface Found {
+  readonly file: LoadedFile | null;
+  readonly problem: Problem | null;
+}
+
+/** The file in hand first, the others in the order in which they are first used. */
+export function loadFiles(text: string, place: SourcePlace): SourceFiles {
+  const loader = new Loader(place);
+  const first = loader.load(place.path, text);
+  return [first, ...loader.files.slice(1)];
+}
+
+class Loader {
+  readonly files: LoadedFile[] = [];
+  /** The files whose uses are being followed, each used by the one before. */
+  private readonly way: LoadedFile[] = [];
+  /** Loops found, by the first of their files. */
+  private readonly loops = new Map<SourceFile, readonly SourceFile[]>();
+
+  constructor(private readonly place: SourcePlace) {}
+
+  load(path: string, text: string): LoadedFile {
+    const number = this.files.length;
+    const file: LoadedFile = { number, path, text, parsed: parseDocument(text, number * fileStride), uses: [] };
+    this.files.push(file);
+    this.way.push(file);
+    for (const declaration of file.parsed.tree.declarations) {
+      if (declaration.kind === 'use') file.uses.push(this.follow(declaration, file));
+    }
+    this.way.pop();
+    return file;
+  }
+
+  private follow(declaration: UseDeclaration, from: LoadedFile): Use {
+    const found = this.find(declaration, from);
+    if (found.problem || !found.file) return { declaration, ...found };
+    const { file } = found;
+    const start = this.way.indexOf(file);
+    if (start >= 0) this.loops.set(file, [...this.way.slice(start), file]);
+    const loop = this.loops.get(from);
+    this.loops.delete(from);
+    const used = start >= 0 ? null : file;
+    if (loop) return { declaration, file: used, problem: usesItself(declaration, loop) };
+    const first = from.uses.find((use) => use.file === file);
+    return { declaration, file: used, problem: first ? usedAlready(declaration, first.declaration) : null };
+  }
+
+  /** The file a `use` means, loaded now if it wasn't yet. */
+  private find(declaration: UseDeclaration, from: SourceFile): Found {
+    const { source } = declaration;
+    if (source.kind === 'library') {
+      const text = libraryText(source.text);
+      if (text === null) return { file: null, problem: noLibrary(source) };
+      return { file: this.known(libraryPath(source.text)) ?? this.load(libraryPath(source.text), text), problem: null };
+    }
+    const followed = followPath(from.path, source.text);
+    if (followed.kind !== 'path') return { file: null, problem: cannotFollow(source, followed.kind) };
+    const known = this.known(followed.path);
+    if (known) return { file: known, problem: null };
+    const read = this.place.read(followed.path);
+    if (read.kind === 'text') return { file: this.load(followed.path, read.text), problem: null };
+    const problem =
+      read.kind === 'missing'
+        ? this.noFile(source, followed.path)
+        : read.kind === 'outside'
+          ? cannotFollow(source, 'outside')
+          : problemAt('cannotUseFile', source.range, `\`${source.text}\` cannot be read: ${read.reason}.`);
+    return { file: null, problem };
+  }
+
+  private known(path: string): LoadedFile | undefined {
+    return this.files.find((file) => file.path === path);
+  }
+
+  private noFile(source: UseDeclaration['source'], path: string): Problem {
+    const isForgotten = !path.endsWith('.lap') && this.place.read(`${path}.lap`).kind === 'text';
+    const advice = isForgotten
+      ? `Did you mean \`${source.text}.lap\`?`
+      : 'Write its path from the folder of this file, as in `use "parts/motifs.lap"`.';
+    return problemAt('cannotUseFile', source.range, `There is no file \`${path}\` in the workspace folder. ${advice}`);
+  }
+}
+
+function cannotFollow(source: UseDeclaration['source'], why: 'outside' | 'absolute' | 'backslash' | 'empty'): Problem {
+  const messages = {
+    outside: `\`${source.text}\` lies above the workspace folder, where no file is read. Copy it into the folder, or open the folder that holds both.`,
+    absolute: `\`${source.text}\` is not named from the folder of this file. Write its path from here, as in \`use "parts/motifs.lap"\`.`,
+    backslash: `Folders are parted by \`/\`. Write \`${source.text.replaceAll('\\', '/')}\`.`,
+    empty: 'No file is named here. Write its path from the folder of this file, as in `use "parts/motifs.lap"`.',
+  };
+  return problemAt('cannotUseFile', source.range, messages[why]);
+}
+
+function noLibrary(source: UseDeclaration['source']): Problem {
+  const near = nearestWord(source.text, libraryNames);
+  const libraries = libraryNames.map((name) => `\`use ${name}\``).join(', ');
+  const advice = near ? `Did you mean \`${near}\`?` : `There is ${libraries}; a file stands in quotes.`;
+  return problemAt('cannotUseFile', source.range, `No library \`${source.text}\` comes with Halflap. ${advice}`);
+}
+
+function usesItself({ source }: UseDeclaration, loop: readonly SourceFile[]): Problem {
+  const way = loop.map(({ path }) => `\`${fileName(path)}\``).join(' → ');
+  return problemAt('cyclicUse', source.range, `This file uses itself: ${way}. Take one of these \`use\` lines out.`);
+}
+
+function usedAlready({ keyword }: UseDeclaration, first: UseDeclaration): Problem {
+  const related = [{ range: first.range, message: 'It is used here first.' }];
+  return problemAt('repeatedProperty', keyword, 'This file is used already. Take one of the two out.', related);
+}
