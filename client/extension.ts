@@ -2,6 +2,7 @@
 import { type ExtensionContext, window } from 'vscode';
 import type { LanguageClient } from 'vscode-languageclient/node';
 import { startLanguageClient } from './language-client.ts';
+import { registerLibraryTexts } from './library-texts.ts';
 import { registerPreviews } from './preview/previews.ts';
 
 let running: LanguageClient | undefined;
@@ -10,6 +11,7 @@ export async function activate(context: ExtensionContext): Promise<void> {
   const client = startLanguageClient(context.asAbsolutePath('dist/server.cjs'));
   running = client.languageClient;
   registerPreviews(context, client.languageClient);
+  registerLibraryTexts(context, client.languageClient);
   try {
     await client.started;
   } catch (error) {

@@ -161,6 +161,7 @@ export const quantityUnits: readonly QuantityUnit[] = [
 
 const namePattern = /[\p{L}_][\p{L}\p{M}\p{N}_]*/uy;
 const crossPattern = /(?<=\d)x(?=\d)/y;
+const barePathPattern = /[\p{L}_.][\p{L}\p{M}\p{N}_./-]*\.lap(?![\p{L}\p{M}\p{N}_])/uy;
 const unitEnd = '(?![\\p{L}\\p{M}\\p{N}_])';
 const unitLetters = quantityUnits.filter((letters) => letters !== '%').join('|');
 const amount = '(?:\\d+\\.\\d+|\\.\\d+|\\d+)';
@@ -203,6 +204,14 @@ export const CrossBetweenDigits = createToken({
   pattern: matchedBy(crossPattern),
   line_breaks: false,
   categories: [keyword.x],
+});
+
+/** The path of a file whose quotes were forgotten: no phrase takes it, so it costs one message. */
+export const BarePath = createToken({
+  name: 'BarePath',
+  label: 'a file in double quotes',
+  pattern: matchedBy(barePathPattern),
+  line_breaks: false,
 });
 
 /** A number with its unit, such as 36mm, 3 1/2in, 12deg or 5%. */
@@ -260,6 +269,7 @@ const lexedTokens = [
   UnknownQuantity,
   NumberToken,
   CrossBetweenDigits,
+  BarePath,
   Word,
   LeftBrace,
   RightBrace,

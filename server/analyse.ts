@@ -5,18 +5,21 @@ import { buildFiles } from './design/build-files.ts';
 import type { Design } from './design/design-model.ts';
 import { loadFiles } from './design/load-files.ts';
 import type { NameIndex } from './design/name-index.ts';
-import { nowhere, type SourceFile, type SourcePlace } from './design/source-file.ts';
+import { nowhere, type SourceFiles, type SourcePlace } from './design/source-file.ts';
 import { benchProblems } from './lattice/bench-checks.ts';
 import { layOutPanel } from './lattice/lay-out-panel.ts';
 import type { LaidPanel } from './lattice/laid-panel.ts';
 import { problemsHere } from './lattice/problems-here.ts';
 import type { MarkedKinds } from './shop/marked-kinds.ts';
+import { textFingerprint } from './shop/text-fingerprint.ts';
 import { markKinds } from './shop/mark-kinds.ts';
 
 export interface Analysis {
   readonly text: string;
+  /** Names this state of the text and of all the files it uses. */
+  readonly revision: string;
   /** The text itself first, then the files it uses; ranges of file n are counted from n times `fileStride`. */
-  readonly files: readonly SourceFile[];
+  readonly files: SourceFiles;
   readonly tree: SyntaxTree;
   readonly names: NameIndex;
   readonly design: Design;
@@ -44,6 +47,7 @@ export function analyse(text: string, place: SourcePlace = nowhere): Analysis {
   const problems = inOrderOfPlace([...designProblems, ...problemsHere(latticeProblems, design.panels, files[0])]);
   return {
     text,
+    revision: textFingerprint(files.map((file) => file.text).join('\0')),
     files,
     tree,
     names,

@@ -1,5 +1,9 @@
-/** A .lap text from a file or from standard input. */
+/** A .lap text from a file or from standard input, and where it finds the files it uses. */
+import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
+import { dirname, join, relative, resolve, sep } from 'node:path';
+import type { SourcePlace } from '../design/source-file.ts';
+import { isBelow, readBelow } from '../language/disk-files.ts';
 import type { Terminal } from './terminal.ts';
 import { reasonOf } from './reason.ts';
 import { WrongUsage } from './wrong-usage.ts';
@@ -16,6 +20,28 @@ export interface Source {
 export async function readSource(file: string, terminal: Terminal): Promise<Source> {
   if (file === '-') return { name: '<stdin>', text: decoded(await terminal.readInput(), '<stdin>'), path: null };
   return { name: file, text: decoded(await fileBytes(file), file), path: file };
+}
+
+/**
+ * Where a source stands: its workspace folder is the nearest one around it that holds `.git`, else the current folder,
+ * else, for a file elsewhere, its own. Standard input stands in the current folder.
+ */
+export function placeOf({ path }: Source): SourcePlace {
+  const file = resolve(path ?? 'standard-input.lap');
+  const root = workspaceFolder(dirname(file));
+  return {
+    path: relative(root, file).split(sep).join('/'),
+    read: (wanted) => readBelow(root, join(root, wanted)),
+  };
+}
+
+function workspaceFolder(folder: string): string {
+  for (let above = folder; ; above = dirname(above)) {
+    if (existsSync(join(above, '.git'))) return above;
+    if (above === dirname(above)) break;
+  }
+  const current = process.cwd();
+  return isBelow(current, folder) ? current : folder;
 }
 
 async function fileBytes(file: string): Promise<Uint8Array> {

@@ -44,10 +44,7 @@ export function buildDesign(tree: SyntaxTree, given: Given = nothingGiven): Buil
   const { numbers, ...reader } = readNumbers(declared(tree, 'let'), given.numbers, { units, report });
   const context: DesignContext = { units, report, ...reader };
   const { design: others } = given;
-  const strips = [
-    ...others.strips,
-    ...declared(tree, 'strip').flatMap((strip) => buildStrip(strip, context) ?? []),
-  ];
+  const strips = [...others.strips, ...declared(tree, 'strip').flatMap((strip) => buildStrip(strip, context) ?? [])];
   const stripsByName = byName(strips);
   const grids = [
     ...others.grids,

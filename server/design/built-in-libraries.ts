@@ -1,5 +1,5 @@
 /** The libraries that come with the program, written in the notation itself. */
-import motifs from '../../samples/motifs.lap';
+import motifs from '../../samples/motifs/motifs.lap';
 
 const texts: ReadonlyMap<string, string> = new Map([['motifs', motifs]]);
 
@@ -13,5 +13,11 @@ export const libraryText = (name: string): string | null => texts.get(name) ?? n
 
 /** The path by which a library is known among the files of a design. */
 export const libraryPath = (name: string): string => `${scheme}${name}.lap`;
+
+/** Where an editor shows a library, read-only: the address of its path, and the library of an address. */
+export const libraryAddress = (path: string): string => path.replace(scheme, `${scheme}/`);
+
+export const libraryAt = (address: string): string | null =>
+  libraryNames.find((name) => libraryAddress(libraryPath(name)) === address) ?? null;
 
 export const isLibraryPath = (path: string): boolean => path.startsWith(scheme);

@@ -10,6 +10,7 @@ import { proposalsAt } from './features/proposals.ts';
 import { quickFixes } from './features/quick-fixes.ts';
 import { offsetAt } from './from-protocol.ts';
 import type { AnalysedDocument, OpenDocuments } from './open-documents.ts';
+import { mentionsInWorkspace } from './workspace-names.ts';
 import { type DrawingQuestion, drawingRequest } from './preview-messages.ts';
 import {
   codeActionOf,
@@ -19,6 +20,7 @@ import {
   hoverOf,
   locationOf,
   rangeOf,
+  renameOf,
   replacementOf,
   symbolOf,
 } from './to-protocol.ts';
@@ -75,15 +77,13 @@ export function answerQuestions(
     ),
   );
   connection.onDefinition(
-    at('Definition', ({ uri, analysis, lineStarts }, offset) => {
+    at('Definition', ({ analysis, locate }, offset) => {
       const range = definitionAt(analysis, offset);
-      return range && locationOf(uri, lineStarts, range);
+      return range && locationOf(locate(range));
     }),
   );
   connection.onReferences(
-    at('References', ({ uri, analysis, lineStarts }, offset) =>
-      referencesAt(analysis, offset).map((range) => locationOf(uri, lineStarts, range)),
-    ),
+    at('References', (document, offset) => mentionsInWorkspace(document, offset, documents).map(locationOf)),
   );
   connection.onDocumentHighlight(
     at('Highlights', ({ analysis, lineStarts }, offset) =>
@@ -97,10 +97,9 @@ export function answerQuestions(
     }),
   );
   connection.onRenameRequest(
-    at('Rename', ({ uri, analysis, lineStarts }, offset, { newName }: PlaceQuestion & { newName: string }) => {
-      if (!isName(newName) || !renamableAt(analysis, offset)) return null;
-      const edits = referencesAt(analysis, offset).map((range) => replacementOf(lineStarts, range, newName));
-      return { changes: { [uri]: edits } };
+    at('Rename', (document, offset, { newName }: PlaceQuestion & { newName: string }) => {
+      if (!isName(newName) || !renamableAt(document.analysis, offset)) return null;
+      return renameOf(mentionsInWorkspace(document, offset, documents), newName);
     }),
   );
   connection.onFoldingRanges(
@@ -118,10 +117,11 @@ export function answerQuestions(
   );
   connection.onCompletion(at('Completion', ({ analysis }, offset) => proposalsAt(analysis, offset).map(completionOf)));
   connection.onCodeAction(({ textDocument: { uri }, range }) =>
-    answered('Quick fixes', uri, ({ text, analysis, lineStarts }) => {
+    answered('Quick fixes', uri, (document) => {
+      const { text, analysis, lineStarts } = document;
       const start = offsetAt(text, lineStarts, range.start);
       const end = offsetAt(text, lineStarts, range.end);
-      return quickFixes(analysis, { start, end }).map((fix) => codeActionOf(uri, lineStarts, fix));
+      return quickFixes(analysis, { start, end }).map((fix) => codeActionOf(document, fix));
     }),
   );
   connection.onRequest(drawingRequest, ({ uri, panel }: DrawingQuestion) =>

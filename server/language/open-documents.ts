@@ -1,6 +1,16 @@
 /** The texts open in the editor, each analysed at most once a version: only the latest version is ever analysed. */
-import { lineStartsOf } from '../../grammar/source-range.ts';
+import type { SourceRange } from '../../grammar/source-range.ts';
+import { lineStartsOf, rangeInFile } from '../../grammar/source-range.ts';
 import type { Analysis } from '../analyse.ts';
+import { fileAt, type SourceFiles, type SourcePlace } from '../design/source-file.ts';
+import { plainAddress, WorkspaceFiles } from './workspace-files.ts';
+
+/** Words of some file: the address of the document, its line starts, and the range in it. */
+export interface PlaceInFile {
+  readonly uri: string;
+  readonly lineStarts: readonly number[];
+  readonly range: SourceRange;
+}
 
 /** One version of an open text with what was found in it. */
 export interface AnalysedDocument {
@@ -12,44 +22,108 @@ export interface AnalysedDocument {
   readonly analysis: Analysis;
   /** The latest analysis without an error, of this version or an earlier one. */
   readonly lastSound: Analysis | null;
+  /** Where a range of the analysis stands: in this text or in a file it uses. */
+  readonly locate: (range: SourceRange) => PlaceInFile;
 }
 
+export type Engine = (text: string, place: SourcePlace) => Analysis;
+
 interface Entry {
+  readonly uri: string;
   version: number;
   text: string;
   analysed: AnalysedDocument | null;
+  /** True when a file it uses has changed since it was analysed. */
+  isStale: boolean;
+  /** Addresses of the files that the last analysis asked for. */
+  asked: ReadonlySet<string>;
 }
 
 export class OpenDocuments {
+  readonly workspace = new WorkspaceFiles((address) => this.entries.get(address)?.text ?? null);
+  /** By their plain addresses. */
   private readonly entries = new Map<string, Entry>();
-  private readonly analyse: (text: string) => Analysis;
+  private readonly analyse: Engine;
 
-  constructor(analyse: (text: string) => Analysis) {
+  constructor(analyse: Engine) {
     this.analyse = analyse;
   }
 
   /** Takes a new version, unread until somebody asks for it. */
   put(uri: string, version: number, text: string): void {
-    const entry = this.entries.get(uri);
+    const entry = this.entries.get(plainAddress(uri));
     if (entry) Object.assign(entry, { version, text });
-    else this.entries.set(uri, { version, text, analysed: null });
+    else {
+      this.entries.set(plainAddress(uri), { uri, version, text, analysed: null, isStale: false, asked: new Set() });
+    }
   }
 
   close(uri: string): void {
-    this.entries.delete(uri);
+    this.entries.delete(plainAddress(uri));
+  }
+
+  /** Marks the open texts that use the file at `uri`, or asked for it in vain, and gives their addresses. */
+  fileChanged(uri: string): string[] {
+    const address = plainAddress(uri);
+    const users = [...this.entries.values()].filter(({ asked }) => asked.has(address));
+    for (const user of users) user.isStale = true;
+    return users.map((user) => user.uri);
   }
 
   /** The latest version of a text, analysed now if it wasn't yet; null when it isn't open. */
   latest(uri: string): AnalysedDocument | null {
-    const entry = this.entries.get(uri);
+    const entry = this.entries.get(plainAddress(uri));
     if (!entry) return null;
-    if (entry.analysed?.version !== entry.version) entry.analysed = this.read(uri, entry);
+    if (entry.isStale || entry.analysed?.version !== entry.version) entry.analysed = this.read(entry);
     return entry.analysed;
   }
 
-  private read(uri: string, { version, text, analysed }: Entry): AnalysedDocument {
-    const analysis = this.analyse(text);
+  private read(entry: Entry): AnalysedDocument {
+    const { uri, version, text, analysed } = entry;
+    const asked = new Set<string>();
+    entry.asked = asked;
+    entry.isStale = false;
+    const analysis = this.analyse(
+      text,
+      this.workspace.placeOf(uri, (address) => asked.add(address)),
+    );
     const lastSound = analysis.incomplete ? (analysed?.lastSound ?? null) : analysis;
-    return { uri, version, text, lineStarts: lineStartsOf(text), analysis, lastSound };
+    const locate = this.locator(uri, analysis.files);
+    return { uri, version, text, lineStarts: lineStartsOf(text), analysis, lastSound, locate };
+  }
+
+  /** Tells where the ranges of `files`, the first of them the text at `uri`, stand. */
+  locator(uri: string, files: SourceFiles): (range: SourceRange) => PlaceInFile {
+    return (range) => {
+      const file = fileAt(files, range.start) ?? files[0];
+      return {
+        uri: file.number === 0 ? uri : this.addressOf(file.path, uri),
+        lineStarts: lineStartsOf(file.text),
+        range: rangeInFile(range),
+      };
+    };
+  }
+
+  /** All texts of the workspace of `uri`, open ones as they are now: each with its address and its place. */
+  readers(uri: string): { readonly uri: string; readonly text: string; readonly place: SourcePlace }[] {
+    const open = [...this.entries.values()];
+    const closed = this.workspace
+      .filesBeside(uri)
+      .filter((address) => !this.entries.has(address))
+      .flatMap((address) => {
+        const text = this.workspace.textAt(address);
+        return text === null ? [] : [{ uri: address, text }];
+      });
+    return [...open, ...closed].map((each) => ({
+      uri: each.uri,
+      text: each.text,
+      place: this.workspace.placeOf(each.uri, () => undefined),
+    }));
+  }
+
+  /** The address of a used file, as the editor writes it where it has the file open. */
+  private addressOf(path: string, uri: string): string {
+    const address = this.workspace.addressOf(path, uri);
+    return this.entries.get(address)?.uri ?? address;
   }
 }

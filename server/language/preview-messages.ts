@@ -1,4 +1,4 @@
-/** What the preview asks of the language server and what it is told: names and plain shapes, beyond the standard protocol. */
+/** What our client asks of the language server and what it is told: names and plain shapes, beyond the standard protocol. */
 import type { Drawing } from '../drawing/drawing.ts';
 
 /** Request, client → server: `DrawingQuestion` in, `DrawingAnswer` or null (not open) out. */
@@ -36,4 +36,12 @@ export interface DrawingAnswer {
 export interface AnalysedNotice {
   readonly uri: string;
   readonly version: number;
+}
+
+/** Request, client → server: `LibraryQuestion` in; out the text of that built-in library, null where there is none. */
+export const libraryTextRequest = 'halflap/libraryText';
+
+/** The address at which an editor shows a built-in library. */
+export interface LibraryQuestion {
+  readonly uri: string;
 }

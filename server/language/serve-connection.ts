@@ -2,15 +2,22 @@
 import {
   CodeActionKind,
   type Connection,
+  DidChangeWatchedFilesNotification,
   type InitializeResult,
   TextDocuments,
   TextDocumentSyncKind,
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import { analyse, type Analysis } from '../analyse.ts';
+import { analyse } from '../analyse.ts';
+import { libraryAt, libraryText } from '../design/built-in-libraries.ts';
 import { answerQuestions } from './answer-questions.ts';
-import { OpenDocuments } from './open-documents.ts';
-import { type AnalysedNotice, analysedNotification } from './preview-messages.ts';
+import { type Engine, OpenDocuments } from './open-documents.ts';
+import {
+  type AnalysedNotice,
+  analysedNotification,
+  type LibraryQuestion,
+  libraryTextRequest,
+} from './preview-messages.ts';
 import { diagnosticOf } from './to-protocol.ts';
 
 /** Typing rests this long, in milliseconds, before a text is analysed unasked; a question analyses at once. */
@@ -34,18 +41,19 @@ const initializeResult: InitializeResult = {
 };
 
 /** Serves `connection` until it closes. A failure is logged and answered with null; it never ends the server. */
-export function serveConnection(connection: Connection, engine: (text: string) => Analysis = analyse): void {
+export function serveConnection(connection: Connection, engine: Engine = analyse): void {
   const texts = new TextDocuments(TextDocument);
   const documents = new OpenDocuments(engine);
   const resting = new Map<string, NodeJS.Timeout>();
+  let canWatch = false;
 
   function announce(uri: string): void {
     resting.delete(uri);
     try {
       const document = documents.latest(uri);
       if (!document) return;
-      const { version, lineStarts, analysis } = document;
-      const diagnostics = analysis.problems.map((problem) => diagnosticOf(uri, lineStarts, problem));
+      const { version, analysis } = document;
+      const diagnostics = analysis.problems.map((problem) => diagnosticOf(document, problem));
       void connection.sendDiagnostics({ uri, version, diagnostics });
       void connection.sendNotification(analysedNotification, { uri, version } satisfies AnalysedNotice);
     } catch (error) {
@@ -53,18 +61,39 @@ export function serveConnection(connection: Connection, engine: (text: string) =
     }
   }
 
-  connection.onInitialize(() => initializeResult);
+  function announceSoon(uri: string): void {
+    clearTimeout(resting.get(uri));
+    resting.set(uri, setTimeout(announce, restBeforeAnalysis, uri));
+  }
+
+  /** The file at `uri` is not what it was: open texts that use it are analysed anew. */
+  const fileChanged = (uri: string): void => documents.fileChanged(uri).forEach(announceSoon);
+
+  connection.onInitialize(({ workspaceFolders, capabilities }) => {
+    documents.workspace.openFolders(workspaceFolders?.map(({ uri }) => uri) ?? []);
+    canWatch = capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration ?? false;
+    return initializeResult;
+  });
+  connection.onInitialized(() => {
+    if (!canWatch) return;
+    void connection.client.register(DidChangeWatchedFilesNotification.type, {
+      watchers: [{ globPattern: '**/*.lap' }],
+    });
+  });
+  connection.onDidChangeWatchedFiles(({ changes }) => changes.forEach(({ uri }) => fileChanged(uri)));
+  connection.onRequest(libraryTextRequest, ({ uri }: LibraryQuestion) => libraryText(libraryAt(uri) ?? ''));
   texts.onDidChangeContent(({ document }) => {
     const { uri } = document;
     documents.put(uri, document.version, document.getText());
-    clearTimeout(resting.get(uri));
-    resting.set(uri, setTimeout(announce, restBeforeAnalysis, uri));
+    announceSoon(uri);
+    fileChanged(uri);
   });
   texts.onDidClose(({ document }) => {
     const { uri } = document;
     clearTimeout(resting.get(uri));
     resting.delete(uri);
     documents.close(uri);
+    fileChanged(uri);
     void connection.sendDiagnostics({ uri, diagnostics: [] });
   });
   answerQuestions(connection, documents, (question, error) => {

@@ -15,6 +15,7 @@ import {
   type Range,
   SymbolKind,
   type TextEdit,
+  type WorkspaceEdit,
 } from 'vscode-languageserver';
 import type { Problem, Severity } from '../../grammar/problem.ts';
 import { lineColumnAt, type SourceRange } from '../../grammar/source-range.ts';
@@ -23,6 +24,7 @@ import type { OutlineEntry } from './features/document-outline.ts';
 import type { HoverText } from './features/hover-text.ts';
 import type { Proposal } from './features/proposals.ts';
 import type { QuickFix } from './features/quick-fixes.ts';
+import type { AnalysedDocument, PlaceInFile } from './open-documents.ts';
 
 type LineStarts = readonly number[];
 
@@ -50,9 +52,10 @@ export function rangeOf(lineStarts: LineStarts, range: SourceRange): Range {
   };
 }
 
-export function diagnosticOf(uri: string, lineStarts: LineStarts, problem: Problem): Diagnostic {
+/** A problem of `document`; its related places may stand in other files. */
+export function diagnosticOf({ lineStarts, locate }: AnalysedDocument, problem: Problem): Diagnostic {
   const related = problem.related?.map((place) => ({
-    location: { uri, range: rangeOf(lineStarts, place.range) },
+    location: locationOf(locate(place.range)),
     message: place.message,
   }));
   return {
@@ -79,7 +82,7 @@ export function symbolOf(lineStarts: LineStarts, entry: OutlineEntry): DocumentS
   };
 }
 
-export function locationOf(uri: string, lineStarts: LineStarts, range: SourceRange): Location {
+export function locationOf({ uri, lineStarts, range }: PlaceInFile): Location {
   return { uri, range: rangeOf(lineStarts, range) };
 }
 
@@ -89,6 +92,15 @@ export function highlightOf(lineStarts: LineStarts, range: SourceRange): Documen
 
 export function replacementOf(lineStarts: LineStarts, range: SourceRange, newText: string): TextEdit {
   return { range: rangeOf(lineStarts, range), newText };
+}
+
+/** The edits that put `newName` at every place, by document. */
+export function renameOf(places: readonly PlaceInFile[], newName: string): WorkspaceEdit {
+  const changes: Record<string, TextEdit[]> = {};
+  for (const { uri, lineStarts, range } of places) {
+    (changes[uri] ??= []).push(replacementOf(lineStarts, range, newName));
+  }
+  return { changes };
 }
 
 /** Folds from the line a block opens on to the line before its last. */
@@ -104,11 +116,12 @@ export function completionOf(proposal: Proposal): CompletionItem {
   return { label, kind, ...(detail && { detail }), ...(meaning && { documentation: meaning }) };
 }
 
-export function codeActionOf(uri: string, lineStarts: LineStarts, { title, problem, newText }: QuickFix): CodeAction {
+export function codeActionOf(document: AnalysedDocument, { title, problem, newText }: QuickFix): CodeAction {
+  const { uri, lineStarts } = document;
   return {
     title,
     kind: CodeActionKind.QuickFix,
-    diagnostics: [diagnosticOf(uri, lineStarts, problem)],
+    diagnostics: [diagnosticOf(document, problem)],
     isPreferred: true,
     edit: { changes: { [uri]: [replacementOf(lineStarts, problem.range, newText)] } },
   };

@@ -19,8 +19,7 @@ export function problemsHere(problems: readonly Problem[], panels: readonly Pane
 
 const isHere = ({ start }: SourceRange): boolean => fileNumberOf(start) === 0;
 
-const holds = (outer: SourceRange, inner: SourceRange): boolean =>
-  outer.start <= inner.start && inner.end <= outer.end;
+const holds = (outer: SourceRange, inner: SourceRange): boolean => outer.start <= inner.start && inner.end <= outer.end;
 
 /** The fill, or else the panel, of the file in hand that has to do with a place of another file. */
 function causeOf(range: SourceRange, panels: readonly Panel[]): SourceRange | null {

@@ -20,11 +20,10 @@ import type {
   PlanStrip,
   ShopPlan,
 } from './shop-plan.ts';
-import { textFingerprint } from './text-fingerprint.ts';
 
 /** The parts of an analysis that a plan is made from. */
 export interface PlannedDesign {
-  readonly text: string;
+  readonly revision: string;
   readonly design: Design;
   readonly panels: readonly LaidPanel[];
   readonly kinds: MarkedKinds;
@@ -42,7 +41,7 @@ export function buildPlan(planned: PlannedDesign, source: string, cuttings: read
     schema: 'halflap-plan/1',
     title: planned.design.title,
     source,
-    revision: textFingerprint(planned.text),
+    revision: planned.revision,
     copies: planned.design.work?.copies ?? 1,
     incomplete: planned.incomplete,
     grids: planned.design.grids.map(planGrid),

@@ -10,7 +10,12 @@ import { dimensionName } from '../../server/design/quantity.ts';
 function valueOf(expression: string, units: LengthUnit = 'mm'): [number, string] | null {
   const [declaration] = parseDocument(`let a = ${expression}`).tree.declarations;
   if (declaration?.kind !== 'let') throw new Error(`${expression} was not read`);
-  const value = evaluateExpression(declaration.value, { units, report: () => undefined, numberNamed: () => null });
+  const value = evaluateExpression(declaration.value, {
+    units,
+    report: () => undefined,
+    numberNamed: () => null,
+    isFromOtherFile: () => false,
+  });
   return value && [value.amount, dimensionName(value.dimension)];
 }
 

@@ -6,24 +6,28 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { parseDocument } from '../../grammar/parse-document.ts';
 import { problemCatalogue } from '../../grammar/problem-catalogue.ts';
-import { lineColumnAt, lineStartsOf } from '../../grammar/source-range.ts';
+import { lineColumnAt, lineStartsOf, rangeInFile } from '../../grammar/source-range.ts';
 import type { SourceRange } from '../../grammar/source-range.ts';
-import { buildDesign } from '../../server/design/build-design.ts';
+import { buildFiles } from '../../server/design/build-files.ts';
+import { loadFiles } from '../../server/design/load-files.ts';
+import { fileAt } from '../../server/design/source-file.ts';
+import { readFrom } from './read-from.ts';
 
 const folder = fileURLToPath(new URL('../cases/problems', import.meta.url));
 const accepting = process.env['ACCEPT'] === '1';
 const cases = readdirSync(folder).filter((file) => file.endsWith('.lap'));
 
-function problemLines(text: string): string {
-  const { tree, problems: syntaxProblems } = parseDocument(text);
-  const starts = lineStartsOf(text);
-  const place = ({ start, end }: SourceRange): string => {
-    const { line, column } = lineColumnAt(starts, start);
-    return `${String(line + 1)}:${String(column + 1)} ${JSON.stringify(text.slice(start, end))}`;
+function problemLines(path: string): string {
+  const files = loadFiles(readFileSync(join(folder, path), 'utf8'), { path, read: readFrom(folder) });
+  const place = (range: SourceRange): string => {
+    const file = fileAt(files, range.start) ?? files[0];
+    const { start, end } = rangeInFile(range);
+    const { line, column } = lineColumnAt(lineStartsOf(file.text), start);
+    const where = file.number === 0 ? '' : `${file.path} `;
+    return `${where}${String(line + 1)}:${String(column + 1)} ${JSON.stringify(file.text.slice(start, end))}`;
   };
-  const problems = [...syntaxProblems, ...buildDesign(tree).problems];
+  const problems = [...buildFiles(files).problems];
   problems.sort((first, second) => first.range.start - second.range.start || first.range.end - second.range.end);
   const lines = problems.flatMap(({ range, code, severity, message, related = [] }) => [
     `${place(range)} ${severity} ${code}: ${message}`,
@@ -35,7 +39,7 @@ function problemLines(text: string): string {
 describe('problems of', () => {
   test.each(cases)('%s', (file) => {
     const expectedFile = join(folder, file.replace(/\.lap$/, '.txt'));
-    const found = problemLines(readFileSync(join(folder, file), 'utf8'));
+    const found = problemLines(file);
     if (accepting) {
       if (process.env['CI']) throw new Error('Expected results are never accepted in CI.');
       writeFileSync(expectedFile, found);
@@ -45,7 +49,7 @@ describe('problems of', () => {
 });
 
 test('every problem of text, names, quantities, outlines and motifs that this stage reports has a case', () => {
-  const reported = cases.map((file) => problemLines(readFileSync(join(folder, file), 'utf8'))).join('');
+  const reported = cases.map((file) => problemLines(file)).join('');
   const ofThisStage = Object.values(problemCatalogue).filter(({ code }) => /^LAP0(?:[123]|501|60[1-4])/.test(code));
   expect(ofThisStage.filter(({ code }) => !reported.includes(code))).toEqual([]);
 });

@@ -5,7 +5,7 @@ import { handMadeDesign, handMadeKinds, handMadePanel } from '../hand-made-panel
 import { schemaFaults } from './plan-schema.ts';
 
 const planned = {
-  text: 'foobar',
+  revision: 'bf9cf968',
   design: handMadeDesign,
   panels: [handMadePanel],
   kinds: handMadeKinds,

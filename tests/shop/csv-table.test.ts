@@ -21,7 +21,7 @@ test('a table without rows has its heads', () => {
 
 test('the plan has as many lines as things, and every line as many fields', () => {
   const planned = {
-    text: '',
+    revision: '',
     design: handMadeDesign,
     panels: [handMadePanel],
     kinds: handMadeKinds,

@@ -3,7 +3,7 @@ import { analyse } from '../../analyse.ts';
 import { readArguments } from '../arguments.ts';
 import { problemLines } from '../problem-lines.ts';
 import { withProgressLine } from '../progress-line.ts';
-import { readSource } from '../read-source.ts';
+import { placeOf, readSource } from '../read-source.ts';
 import type { Verb } from '../verb.ts';
 import { exitCode, WrongUsage } from '../wrong-usage.ts';
 
@@ -24,9 +24,11 @@ Exit code 0: no errors (there may be warnings); 1: errors; 2: the command could 
     const sources = await Promise.all(positionals.map((file) => readSource(file, terminal)));
     let failed = false;
     for (const source of sources) {
-      const { problems } = withProgressLine(terminal, `checking ${source.name}`, () => analyse(source.text));
+      const { problems, files } = withProgressLine(terminal, `checking ${source.name}`, () =>
+        analyse(source.text, placeOf(source)),
+      );
       failed ||= problems.some(({ severity }) => severity === 'error');
-      await terminal.write(problemLines(source, problems));
+      await terminal.write(problemLines(source, problems, files));
     }
     return failed ? exitCode.designHasErrors : exitCode.fine;
   },

@@ -10,14 +10,13 @@ import { writePdf } from '../../drawing/page/write-pdf.ts';
 import { panelPage } from '../../drawing/panel-page.ts';
 import { writeSvg } from '../../drawing/write-svg.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
-import { textFingerprint } from '../../shop/text-fingerprint.ts';
 import { oneOf, onlyFile, readArguments } from '../arguments.ts';
 import { destinationOf, outputHelp, outputOptions, refuseBytesOnTerminal } from '../output-options.ts';
 import { problemLines } from '../problem-lines.ts';
 import { withProgressLine } from '../progress-line.ts';
 import { loadTypefaces } from '../typefaces.ts';
 import { writePng } from '../write-png.ts';
-import { readSource } from '../read-source.ts';
+import { placeOf, readSource } from '../read-source.ts';
 import type { Verb } from '../verb.ts';
 import { checkDestination, writeOutput } from '../write-output.ts';
 import { exitCode, WrongUsage } from '../wrong-usage.ts';
@@ -49,9 +48,9 @@ ${outputHelp}`,
     if (format !== 'svg') refuseBytesOnTerminal(`--as ${format}`, destination, terminal);
     const source = await readSource(onlyFile(positionals), terminal);
     await checkDestination(destination, source);
-    const analysis = withProgressLine(terminal, `drawing ${source.name}`, () => analyse(source.text));
-    terminal.writeError(problemLines(source, analysis.problems));
-    const picture = drawn(analysis, subject, `${source.name}, text ${textFingerprint(source.text)}`);
+    const analysis = withProgressLine(terminal, `drawing ${source.name}`, () => analyse(source.text, placeOf(source)));
+    terminal.writeError(problemLines(source, analysis.problems, analysis.files));
+    const picture = drawn(analysis, subject, `${source.name}, text ${analysis.revision}`);
     if (picture === null) {
       terminal.writeError(
         `halflap draw: nothing is drawn, because the ${subject.kind === 'piece' ? 'file' : 'panel'} has errors\n`,

@@ -1,4 +1,5 @@
-/** The named declarations of a design, in the order of the file. */
+/** The named declarations of the file in hand, in its order. */
+import { fileNumberOf } from '../../../grammar/source-range.ts';
 import type { Design, Named } from '../../design/design-model.ts';
 
 export type DeclarationKind = 'strip' | 'bench' | 'grid' | 'motif' | 'outline' | 'panel';
@@ -19,5 +20,6 @@ export function declarationsOf(design: Design): Declaration[] {
   ];
   return groups
     .flatMap(([kind, list]) => list.map((named) => ({ kind, named })))
+    .filter(({ named }) => fileNumberOf(named.range.start) === 0)
     .sort((first, second) => first.named.range.start - second.named.range.start);
 }

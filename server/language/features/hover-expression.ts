@@ -1,16 +1,21 @@
 /** A name for a number or for a point, said as the text says it. */
-import type { SourceRange } from '../../../grammar/source-range.ts';
+import { rangeInFile, type SourceRange } from '../../../grammar/source-range.ts';
+import type { SyntaxTree } from '../../../grammar/syntax-tree.ts';
 import type { Analysis } from '../../analyse.ts';
 import type { Definition } from '../../design/name-index.ts';
+import { fileAt } from '../../design/source-file.ts';
 import { heading, type HoverLines } from './hover-text.ts';
 
 /** The words behind a `let` or a `node`. */
 export function expressionHover(analysis: Analysis, definition: Definition): HoverLines | null {
-  const said = saidRange(analysis, definition);
-  return said && [heading(definition.kind, definition.name), `\`${analysis.text.slice(said.start, said.end)}\``];
+  const file = fileAt(analysis.files, definition.nameRange.start);
+  const range = file && saidRange(file.parsed.tree, definition);
+  if (!range) return null;
+  const said = rangeInFile(range);
+  return [heading(definition.kind, definition.name), `\`${file.text.slice(said.start, said.end)}\``];
 }
 
-function saidRange({ tree }: Analysis, { nameRange }: Definition): SourceRange | null {
+function saidRange(tree: SyntaxTree, { nameRange }: Definition): SourceRange | null {
   for (const declaration of tree.declarations) {
     if (declaration.kind === 'let' && declaration.name.range.start === nameRange.start) return declaration.value.range;
     if (declaration.kind !== 'motif') continue;

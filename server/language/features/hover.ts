@@ -16,7 +16,7 @@ import { wordAt } from './words.ts';
 
 /** The hover at `offset`; null where there is nothing to say. */
 export function hoverAt(analysis: Analysis, offset: number): HoverText | null {
-  const mention = mentionAt(analysis.tree, offset);
+  const mention = mentionAt(analysis.names, offset);
   if (mention) {
     const lines = mention.definition && definitionHover(analysis, mention.definition);
     return lines && hoverText(lines, mention.range);

@@ -1,8 +1,9 @@
-/** Who refers to whom: every mention of a name, and the definition it leads to. */
-import type { SourceRange } from '../../../grammar/source-range.ts';
-import type { SyntaxTree } from '../../../grammar/syntax-tree.ts';
+/** Who refers to whom: every mention of a name, and the definition it leads to, in this file or in one it uses. */
+import { fileNumberOf, fileStride, type SourceRange } from '../../../grammar/source-range.ts';
 import type { Analysis } from '../../analyse.ts';
-import { type Definition, indexNames } from '../../design/name-index.ts';
+import { isLibraryPath } from '../../design/built-in-libraries.ts';
+import type { Definition, NameIndex } from '../../design/name-index.ts';
+import { fileAt } from '../../design/source-file.ts';
 
 /** One place where a name stands. */
 export interface Mention {
@@ -11,9 +12,8 @@ export interface Mention {
   readonly definition: Definition | null;
 }
 
-/** Every mention, in the order of the text. A name given in several phrases means the first of them. */
-export function mentionsOf(tree: SyntaxTree): Mention[] {
-  const { definitions, references } = indexNames(tree);
+/** Every mention in the text, in order. A name given in several phrases means the first of them. */
+export function mentionsOf({ definitions, references }: NameIndex): Mention[] {
   const given = definitions.map((definition) => ({
     range: definition.nameRange,
     definition: definitions.find((first) => isSame(first, definition)) ?? definition,
@@ -25,28 +25,42 @@ const isSame = (first: Definition, second: Definition): boolean =>
   first.kind === second.kind && first.name === second.name && first.scope === second.scope;
 
 /** The mention whose words hold `offset`, its end included. */
-export function mentionAt(tree: SyntaxTree, offset: number): Mention | null {
-  return mentionsOf(tree).find(({ range }) => range.start <= offset && offset <= range.end) ?? null;
+export function mentionAt(names: NameIndex, offset: number): Mention | null {
+  return mentionsOf(names).find(({ range }) => holds(range, offset)) ?? null;
 }
 
-/** Where the name at `offset` is given; null on anything else, and for a name that is given nowhere. */
-export function definitionAt({ tree }: Analysis, offset: number): SourceRange | null {
-  return mentionAt(tree, offset)?.definition?.nameRange ?? null;
+const holds = ({ start, end }: SourceRange, offset: number): boolean => start <= offset && offset <= end;
+
+/** Where the name at `offset` is given, or where a used file begins; null on anything else. */
+export function definitionAt({ names, files }: Analysis, offset: number): SourceRange | null {
+  const use = files[0].uses.find(({ declaration }) => holds(declaration.source.range, offset));
+  if (!use) return mentionAt(names, offset)?.definition?.nameRange ?? null;
+  const begin = (use.file?.number ?? 0) * fileStride;
+  return use.file && { start: begin, end: begin };
 }
 
-/** Every mention of the name at `offset`, its own included; none where the file doesn't give the name. */
-export function referencesAt({ tree }: Analysis, offset: number): SourceRange[] {
-  const definition = mentionAt(tree, offset)?.definition;
-  if (!definition) return [];
-  return mentionsOf(tree)
-    .filter((other) => other.definition !== null && isSame(other.definition, definition))
+/** Every mention in the text of what the name at `offset` means, its own included. */
+export function referencesAt({ names }: Pick<Analysis, 'names'>, offset: number): SourceRange[] {
+  const definition = mentionAt(names, offset)?.definition;
+  return definition
+    ? mentionsOfDefinition(names, ({ nameRange }) => nameRange.start === definition.nameRange.start)
+    : [];
+}
+
+/** Every mention in the text of the definition that `isMeant`. */
+export function mentionsOfDefinition(names: NameIndex, isMeant: (definition: Definition) => boolean): SourceRange[] {
+  return mentionsOf(names)
+    .filter(({ definition }) => definition !== null && isMeant(definition))
     .map(({ range }) => range);
 }
 
-/** The name at `offset`, where the file itself gives it and so may rename it. */
-export function renamableAt({ tree }: Analysis, offset: number): SourceRange | null {
-  const mention = mentionAt(tree, offset);
-  return mention?.definition ? mention.range : null;
+/** The name at `offset`, where this file or a file beside it gives it and so may rename it. */
+export function renamableAt({ names, files }: Analysis, offset: number): SourceRange | null {
+  const mention = mentionAt(names, offset);
+  if (!mention?.definition) return null;
+  const { start } = mention.definition.nameRange;
+  const isOurs = fileNumberOf(start) === 0 || !isLibraryPath(fileAt(files, start)?.path ?? '');
+  return isOurs ? mention.range : null;
 }
 
 const nameForm = /^[\p{L}_][\p{L}\p{M}\p{N}_]*$/u;

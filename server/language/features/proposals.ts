@@ -2,7 +2,7 @@
 import { type KnownWord, knownWords } from '../../../grammar/tokens.ts';
 import { type BlockKind, formOf, wordsOf as wordsOfBlock } from '../../../grammar/vocabulary.ts';
 import type { Analysis } from '../../analyse.ts';
-import { indexNames, type NameKind } from '../../design/name-index.ts';
+import type { NameKind } from '../../design/name-index.ts';
 import { blockKindAt } from './blocks.ts';
 import { type Word, wordsOf } from './words.ts';
 
@@ -76,8 +76,8 @@ const wordProposal = (word: KnownWord): Proposal => ({
   meaning: meaningOf(word),
 });
 
-function definedNames({ tree }: Analysis, wanted: NameKind): Proposal[] {
-  return indexNames(tree)
-    .definitions.filter(({ kind }) => kind === wanted)
+function definedNames({ names: { definitions, used } }: Analysis, wanted: NameKind): Proposal[] {
+  return [...definitions, ...used]
+    .filter(({ kind }) => kind === wanted)
     .map(({ name, kind }) => ({ label: name, kind: 'name', detail: kind, meaning: '' }));
 }

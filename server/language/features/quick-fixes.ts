@@ -5,7 +5,6 @@ import type { Problem } from '../../../grammar/problem.ts';
 import type { SourceRange } from '../../../grammar/source-range.ts';
 import { wordsOf } from '../../../grammar/vocabulary.ts';
 import type { Analysis } from '../../analyse.ts';
-import { indexNames } from '../../design/name-index.ts';
 import { blockKindAt } from './blocks.ts';
 
 /** Puts `newText` in the place of the problem's words. */
@@ -41,11 +40,12 @@ function nearest(analysis: Analysis, { code, range }: Problem): string | null {
 }
 
 /** Names of the kind that the reference at `range` asks for. */
-function namesFor({ tree }: Analysis, range: SourceRange): string[] {
-  const { definitions, references } = indexNames(tree);
+function namesFor({ names: { definitions, used, references } }: Analysis, range: SourceRange): string[] {
   const reference = references.find((candidate) => candidate.range.start === range.start);
   if (!reference) return [];
   const isWanted = (kind: string): boolean =>
     kind === reference.kind || (reference.kind === 'piece' && kind === 'divider');
-  return definitions.filter(({ kind, scope }) => isWanted(kind) && scope === reference.scope).map(({ name }) => name);
+  return [...definitions, ...used]
+    .filter(({ kind, scope }) => isWanted(kind) && scope === reference.scope)
+    .map(({ name }) => name);
 }
