@@ -1,9 +1,9 @@
 /** A .lap text from a file or from standard input, and where it finds the files it uses. */
 import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
-import { dirname, join, relative, resolve, sep } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import type { SourcePlace } from '../design/source-file.ts';
-import { isBelow, readBelow } from '../language/disk-files.ts';
+import { isBelow, pathBelow, readBelow } from '../language/disk-files.ts';
 import type { Terminal } from './terminal.ts';
 import { reasonOf } from './reason.ts';
 import { WrongUsage } from './wrong-usage.ts';
@@ -30,7 +30,7 @@ export function placeOf({ path }: Source): SourcePlace {
   const file = resolve(path ?? 'standard-input.lap');
   const root = workspaceFolder(dirname(file));
   return {
-    path: relative(root, file).split(sep).join('/'),
+    path: pathBelow(root, file),
     read: (wanted) => readBelow(root, join(root, wanted)),
   };
 }

@@ -21,3 +21,12 @@ export function followPath(from: string, written: string): FollowedPath {
   }
   return { kind: 'path', path: parts.join('/') };
 }
+
+/** How the file at `from` writes the path of the file at `path`: what `followPath` follows back. */
+export function writtenPath(from: string, path: string): string {
+  const folder = from.split('/').slice(0, -1);
+  const parts = path.split('/');
+  let shared = 0;
+  while (shared < folder.length && shared < parts.length - 1 && folder[shared] === parts[shared]) shared++;
+  return [...folder.slice(shared).map(() => '..'), ...parts.slice(shared)].join('/');
+}

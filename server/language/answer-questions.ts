@@ -8,6 +8,7 @@ import { definitionAt, isName, referencesAt, renamableAt } from './features/name
 import { previewOf } from './features/preview.ts';
 import { proposalsAt } from './features/proposals.ts';
 import { quickFixes } from './features/quick-fixes.ts';
+import { fileProposals, usedPathAt } from './features/use-proposals.ts';
 import { offsetAt } from './from-protocol.ts';
 import type { AnalysedDocument, OpenDocuments } from './open-documents.ts';
 import { mentionsInWorkspace } from './workspace-names.ts';
@@ -15,6 +16,7 @@ import { type DrawingQuestion, drawingRequest } from './preview-messages.ts';
 import {
   codeActionOf,
   completionOf,
+  fileCompletionOf,
   foldOf,
   highlightOf,
   hoverOf,
@@ -115,7 +117,14 @@ export function answerQuestions(
       return change ? [replacementOf(lineStarts, change.range, change.newText)] : [];
     }),
   );
-  connection.onCompletion(at('Completion', ({ analysis }, offset) => proposalsAt(analysis, offset).map(completionOf)));
+  connection.onCompletion(
+    at('Completion', ({ uri, text, analysis, lineStarts }, offset) => {
+      const used = usedPathAt(text, offset);
+      if (!used) return proposalsAt(analysis, offset).map(completionOf);
+      const paths = documents.workspace.pathsBeside(uri);
+      return fileProposals(paths, analysis.files[0].path, used).map((file) => fileCompletionOf(lineStarts, file));
+    }),
+  );
   connection.onCodeAction(({ textDocument: { uri }, range }) =>
     answered('Quick fixes', uri, (document) => {
       const { text, analysis, lineStarts } = document;

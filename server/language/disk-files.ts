@@ -8,6 +8,9 @@ export function isBelow(root: string, path: string): boolean {
   return way !== '..' && !way.startsWith(`..${sep}`) && !isAbsolute(way);
 }
 
+/** The path of a file below a folder, its folders parted by `/`. */
+export const pathBelow = (root: string, file: string): string => relative(root, file).split(sep).join('/');
+
 /** A file on disk, if links lead nowhere outside the folder. */
 export function readBelow(root: string, file: string): FileRead {
   try {

@@ -35,7 +35,7 @@ const initializeResult: InitializeResult = {
     renameProvider: { prepareProvider: true },
     foldingRangeProvider: true,
     documentFormattingProvider: true,
-    completionProvider: {},
+    completionProvider: { triggerCharacters: ['"', '/'] },
     codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix] },
   },
 };

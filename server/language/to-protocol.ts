@@ -24,6 +24,7 @@ import type { OutlineEntry } from './features/document-outline.ts';
 import type { HoverText } from './features/hover-text.ts';
 import type { Proposal } from './features/proposals.ts';
 import type { QuickFix } from './features/quick-fixes.ts';
+import type { FileProposal } from './features/use-proposals.ts';
 import type { AnalysedDocument, PlaceInFile } from './open-documents.ts';
 
 type LineStarts = readonly number[];
@@ -114,6 +115,10 @@ export function completionOf(proposal: Proposal): CompletionItem {
   const kind = proposal.kind === 'word' ? CompletionItemKind.Keyword : CompletionItemKind.Reference;
   const { label, detail, meaning } = proposal;
   return { label, kind, ...(detail && { detail }), ...(meaning && { documentation: meaning }) };
+}
+
+export function fileCompletionOf(lineStarts: LineStarts, { path, range }: FileProposal): CompletionItem {
+  return { label: path, kind: CompletionItemKind.File, textEdit: replacementOf(lineStarts, range, path) };
 }
 
 export function codeActionOf(document: AnalysedDocument, { title, problem, newText }: QuickFix): CodeAction {

@@ -1,9 +1,9 @@
 /** Files as the editor names them: documents by their address, paths below the workspace folder, texts open or on disk. */
-import { dirname, join, relative, sep } from 'node:path';
+import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { isLibraryPath, libraryAddress } from '../design/built-in-libraries.ts';
 import { nowhere, type SourcePlace } from '../design/source-file.ts';
-import { isBelow, lapFilesBelow, readBelow } from './disk-files.ts';
+import { isBelow, lapFilesBelow, pathBelow, readBelow } from './disk-files.ts';
 
 /** The text of a document that is open in the editor, null where it isn't. */
 type OpenText = (uri: string) => string | null;
@@ -51,7 +51,7 @@ export class WorkspaceFiles {
     const own = diskPath(uri);
     if (root === null || own === null) return nowhere;
     return {
-      path: relative(root, own).split(sep).join('/'),
+      path: pathBelow(root, own),
       read: (path) => {
         const file = join(root, path);
         const address = pathToFileURL(file).href;
@@ -66,6 +66,12 @@ export class WorkspaceFiles {
   filesBeside(uri: string): string[] {
     const root = this.rootOf(uri);
     return root === null ? [] : lapFilesBelow(root).map((file) => pathToFileURL(file).href);
+  }
+
+  /** Paths of all .lap files in the workspace folder of `uri`, as `placeOf` counts them. */
+  pathsBeside(uri: string): string[] {
+    const root = this.rootOf(uri);
+    return root === null ? [] : lapFilesBelow(root).map((file) => pathBelow(root, file));
   }
 
   /** The text of a file on disk, null where it cannot be read. */

@@ -48,14 +48,15 @@ export class ServerSession {
     });
   }
 
-  /** Starts the bundled server and shakes hands. Throws when the bundle has not been built. */
-  static async start(transport: Transport): Promise<ServerSession> {
+  /** Starts the bundled server in a workspace folder, named by its address, and shakes hands. Throws when the bundle has not been built. */
+  static async start(transport: Transport, folder: string | null = null): Promise<ServerSession> {
     if (!existsSync(bundle)) throw new Error(`${bundle} is missing: run "npm run build" first`);
     const { child, connection } = transport === 'stdio' ? overStreams() : overIpc();
     connection.listen();
     const result = await connection.sendRequest<InitializeResult>('initialize', {
       processId: process.pid,
-      rootUri: null,
+      rootUri: folder,
+      workspaceFolders: folder === null ? null : [{ uri: folder, name: 'workspace' }],
       capabilities: {},
     });
     const session = new ServerSession(child, connection, result);

@@ -4,6 +4,7 @@ import { type BlockKind, formOf, wordsOf as wordsOfBlock } from '../../../gramma
 import type { Analysis } from '../../analyse.ts';
 import type { NameKind } from '../../design/name-index.ts';
 import { blockKindAt } from './blocks.ts';
+import { libraryProposals } from './use-proposals.ts';
 import { type Word, wordsOf } from './words.ts';
 
 export interface Proposal {
@@ -43,6 +44,7 @@ export function proposalsAt(analysis: Analysis, offset: number): Proposal[] {
   const block = blockKindAt(analysis, offset);
   const before = wordBefore(analysis.text, offset);
   if (before === null) return wordsOfBlock(block).map((word) => phraseProposal(block, word));
+  if (before.text === 'use' && block === 'document') return libraryProposals();
   const words = followingWords[before.text]?.map(wordProposal) ?? [];
   const kind = block === 'document' ? undefined : followingNames[before.text];
   if (kind === undefined && words.length > 0) return words;
