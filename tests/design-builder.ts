@@ -14,7 +14,7 @@ import type {
   StripStock,
   TipRule,
 } from '../server/design/design-model.ts';
-import type { Kit } from '../server/design/work-model.ts';
+import type { Kit, Placement, Work, WorkPart } from '../server/design/work-model.ts';
 import { circularArc } from '../server/geometry/flatten-path.ts';
 import type { Contour } from '../server/geometry/path.ts';
 import type { Point } from '../server/geometry/point.ts';
@@ -195,4 +195,31 @@ export function kitOf(panel: Panel, more: Partial<Kit> = {}): Kit {
     studentsPerJig: 2,
     ...more,
   };
+}
+
+export function benchWithErrors(pitchError: number | null, pitchScatter: number | null): Bench {
+  return benchOf({ kerf: 3, pitchError, pitchScatter });
+}
+
+export function workOf(more: Partial<Work> = {}): Work {
+  return {
+    ...named('work'),
+    copies: 1,
+    placements: [],
+    hanging: null,
+    finish: null,
+    moisture: null,
+    hourly: null,
+    labour: [],
+    gain: null,
+    commission: 0,
+    tax: 0,
+    packing: null,
+    losses: 0,
+    ...more,
+  };
+}
+
+export function placementOf(part: WorkPart, at: Point, more: Partial<Placement> = {}): Placement {
+  return { part, at, turn: 0, mirrored: false, layer: 0, range: nowhere, ...more };
 }

@@ -7,7 +7,13 @@ import { expandNotches } from './expand-notches.ts';
 import type { MarkedKinds, MarkedPiece, MarkedStrip } from './marked-kinds.ts';
 import type { StockCutting } from './stock/plan-stock.ts';
 import { planStocks } from './plan-stocks.ts';
-import { planSettings } from './plan-settings.ts';
+import { notchingBench, planSettings } from './plan-settings.ts';
+import { planMass } from './plan-mass.ts';
+import { planMill } from './plan-mill.ts';
+import { planHanging } from './plan-hanging.ts';
+import { planFinish } from './plan-finish.ts';
+import { planClosing } from './plan-closing.ts';
+import { planMovement } from './plan-movement.ts';
 import { planSteps } from './plan-steps.ts';
 import { planAngle, planArea, planLength } from './plan-rounding.ts';
 import type {
@@ -37,6 +43,10 @@ export interface PlannedDesign {
 export function buildPlan(planned: PlannedDesign, source: string, cuttings: readonly StockCutting[] = []): ShopPlan {
   const { settings, changes, byHand } = planSettings(planned.kinds, planned.design.benches);
   const cautions = cautionsFor(planned.panels);
+  const { design, panels, kinds } = planned;
+  const bench = notchingBench(design.benches);
+  const stock = planStocks(cuttings);
+  const mass = planMass(design, panels);
   return {
     schema: 'halflap-plan/1',
     title: planned.design.title,
@@ -52,19 +62,19 @@ export function buildPlan(planned: PlannedDesign, source: string, cuttings: read
     settings,
     changes,
     byHand,
-    stock: planStocks(cuttings),
-    mill: [],
+    stock,
+    mill: planMill(kinds, stock, bench),
     sheets: [],
     frames: [],
     blanks: [],
     bands: [],
     pours: [],
     boards: [],
-    mass: { perCopyG: null, parts: [], centre: null, notes: [] },
-    hanging: null,
-    finish: null,
-    fit: [],
-    movement: [],
+    mass,
+    hanging: planHanging(design.work, panels, mass),
+    finish: planFinish(design, panels),
+    fit: planClosing(panels, settings, bench),
+    movement: planMovement(design, panels),
     steps: planSteps(planned, { settings, cautions }),
     kit: null,
     labour: {

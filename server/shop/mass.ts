@@ -19,7 +19,7 @@ export interface PanelMass {
 }
 
 /** 1 kg/m³ is 10⁻⁶ g/mm³: 1000 g in 10⁹ mm³. */
-const gramsPerCubicMillimetre = 1e-6;
+export const gramsPerCubicMillimetre = 1e-6;
 
 /**
  * The mass of one copy of `laid`: Σ volume, notches taken off, × density. Strips and pieces weigh as assembled and

@@ -23,7 +23,8 @@ export interface PlanMovement {
   sizeMm: number;
   madePct: number;
   hangsPct: number;
-  changeMm: number;
+  /** Negative shrinks; null where the wood's shrinkage is not known. */
+  changeMm: number | null;
   text: string;
 }
 
@@ -45,7 +46,7 @@ export interface PlanMass {
   notes: string[];
 }
 
-/** x runs to the right as the person sees it who looks at that side. */
+/** A level run behind the work, in its frame, seen from the front; `heightMm` is its upper edge. */
 export interface PlanSpan {
   heightMm: number;
   fromMm: number;
@@ -63,10 +64,9 @@ export interface PlanHanging {
   verdict: 'holds' | 'too weak' | 'not known';
   /** The fewest fixings of this kind that would hold. */
   fixingsNeeded: number | null;
-  /** In the work's frame, seen from the front. */
   cleat: PlanSpan | null;
   spacer: PlanSpan | null;
-  /** Holes in the cleat, seen from behind: x to the right of a person who looks at the back. */
+  /** Holes in the cleat: x from its left end as seen from behind, y above the work's origin. */
   drill: { xMm: number; yMm: number }[];
   notes: string[];
 }

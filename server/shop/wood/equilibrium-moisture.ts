@@ -13,3 +13,17 @@ export function equilibriumMoisture(celsius: number, humidity: number): number {
   const second = (1.91 + 0.0407 * celsius - 0.000293 * celsius ** 2) * first * bound;
   return (1800 / weight) * (bound / (1 - bound) + (first + 2 * second) / (1 + first + second));
 }
+
+/** Each halving of 0 to 1 adds a binary digit; these are all that a humidity in whole percent can want. */
+const halvings = 30;
+
+/** The relative humidity, 0 to 1, in which wood comes to `moisture` percent at `celsius`: the equation solved by halving. */
+export function humidityFor(celsius: number, moisture: number): number {
+  let [low, high] = [0, 1];
+  for (let step = 0; step < halvings; step++) {
+    const middle = (low + high) / 2;
+    if (equilibriumMoisture(celsius, middle) < moisture) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}

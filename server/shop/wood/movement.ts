@@ -19,9 +19,19 @@ export function movementAcross(
   const inRange = (moisture: number): boolean =>
     moisture >= coefficientRange.driest && moisture <= coefficientRange.wettest;
   if (inRange(before) && inRange(after)) return size * wood.change[direction].value * (after - before);
-  const saturation = saturationOf(wood);
+  return movementByShrinkage(wood.shrinkage[direction].value, saturationOf(wood), size, before, after);
+}
+
+/** Eq. 13-3 alone, for a wood of which only the shrinkage from green to ovendry is known, `shrinkage` percent. */
+export function movementByShrinkage(
+  shrinkage: number,
+  saturation: number,
+  size: number,
+  before: number,
+  after: number,
+): number {
   const [from, to] = [Math.min(before, saturation), Math.min(after, saturation)];
-  return (size * (to - from)) / ((saturation * 100) / wood.shrinkage[direction].value - saturation + from);
+  return (size * (to - from)) / ((saturation * 100) / shrinkage - saturation + from);
 }
 
 /**

@@ -1,0 +1,75 @@
+/** The parts of the assembled work where they stand: outlines as polygons in the work's frame. Lengths mm. */
+import type { Placement, Work, WorkPart } from '../design/work-model.ts';
+import { flattenContour } from '../geometry/flatten-path.ts';
+import { add, type Point, turned } from '../geometry/point.ts';
+import { areaOf } from '../geometry/polygons.ts';
+import type { LaidPanel, Polygon } from '../lattice/laid-panel.ts';
+
+export interface PlacedPart {
+  readonly part: WorkPart;
+  readonly layer: number;
+  /** Outer rings counter-clockwise, holes clockwise. */
+  readonly rings: readonly Polygon[];
+}
+
+/** Every placement whose part has an outline; a panel that could not be laid out has none. */
+export const placedParts = ({ placements }: Work, panels: readonly LaidPanel[]): PlacedPart[] =>
+  placements.flatMap((placement) => {
+    const rings = ringsOf(placement.part, panels);
+    return rings.length === 0
+      ? []
+      : [{ part: placement.part, layer: placement.layer, rings: rings.map((ring) => placed(ring, placement)) }];
+  });
+
+/** A part's outline in its own frame. */
+export function ringsOf(part: WorkPart, panels: readonly LaidPanel[]): readonly Polygon[] {
+  switch (part.kind) {
+    case 'panel':
+      return panels.find(({ panel }) => panel.name === part.panel.name)?.region ?? [];
+    case 'board':
+      return part.board.outline.contours.map(flattenContour);
+    case 'pour':
+      return mouldRings(part.pour);
+  }
+}
+
+function mouldRings({ mould }: Extract<WorkPart, { kind: 'pour' }>['pour']): Polygon[] {
+  switch (mould.kind) {
+    case 'outline':
+      return mould.outline.contours.map(flattenContour);
+    case 'rectangle':
+      return [rectangle(mould.width, mould.height)];
+    case 'blank':
+      return [rectangle(mould.blank.width, mould.blank.height)];
+  }
+}
+
+/** About the origin. */
+const rectangle = (width: number, height: number): Polygon => [
+  { x: -width / 2, y: -height / 2 },
+  { x: width / 2, y: -height / 2 },
+  { x: width / 2, y: height / 2 },
+  { x: -width / 2, y: height / 2 },
+];
+
+/** p ↦ R(turn)·M·p + at; a mirrored ring is walked backwards, so that it turns the way it did. */
+function placed(ring: Polygon, { at, turn, mirrored }: Placement): Point[] {
+  const points = mirrored ? ring.map(({ x, y }) => ({ x, y: -y })).reverse() : ring;
+  return points.map((point) => add(turned(point, turn), at));
+}
+
+/** Centre of the area inside rings: Σ over edges of (p + q)(p × q) / 6A. Null for no area. */
+export function centroidOf(rings: readonly Polygon[]): Point | null {
+  const area = areaOf(rings);
+  if (area === 0) return null;
+  let [x, y] = [0, 0];
+  for (const ring of rings) {
+    ring.forEach((point, index) => {
+      const next = ring[(index + 1) % ring.length] ?? point;
+      const twice = point.x * next.y - point.y * next.x;
+      x += (point.x + next.x) * twice;
+      y += (point.y + next.y) * twice;
+    });
+  }
+  return { x: x / (6 * area), y: y / (6 * area) };
+}

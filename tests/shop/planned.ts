@@ -1,0 +1,32 @@
+/** Plans of designs built without text, and the cutting plans they need. */
+import type { Design, Panel } from '../../server/design/design-model.ts';
+import { emptyDesign } from '../../server/design/empty-design.ts';
+import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
+import { buildPlan, type PlannedDesign } from '../../server/shop/build-plan.ts';
+import { markKinds } from '../../server/shop/mark-kinds.ts';
+import { notchingBench } from '../../server/shop/plan-settings.ts';
+import type { ShopPlan } from '../../server/shop/shop-plan.ts';
+import { loadSolver } from '../../server/shop/stock/load-solver.ts';
+import { planStock } from '../../server/shop/stock/plan-stock.ts';
+import { startWatch } from '../../server/shop/stock/start-watch.ts';
+import { stockDemands } from '../../server/shop/stock/stock-demands.ts';
+
+/** A design of these panels and whatever else. */
+export function plannedOf(panels: readonly Panel[], more: Partial<Design> = {}): PlannedDesign {
+  const design: Design = { ...emptyDesign, panels, ...more };
+  const laid = panels.flatMap((panel) => layOutPanel(panel, design.work?.copies).panel ?? []);
+  return { text: '', design, panels: laid, kinds: markKinds(laid, design.kits), incomplete: false };
+}
+
+/** With the sticks cut. */
+export async function cutPlanOf(panels: readonly Panel[], more: Partial<Design> = {}): Promise<ShopPlan> {
+  const planned = plannedOf(panels, more);
+  const bench = notchingBench(planned.design.benches);
+  const demands = stockDemands(planned.kinds, bench?.trim ?? 0);
+  const watch = () => startWatch({ seconds: 20 });
+  return buildPlan(planned, 'built', await planStock(demands, bench?.kerf ?? null, await loadSolver(), watch));
+}
+
+/** Without: no sticks, no milling, no price of wood. */
+export const planOf = (panels: readonly Panel[], more: Partial<Design> = {}): ShopPlan =>
+  buildPlan(plannedOf(panels, more), 'built');
