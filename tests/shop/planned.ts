@@ -15,7 +15,7 @@ import { stockDemands } from '../../server/shop/stock/stock-demands.ts';
 export function plannedOf(panels: readonly Panel[], more: Partial<Design> = {}): PlannedDesign {
   const design: Design = { ...emptyDesign, panels, ...more };
   const laid = panels.flatMap((panel) => layOutPanel(panel, design.work?.copies).panel ?? []);
-  return { text: '', design, panels: laid, kinds: markKinds(laid, design.kits), incomplete: false };
+  return { revision: '00000000', design, panels: laid, kinds: markKinds(laid, design.kits), incomplete: false };
 }
 
 /** With the sticks cut. */
