@@ -17,15 +17,17 @@ export function drawPanel(laid: LaidPanel, kinds: MarkedKinds, title: string | n
   ];
   return {
     title: title ?? laid.panel.name,
-    panel: laid.panel.name,
+    name: laid.panel.name,
+    heading: `panel ${laid.panel.name}`,
     bounds: drawingBounds(layers),
     layers,
+    texts: [],
     summary: summarise(laid),
   };
 }
 
 /** The mark of every group of this panel. */
-function marksOf<Group>(
+export function marksOf<Group>(
   laid: LaidPanel,
   marked: readonly {
     readonly mark: string;
@@ -75,7 +77,7 @@ function drawnStrip(group: StripGroup, mark: string): DrawnKind {
 }
 
 /** A strip seen from the front: its axis along x from 0 to its length. */
-function stripRing({ length, stock }: StripGroup): number[] {
+export function stripRing({ length, stock }: StripGroup): number[] {
   const half = stock.face / 2;
   return [0, -half, length, -half, length, half, 0, half];
 }
@@ -119,7 +121,7 @@ function placementNumbers(placements: Iterable<Placement>): number[] {
   return [...placements].flatMap(({ at, turn }) => [at.x, at.y, turn]);
 }
 
-const ringOf = (polygon: Polygon): Rings[number] => coarserRing(polygon).flatMap(({ x, y }) => [x, y]);
+export const ringOf = (polygon: Polygon): Rings[number] => coarserRing(polygon).flatMap(({ x, y }) => [x, y]);
 
 /** Items with equal keys together, in the order in which the keys are met; no group is empty. */
 function grouped<Item>(items: readonly Item[], keyOf: (item: Item) => string): [Item, ...Item[]][] {

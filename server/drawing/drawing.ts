@@ -2,7 +2,18 @@
 import type { SourceRange } from '../../grammar/source-range.ts';
 
 /** What a layer shows; writers choose colour and line by it. */
-export type LayerKind = 'region' | 'strip' | 'piece' | 'trimmed' | 'outline' | 'note';
+export type LayerKind =
+  | 'region'
+  | 'board'
+  | 'resin'
+  | 'offcut'
+  | 'strip'
+  | 'piece'
+  | 'trimmed'
+  /** A line with everything outside it paled. */
+  | 'outline'
+  /** Lines alone. */
+  | 'note';
 
 /** Rings of x, y pairs: [[x0, y0, x1, y1, …], …]; every ring is closed. */
 export type Rings = readonly (readonly number[])[];
@@ -25,13 +36,28 @@ export interface DrawingLayer {
   readonly level: number;
   readonly wood: string | null;
   readonly kinds: readonly DrawnKind[];
+  /** What the layer is cut down to, in the drawing's coordinates; left out where nothing is cut. */
+  readonly clip?: Rings;
+}
+
+/** Words in the drawing, at a size on the wood: `size` is the height of the letters in mm. */
+export interface DrawnText {
+  readonly x: number;
+  readonly y: number;
+  readonly size: number;
+  readonly anchor: 'start' | 'middle' | 'end';
+  readonly text: string;
 }
 
 export interface Drawing {
   readonly title: string;
-  readonly panel: string;
+  /** What is drawn, as its name stands in the file: ids begin with it. */
+  readonly name: string;
+  /** What is drawn, in words: "panel blade". */
+  readonly heading: string;
   readonly bounds: { readonly left: number; readonly bottom: number; readonly right: number; readonly top: number };
   readonly layers: readonly DrawingLayer[];
+  readonly texts: readonly DrawnText[];
   /** Lines of plain text that sum the drawing up, for screen readers and captions. */
   readonly summary: readonly string[];
 }

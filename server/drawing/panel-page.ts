@@ -13,7 +13,7 @@ import { woodTint } from './wood-tints.ts';
 export function panelPage(drawing: Drawing, source: string): PageFile {
   const { page, caption } = pictureFrame(drawing, source);
   const items = [...layerItems(drawing, coloured.looks.outline), ...markTexts(drawing), ...caption.items];
-  const title = `${drawing.title}, panel ${drawing.panel}`;
+  const title = `${drawing.title}, ${drawing.heading}`;
   return {
     title,
     summary: drawing.summary.join('. '),
@@ -41,6 +41,9 @@ function layerItems(drawing: Drawing, outline: Look): PageItem[] {
 function layerLook({ kind, level, wood }: DrawingLayer, front: number, outline: Look): Look {
   if (kind === 'region') return { fill: '#f6f4ee', stroke: null, width: 0, dash: [] };
   if (kind === 'strip') return { fill: woodTint(wood, front - level + 1), stroke: ink, width: 0.22, dash: [] };
+  if (kind === 'board') return { fill: woodTint(wood, 1), stroke: ink, width: 0.22, dash: [] };
+  if (kind === 'offcut') return { fill: '#f3f0ea', stroke: ink, width: 0.18, dash: [1, 0.5] };
+  if (kind === 'resin') return { fill: '#e9d0a8', stroke: ink, width: 0.22, dash: [] };
   if (kind === 'piece') return { fill: woodTint(wood, 0), stroke: ink, width: 0.18, dash: [] };
   if (kind === 'trimmed') return { fill: woodTint(wood, 1), stroke: ink, width: 0.18, dash: [1, 0.5] };
   return outline;

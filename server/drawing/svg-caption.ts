@@ -1,6 +1,6 @@
 /** What stands under a drawing: title, the summary, a bar to check the print with, and a full-size sample of every infill piece. */
 import type { Drawing, DrawnKind } from './drawing.ts';
-import { commonestMark, kindsOf } from './svg-marks.ts';
+import { commonestMark, isLabelled, kindsOf } from './svg-marks.ts';
 import type { PageItem, PathItem, PathStep, TextItem } from './page/page-model.ts';
 import { ink } from './page/palettes.ts';
 import { ringSteps } from './page/path-steps.ts';
@@ -42,7 +42,7 @@ export function captionWidth(drawing: Drawing, source: string): number {
 }
 
 function captionTexts(drawing: Drawing, source: string): string[] {
-  const common = commonestMark(drawing);
+  const common = isLabelled(drawing) ? null : commonestMark(drawing);
   return [
     `From ${source}`,
     ...drawing.summary,
@@ -50,8 +50,8 @@ function captionTexts(drawing: Drawing, source: string): string[] {
   ];
 }
 
-/** Letters beyond the Latin, Greek and Cyrillic scripts may be as wide as they are high. */
-function textWidth(text: string, size: number): number {
+/** Millimetres that `text` takes at `size`, generously: letters beyond the Latin, Greek and Cyrillic scripts may be as wide as they are high. */
+export function textWidth(text: string, size: number): number {
   return size * Array.from(text).reduce((ems, letter) => ems + (letter < '\u2e80' ? 0.6 : 1), 0);
 }
 
@@ -72,6 +72,7 @@ function checkBar(left: number, top: number): PageItem[] {
 
 /** One kind a mark, in the order of the marks. */
 function samplesOf(drawing: Drawing): DrawnKind[] {
+  if (isLabelled(drawing)) return [];
   const byMark = new Map(kindsOf(drawing, ['piece', 'trimmed']).map((kind) => [kind.mark, kind] as const));
   return [...byMark.values()].sort((first, second) => first.mark.localeCompare(second.mark, 'en', { numeric: true }));
 }

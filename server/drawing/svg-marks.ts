@@ -1,6 +1,6 @@
 /** Marks on a drawing: beside every strip's end 1, and inside every infill piece that is not of the commonest kind. */
 import { radians, turned } from '../geometry/point.ts';
-import type { Drawing, DrawnKind } from './drawing.ts';
+import type { Drawing, DrawnKind, DrawnText } from './drawing.ts';
 import type { PageItem, TextItem } from './page/page-model.ts';
 import { textAt } from './sheet/sheet-lines.ts';
 
@@ -13,8 +13,9 @@ const pieceMarkSize = 1.7;
 /** From a line of text's base to its middle, in heights of its letters. */
 const toMiddle = 0.35;
 
-/** The marks in the flipped coordinates of the picture, never upside down. */
+/** The marks, or the words that a drawing brings in their place, in the flipped coordinates of the picture, never upside down. */
 export function markTexts(drawing: Drawing): PageItem[] {
+  if (isLabelled(drawing)) return drawing.texts.map(ownText);
   const strips = kindsOf(drawing, ['strip']);
   const common = commonestMark(drawing);
   const pieces = kindsOf(drawing, ['piece', 'trimmed']).filter((kind) => kind.mark !== common);
@@ -23,6 +24,12 @@ export function markTexts(drawing: Drawing): PageItem[] {
     ...pieces.flatMap((kind) => textsOf(kind, null, pieceMarkSize)),
   ];
 }
+
+/** Words of the drawing's own, in the flipped coordinates of the picture. */
+const ownText = ({ x, y, size, anchor, text }: DrawnText): TextItem => textAt(text, { x, y: -y }, { size, anchor });
+
+/** Whether the drawing brings words of its own, that say which mark is where. */
+export const isLabelled = ({ texts }: Drawing): boolean => texts.length > 0;
 
 /** The infill mark that most pieces have; they carry no mark in the drawing, and the caption says so. Null without infill. */
 export function commonestMark(drawing: Drawing): string | null {

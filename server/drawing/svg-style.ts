@@ -1,5 +1,5 @@
 /** Looks of an SVG drawing: one fill a layer, made of a wood's tint and of lines that tell the layers apart without colour. */
-import type { Drawing, DrawingLayer } from './drawing.ts';
+import type { Drawing, DrawingLayer, LayerKind } from './drawing.ts';
 import { ink } from './page/palettes.ts';
 import { number } from './svg-text.ts';
 import { woodTint } from './wood-tints.ts';
@@ -16,6 +16,8 @@ export function styleSheet(drawing: Drawing): string[] {
     '.sheet { fill: #ffffff; }',
     '.ground { fill: #f6f4ee; }',
     `.strip { stroke: ${ink}; stroke-width: 0.22; stroke-linejoin: round; }`,
+    `.board, .offcut, .resin { stroke: ${ink}; stroke-width: 0.22; stroke-linejoin: round; }`,
+    '.resin { fill: #c98b2b; fill-opacity: 0.4; }',
     `.piece, .trimmed { stroke: ${ink}; stroke-width: 0.18; stroke-linejoin: round; }`,
     '.veil { fill: #ffffff; fill-opacity: 0.66; }',
     '.edge { fill: none; stroke: #0f5257; stroke-width: 0.6; stroke-linejoin: round; }',
@@ -29,7 +31,9 @@ export function styleSheet(drawing: Drawing): string[] {
   ];
 }
 
-const isWood = ({ kind }: DrawingLayer): boolean => kind === 'strip' || kind === 'piece' || kind === 'trimmed';
+const woodLayers: readonly LayerKind[] = ['board', 'offcut', 'strip', 'piece', 'trimmed'];
+
+const isWood = ({ kind }: DrawingLayer): boolean => woodLayers.includes(kind);
 
 function fillPattern(layer: DrawingLayer, index: number, front: number): string {
   const steps = layer.kind === 'strip' ? front - layer.level : 0;
@@ -42,9 +46,9 @@ function fillPattern(layer: DrawingLayer, index: number, front: number): string 
   );
 }
 
-/** Strips show grain along their axis, denser the further back; whole pieces show none; trimmed ones are hatched askew. */
+/** Strips show grain along their axis, denser the further back; whole pieces show none; trimmed ones and off-cuts are hatched askew. */
 function linesOf(layer: DrawingLayer, steps: number): { spacing: number; angle: number; width: number } {
   if (layer.kind === 'piece') return { spacing: 1, angle: 0, width: 0 };
-  if (layer.kind === 'trimmed') return { spacing: 1.1, angle: -52, width: 0.16 };
+  if (layer.kind === 'trimmed' || layer.kind === 'offcut') return { spacing: 1.1, angle: -52, width: 0.16 };
   return { spacing: 1.5 / (1 + steps), angle: -(layer.kinds[0]?.placements[2] ?? 0), width: 0.12 };
 }

@@ -12,10 +12,10 @@ export function writeSvg(drawing: Drawing, source: string): string {
   const { page, caption } = pictureFrame(drawing, source);
   const size = `width="${number(page.width)}mm" height="${number(page.height)}mm"`;
   const viewBox = [page.left, page.top, page.width, page.height].map(number).join(' ');
-  const nextId = idCounter(drawing.panel);
+  const nextId = idCounter(drawing.name);
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" ${size} viewBox="${viewBox}" role="img" aria-labelledby="drawing-title drawing-summary">`,
-    `<title id="drawing-title">${escaped(drawing.title)}, panel ${escaped(drawing.panel)}</title>`,
+    `<title id="drawing-title">${escaped(drawing.title)}, ${escaped(drawing.heading)}</title>`,
     `<desc id="drawing-summary">${escaped(drawing.summary.join('. '))}</desc>`,
     ...styleSheet(drawing),
     `<rect class="sheet" x="${number(page.left)}" y="${number(page.top)}" width="${number(page.width)}" height="${number(page.height)}"/>`,
@@ -27,8 +27,14 @@ export function writeSvg(drawing: Drawing, source: string): string {
 }
 
 function layerGroup(layer: DrawingLayer, index: number, page: PictureArea, nextId: (mark: string) => string): string[] {
-  const open = `<g id="layer-${index}" class="${layer.kind} layer-${index}" data-layer="${escaped(layer.name)}">`;
-  return [open, ...layer.kinds.flatMap((kind) => kindPaths(layer, kind, page, nextId)), '</g>'];
+  const clip = layer.clip === undefined ? '' : ` clip-path="url(#layer-clip-${index})"`;
+  const open = `<g id="layer-${index}" class="${layer.kind} layer-${index}" data-layer="${escaped(layer.name)}"${clip}>`;
+  return [...clipPath(layer, index), open, ...layer.kinds.flatMap((kind) => kindPaths(layer, kind, page, nextId)), '</g>'];
+}
+
+function clipPath({ clip }: DrawingLayer, index: number): string[] {
+  if (clip === undefined) return [];
+  return [`<clipPath id="layer-clip-${index}"><path clip-rule="evenodd" d="${pathData(clip)}"/></clipPath>`];
 }
 
 function kindPaths(
@@ -38,6 +44,7 @@ function kindPaths(
   nextId: (mark: string) => string,
 ): string[] {
   const shapes = [...placedRings(kind)].map(pathData);
+  if (layer.kind === 'note') return shapes.map((data) => `<path class="edge" d="${data}"/>`);
   if (layer.kind === 'region') return shapes.map((data) => `<path class="ground" fill-rule="evenodd" d="${data}"/>`);
   if (layer.kind === 'outline') return shapes.flatMap((data) => [veil(page, data), `<path class="edge" d="${data}"/>`]);
   const mark = escaped(kind.mark);
@@ -55,11 +62,11 @@ function veil(page: PictureArea, outline: string): string {
   return `<path class="veil" fill-rule="evenodd" d="${sheet}${outline}"/>`;
 }
 
-/** Ids such as blade-A1-17: panel, mark, and a count of its own for each mark. */
-function idCounter(panel: string): (mark: string) => string {
+/** Ids such as blade-A1-17: what is drawn, mark, and a count of its own for each mark. */
+function idCounter(name: string): (mark: string) => string {
   const counts = new Map<string, number>();
   return (mark) => {
-    const kind = `${idPart(panel)}-${idPart(mark)}`;
+    const kind = `${idPart(name)}-${idPart(mark)}`;
     const count = (counts.get(kind) ?? 0) + 1;
     counts.set(kind, count);
     return `${kind}-${count}`;

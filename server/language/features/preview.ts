@@ -1,34 +1,62 @@
-/** Answers the preview: which panels there are, and the drawing of one of them. */
+/** Answers the preview: which views there are, and what one of them shows. */
 import { lineColumnAt } from '../../../grammar/source-range.ts';
+import type { Problem } from '../../../grammar/problem.ts';
 import type { Analysis } from '../../analyse.ts';
-import { drawPanel } from '../../drawing/draw-panel.ts';
-import type { Drawing } from '../../drawing/drawing.ts';
+import type { PlanStock } from '../../shop/shop-plan.ts';
 import type { AnalysedDocument } from '../open-documents.ts';
-import type { DrawingAnswer } from '../preview-messages.ts';
+import type { DrawingAnswer, PreviewProblem } from '../preview-messages.ts';
+import { earlierPlace } from './earlier-place.ts';
+import { markCards } from './mark-cards.ts';
+import { type DesignView, viewsOf } from './preview-views.ts';
+
+/** Finds the cutting plans of a design; they are asked for only by views that show them. */
+export type StickPlanner = (analysis: Analysis) => Promise<readonly PlanStock[]>;
 
 /**
- * The drawing of the panel called `wanted`, or of the first one. A text with errors is drawn as it last was without,
- * and said to be stale; where that panel was never without, what can be laid out now is drawn, stale too.
+ * The view called `wanted`, or the first one. A text with errors is drawn as it last was without, and said to be stale;
+ * where there never was a view without, what can be laid out now is drawn, stale too.
  */
-export function previewOf(document: AnalysedDocument, wanted: string | null): DrawingAnswer {
-  const { uri, version, lineStarts, analysis, lastSound } = document;
-  const source = lastSound && lastSound.panels.length > 0 ? lastSound : analysis;
-  const panels = source.panels.map(({ panel }) => panel.name);
-  const panel = panels.find((name) => name === wanted) ?? panels[0] ?? null;
+export async function previewOf(
+  document: AnalysedDocument,
+  wanted: string | null,
+  planSticks: StickPlanner,
+): Promise<DrawingAnswer> {
+  const { uri, version, analysis } = document;
+  const { source, view, views } = chosenView(document, wanted);
+  const sticks = view?.needsSticks === true ? await planSticks(source) : [];
+  const content = view?.content(sticks) ?? { drawing: null, table: null, summary: [] };
   return {
     uri,
     version,
-    panels,
-    panel,
-    drawing: panel === null ? null : drawingOf(source, panel),
+    units: source.design.units,
+    views: views.map(({ id, label, group }) => ({ id, label, group })),
+    view: view?.id ?? null,
+    ...content,
+    cards: markCards(source.kinds, source.design.units),
     stale: analysis.incomplete,
-    errors: analysis.problems
-      .filter(({ severity }) => severity === 'error')
-      .map(({ range, message }) => ({ line: lineColumnAt(lineStarts, range.start).line, message })),
+    problems: analysis.problems
+      .filter(({ severity }) => severity === 'error' || severity === 'warning')
+      .map((problem) => previewProblem(document, source, problem)),
   };
 }
 
-function drawingOf({ panels, kinds, design }: Analysis, name: string): Drawing | null {
-  const laid = panels.find(({ panel }) => panel.name === name);
-  return laid ? drawPanel(laid, kinds, design.title) : null;
+/** The view itself, and the analysis that it is of: the last one without an error, if that has anything to show. */
+export function chosenView(
+  { analysis, lastSound }: AnalysedDocument,
+  wanted: string | null,
+): { source: Analysis; view: DesignView | null; views: readonly DesignView[] } {
+  const sound = lastSound === null ? [] : viewsOf(lastSound);
+  const source = lastSound !== null && sound.length > 0 ? lastSound : analysis;
+  const views = source === lastSound ? sound : viewsOf(analysis);
+  return { source, views, view: views.find(({ id }) => id === wanted) ?? views[0] ?? null };
+}
+
+function previewProblem({ text, lineStarts }: AnalysedDocument, source: Analysis, problem: Problem): PreviewProblem {
+  const { range, message, severity } = problem;
+  return {
+    line: lineColumnAt(lineStarts, range.start).line,
+    message,
+    severity: severity === 'error' ? 'error' : 'warning',
+    drawn: earlierPlace(source.text, text, range),
+  };
 }

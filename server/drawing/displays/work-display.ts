@@ -1,0 +1,140 @@
+/** The assembled work: its parts where they are placed, the furthest back first, panels sawn to their outlines. */
+import type { Contour } from '../../geometry/path.ts';
+import { flattenContour } from '../../geometry/flatten-path.ts';
+import { direction } from '../../geometry/point.ts';
+import type { Blank, Placement, Pour, Work } from '../../design/work-model.ts';
+import type { LaidPanel } from '../../lattice/laid-panel.ts';
+import type { MarkedKinds } from '../../shop/marked-kinds.ts';
+import type { Drawing, DrawingLayer, DrawnKind, Rings } from '../drawing.ts';
+import { drawingBounds } from '../drawing-bounds.ts';
+import { drawPanel, ringOf } from '../draw-panel.ts';
+
+/** What the assembled work is put together from. */
+export interface WorkParts {
+  readonly panels: readonly LaidPanel[];
+  readonly blanks: readonly Blank[];
+  readonly kinds: MarkedKinds;
+}
+
+/** One copy of the work, seen from the front. A part that could not be laid out is left out, and the summary says so. */
+export function displayWork(work: Work, parts: WorkParts, title: string): Drawing {
+  const fromTheWall = [...work.placements].sort((a, b) => a.layer - b.layer);
+  const placed = fromTheWall.map((placement) => ({ placement, layers: partLayers(placement, parts) }));
+  const layers = placed.flatMap(({ placement, layers: own }) => own.map((layer) => movedLayer(layer, placement)));
+  const missing = placed.filter(({ layers: own }) => own.length === 0).map(({ placement }) => nameOf(placement));
+  return {
+    title,
+    name: work.name,
+    heading: `work ${work.name}`,
+    bounds: drawingBounds(layers),
+    layers,
+    texts: [],
+    summary: [
+      `Work ${work.name}, ${work.copies === 1 ? '1 copy' : `${work.copies} copies`}`,
+      `${placed.length} ${placed.length === 1 ? 'part' : 'parts'} placed, seen from the front`,
+      ...(missing.length > 0 ? [`Not drawn, because of errors: ${missing.join(', ')}`] : []),
+    ],
+  };
+}
+
+function nameOf({ part }: Placement): string {
+  switch (part.kind) {
+    case 'panel':
+      return part.panel.name;
+    case 'board':
+      return part.board.name;
+    case 'pour':
+      return part.pour.name;
+  }
+}
+
+/** The layers of a part in its own frame; none where it could not be laid out. */
+function partLayers({ part }: Placement, parts: WorkParts): DrawingLayer[] {
+  switch (part.kind) {
+    case 'panel':
+      return panelLayers(part.panel.name, parts);
+    case 'board': {
+      const { name, outline, range, sheet } = part.board;
+      return [areaLayer('board', name, sheet.name, outlineRings(outline.contours), range)];
+    }
+    case 'pour':
+      return [areaLayer('resin', part.pour.name, null, mouldRings(part.pour), part.pour.range)];
+  }
+}
+
+function panelLayers(name: string, { panels, blanks, kinds }: WorkParts): DrawingLayer[] {
+  const laid = panels.find(({ panel }) => panel.name === name);
+  if (!laid) return [];
+  const region = laid.region.map(ringOf);
+  const isCast = blanks.some(({ cast, takes }) => cast !== null && takes.some(({ panel }) => panel.name === name));
+  const own = drawPanel(laid, kinds, null).layers.filter(({ kind }) => kind !== 'region' && kind !== 'outline');
+  const sawn = laid.panel.edge === 'sawn' ? own.map((layer) => ({ ...layer, clip: region })) : own;
+  return [
+    ...(isCast ? [areaLayer('resin', name, null, region, laid.panel.range)] : []),
+    ...sawn,
+    areaLayer('note', name, null, region, laid.panel.range),
+  ].map((layer) => ({ ...layer, name: `${name}: ${layer.name}` }));
+}
+
+/** One area as a layer; `wood` tells its look. */
+function areaLayer(
+  kind: 'board' | 'resin' | 'note',
+  name: string,
+  wood: string | null,
+  rings: Rings,
+  range: DrawnKind['range'],
+): DrawingLayer {
+  const words = { board: 'board', resin: 'resin', note: 'outline' }[kind];
+  const shape: DrawnKind = { mark: name, label: `${words} ${name}`, rings, placements: [0, 0, 0], range };
+  return { name: words, kind, level: 0, wood, kinds: [shape] };
+}
+
+const outlineRings = (contours: readonly Contour[]): Rings =>
+  contours.map((contour) => ringOf(flattenContour(contour)));
+
+function mouldRings({ mould }: Pour): Rings {
+  switch (mould.kind) {
+    case 'outline':
+      return outlineRings(mould.outline.contours);
+    case 'rectangle':
+      return [rectangle(mould.width, mould.height)];
+    case 'blank':
+      return [rectangle(mould.blank.width, mould.blank.height)];
+  }
+}
+
+const rectangle = (width: number, height: number): number[] => [
+  ...[-width / 2, -height / 2, width / 2, -height / 2],
+  ...[width / 2, height / 2, -width / 2, height / 2],
+];
+
+/** p ↦ R(turn)·M·p + at, M: y ↦ −y where mirrored: a mirrored shape is its rings mirrored, and turns the other way. */
+function movedLayer(layer: DrawingLayer, placement: Placement): DrawingLayer {
+  const { at, turn, mirrored } = placement;
+  const along = direction(turn);
+  const moved = (x: number, y: number): [number, number] => {
+    const up = mirrored ? -y : y;
+    return [at.x + x * along.x - up * along.y, at.y + x * along.y + up * along.x];
+  };
+  const kinds = layer.kinds.map((kind): DrawnKind => ({
+    ...kind,
+    rings: mirrored ? kind.rings.map((ring) => eachPoint(ring, (x, y) => [x, -y])) : kind.rings,
+    placements: triples(kind.placements).flatMap(([x, y, own]) => [...moved(x, y), turn + (mirrored ? -own : own)]),
+  }));
+  return layer.clip === undefined
+    ? { ...layer, kinds }
+    : { ...layer, kinds, clip: layer.clip.map((ring) => eachPoint(ring, moved)) };
+}
+
+function eachPoint(ring: readonly number[], move: (x: number, y: number) => [number, number]): number[] {
+  const moved: number[] = [];
+  for (let index = 0; index + 1 < ring.length; index += 2) moved.push(...move(ring[index] ?? 0, ring[index + 1] ?? 0));
+  return moved;
+}
+
+const triples = (numbers: readonly number[]): [number, number, number][] =>
+  Array.from({ length: Math.floor(numbers.length / 3) }, (_, index) => [
+    numbers[3 * index] ?? 0,
+    numbers[3 * index + 1] ?? 0,
+    numbers[3 * index + 2] ?? 0,
+  ]);

@@ -1,0 +1,70 @@
+/** What the preview tells of each mark: the same figures as the plan, in the units of the file. */
+import type { LengthUnit } from '../../design/design-model.ts';
+import { numbersText } from '../../drawing/displays/mark-display.ts';
+import type { PieceEnd } from '../../lattice/laid-panel.ts';
+import type { MarkedKinds, MarkedPiece, MarkedStrip } from '../../shop/marked-kinds.ts';
+import type { MarkCard } from '../preview-messages.ts';
+import { angleText, counted, lengthText } from './quantities.ts';
+
+type Fact = MarkCard['facts'][number];
+
+/** One card a mark, pieces before strips. */
+export function markCards({ pieces, strips }: MarkedKinds, units: LengthUnit): MarkCard[] {
+  return [
+    ...pieces.map((piece) => pieceCard(piece, units)),
+    ...strips.flatMap((strip) => stripCard(strip, units)),
+  ];
+}
+
+function pieceCard(piece: MarkedPiece, units: LengthUnit): MarkCard {
+  const { mark, shape, groups, whole, trimmed } = piece;
+  const [left, right] = shape.edges;
+  const edges = left === right ? lengthText(left, units) : `${lengthText(left, units)} and ${lengthText(right, units)}`;
+  const [first, second] = shape.ends.map(endText);
+  return {
+    mark,
+    heading: piecesOf(piece).join(', '),
+    facts: [
+      fact('Length', lengthText(shape.length, units)),
+      fact('Long edges', edges),
+      fact('Bevels', first === second ? `${first} both ends` : `${first} and ${second}`),
+      fact('Section', `${lengthText(shape.stock.face, units)} × ${lengthText(shape.stock.depth, units)}`),
+      fact('Stock', shape.stock.name),
+      fact('Number', numbersText(piece)),
+      ...(trimmed > 0 ? [fact('Of these', `${whole} whole, ${trimmed} trimmed`)] : []),
+    ],
+    range: groups[0]?.group.range ?? { start: 0, end: 0 },
+  };
+}
+
+/** "arm of hemp", once each. */
+export const piecesOf = ({ groups }: MarkedPiece): string[] => [
+  ...new Set(groups.map(({ group }) => `${group.role} of ${group.motif}`)),
+];
+
+function stripCard(strip: MarkedStrip, units: LengthUnit): MarkCard[] {
+  return strip.groups.slice(0, 1).map(({ group: { grid, family, stock, length, notches, hand, range } }) => ({
+    mark: strip.mark,
+    heading: `strip of ${grid}, direction ${family}`,
+    facts: [
+      fact('Length', lengthText(length, units)),
+      fact(
+        'Notches',
+        counted(
+          notches.reduce((total, { count }) => total + count, 0),
+          'notch',
+          'notches',
+        ),
+      ),
+      ...(hand === null ? [] : [fact('Hand', hand)]),
+      fact('Section', `${lengthText(stock.face, units)} × ${lengthText(stock.depth, units)}`),
+      fact('Stock', stock.name),
+      fact('Number', numbersText(strip)),
+    ],
+    range,
+  }));
+}
+
+const fact = (name: string, value: string): Fact => ({ name, value });
+
+const endText = ({ bevels }: PieceEnd): string => (bevels === null ? 'fitted' : bevels.map(angleText).join('/'));

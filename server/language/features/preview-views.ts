@@ -1,0 +1,98 @@
+/** The views of one design, and what each shows: a drawing, a table, a few lines of text. */
+import type { Analysis } from '../../analyse.ts';
+import { displayPieces, displayStrips } from '../../drawing/displays/mark-display.ts';
+import { displaySticks } from '../../drawing/displays/stick-display.ts';
+import { displayWork } from '../../drawing/displays/work-display.ts';
+import { drawPanel } from '../../drawing/draw-panel.ts';
+import type { Drawing } from '../../drawing/drawing.ts';
+import { planSettings } from '../../shop/plan-settings.ts';
+import type { PlanStock } from '../../shop/shop-plan.ts';
+import type { PreviewTable, PreviewView } from '../preview-messages.ts';
+import { marksTable, settingsTable, sticksTable } from './preview-tables.ts';
+
+export interface ViewContent {
+  readonly drawing: Drawing | null;
+  readonly table: PreviewTable | null;
+  readonly summary: readonly string[];
+}
+
+export interface DesignView extends PreviewView {
+  /** True where the content needs the cutting plans, which take time to find. */
+  readonly needsSticks: boolean;
+  readonly content: (sticks: readonly PlanStock[]) => ViewContent;
+}
+
+/** Every view that the design has something to show in: the assembled work first, then panels, parts and the bench's work. */
+export function viewsOf(analysis: Analysis): DesignView[] {
+  return [...workView(analysis), ...panelViews(analysis), ...partViews(analysis), ...benchViews(analysis)];
+}
+
+const titleOf = ({ design }: Analysis): string => design.title ?? '';
+
+function workView(analysis: Analysis): DesignView[] {
+  const { design, panels, kinds } = analysis;
+  const { work, blanks, units } = design;
+  if (work === null || work.placements.length === 0) return [];
+  return [
+    view('work', work.name, 'Assembled', () =>
+      drawn(
+        displayWork(work, { panels, blanks, kinds }, titleOf(analysis)),
+        marksTable(kinds, units, `Pieces of ${work.name}`, null),
+      ),
+    ),
+  ];
+}
+
+function panelViews(analysis: Analysis): DesignView[] {
+  const { panels, kinds, design } = analysis;
+  return panels.map((laid) => {
+    const { name } = laid.panel;
+    return view(`panel ${name}`, name, 'Panels', () =>
+      drawn(drawPanel(laid, kinds, design.title), marksTable(kinds, design.units, `Pieces of panel ${name}`, laid)),
+    );
+  });
+}
+
+function partViews(analysis: Analysis): DesignView[] {
+  const { kinds, design } = analysis;
+  const { pieces, strips } = kinds;
+  const pieceView = view('pieces', 'Infill', 'Parts', () =>
+    drawn(
+      displayPieces(kinds, design.units, titleOf(analysis)),
+      marksTable({ pieces }, design.units, 'Infill pieces', null),
+    ),
+  );
+  const stripView = view('strips', 'Strips', 'Parts', () =>
+    drawn(displayStrips(kinds, design.units, titleOf(analysis)), marksTable({ strips }, design.units, 'Strips', null)),
+  );
+  return [...(pieces.length > 0 ? [pieceView] : []), ...(strips.length > 0 ? [stripView] : [])];
+}
+
+function benchViews(analysis: Analysis): DesignView[] {
+  const { kinds, design } = analysis;
+  if (kinds.pieces.length + kinds.strips.length === 0) return [];
+  const sticksView: DesignView = {
+    ...{ id: 'sticks', label: 'Sticks', group: 'Bench', needsSticks: true },
+    content: (sticks) =>
+      drawn(displaySticks(sticks, design.strips, design.units, titleOf(analysis)), sticksTable(sticks, design.units)),
+  };
+  const stepsView = view('steps', 'Settings', 'Bench', () => {
+    const settings = planSettings(kinds, design.benches);
+    return {
+      drawing: null,
+      table: settingsTable(settings, design.units),
+      summary: [`${settings.length} settings in the order of the bench`, 'Set once, cut every mark listed, then go on'],
+    };
+  });
+  return [...(design.strips.some(({ lengths }) => lengths.length > 0) ? [sticksView] : []), stepsView];
+}
+
+const view = (id: string, label: string, group: string, content: () => ViewContent): DesignView => ({
+  id,
+  label,
+  group,
+  needsSticks: false,
+  content,
+});
+
+const drawn = (drawing: Drawing, table: PreviewTable): ViewContent => ({ drawing, table, summary: drawing.summary });
