@@ -12,6 +12,9 @@ const inDist = (name) => new URL(`../dist/${name}`, import.meta.url);
 const forNode = { bundle: true, loader: { '.lap': 'text' }, platform: 'node', format: 'cjs', target: 'node20' };
 const forWebview = { bundle: true, platform: 'browser', format: 'iife', target: 'es2022' };
 
+/** The solver's other form asks where it lies in a way that a bundle can't answer. */
+const withSolver = { alias: { highs: './node_modules/highs/build/highs.js' } };
+
 /** Files that the command reads at run time, and where they come from. */
 const carried = {
   'highs.wasm': 'highs/build/highs.wasm',
@@ -27,12 +30,11 @@ const carried = {
 
 const outputs = [
   { ...forNode, entryPoints: ['client/extension.ts'], outfile: 'dist/extension.cjs', external: ['vscode'] },
-  { ...forNode, entryPoints: ['server/language/start-server.ts'], outfile: 'dist/server.cjs' },
+  { ...forNode, ...withSolver, entryPoints: ['server/language/start-server.ts'], outfile: 'dist/server.cjs' },
   {
     ...forNode,
+    ...withSolver,
     entryPoints: ['server/cli/main.ts'],
-    // the solver's other form asks where it lies in a way that a bundle can't answer
-    alias: { highs: './node_modules/highs/build/highs.js' },
     outfile: 'dist/halflap.cjs',
     banner: { js: '#!/usr/bin/env node' },
   },

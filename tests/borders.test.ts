@@ -53,6 +53,7 @@ describe('the lint', () => {
     ['server/cli/read-source.ts', 'node:fs/promises'],
     ['client/preview/webview/main.ts', '../../../server/drawing/drawing.ts'],
     ['client/extension.ts', '../server/language/preview-messages.ts'],
+    ['client/preview/webview/measure.ts', '../../../server/drawing/sheet/paper-figures.ts'],
   ])('lets %s import %s', async (file, specifier) => {
     expect(await isBanned(file, specifier)).toBe(false);
   });

@@ -1,44 +1,72 @@
-/** The editor side of one preview: asks the server for drawings, latest wins, and hands them to the page. */
-import { Range, Selection, TextEditorRevealType, Uri, ViewColumn, type WebviewPanel, window, workspace } from 'vscode';
+/** The editor side of one preview: asks the server for views, latest wins, and hands them to the page. */
+import { Uri, type WebviewPanel, window, workspace } from 'vscode';
 import type { LanguageClient } from 'vscode-languageclient/node';
-import { type DrawingAnswer, type DrawingQuestion, drawingRequest } from '../../server/language/preview-messages.ts';
+import {
+  type DrawingAnswer,
+  type DrawingQuestion,
+  drawingRequest,
+  type StopNotice,
+  stopNotification,
+} from '../../server/language/preview-messages.ts';
 import { previewPage } from './preview-page.ts';
-import type { MessageToEditor, MessageToPage } from './webview-messages.ts';
+import { revealWords } from './reveal-words.ts';
+import { saveDrawing, savePicture } from './save-view.ts';
+import type { MessageToEditor, MessageToPage, PageState } from './webview-messages.ts';
+
+/** What a preview begins with. */
+export type Beginning = Pick<PageState, 'uri' | 'view' | 'locked'>;
 
 export class PreviewPanel {
-  readonly uri: Uri;
   readonly webviewPanel: WebviewPanel;
+  private uri: Uri;
+  private locked: boolean;
+  private wantedView: string | null;
   private readonly client: LanguageClient;
-  private wantedPanel: string | null;
   private questions = 0;
   private pageIsReady = false;
   private isClosed = false;
   private shown: DrawingAnswer | null = null;
 
-  /**
-   * Fills `webviewPanel` with the preview of the text at `uri`, beginning with `wantedPanel` or the first panel;
-   * `extension` is our own folder.
-   */
-  constructor(
-    webviewPanel: WebviewPanel,
-    extension: Uri,
-    client: LanguageClient,
-    uri: Uri,
-    wantedPanel: string | null,
-  ) {
+  /** Fills `webviewPanel` with the preview of the text it begins with; `extension` is our own folder. */
+  constructor(webviewPanel: WebviewPanel, extension: Uri, client: LanguageClient, { uri, view, locked }: Beginning) {
     this.webviewPanel = webviewPanel;
     this.client = client;
-    this.uri = uri;
-    this.wantedPanel = wantedPanel;
+    this.uri = Uri.parse(uri);
+    this.wantedView = view;
+    this.locked = locked;
     const icons = Uri.joinPath(extension, 'client/icons');
     const bundleFolder = Uri.joinPath(extension, 'dist');
     webviewPanel.iconPath = { light: Uri.joinPath(icons, 'lap-light.svg'), dark: Uri.joinPath(icons, 'lap-dark.svg') };
     const { webview } = webviewPanel;
     webview.options = { enableScripts: true, localResourceRoots: [bundleFolder] };
     webview.onDidReceiveMessage((message: MessageToEditor) => this.logged(this.receive(message)));
-    webview.html = previewPage(webview, bundleFolder, uri);
+    webview.html = previewPage(webview, bundleFolder);
     webviewPanel.onDidDispose(() => (this.isClosed = true));
-    webviewPanel.title = `Preview ${uri.path.slice(uri.path.lastIndexOf('/') + 1)}`;
+    this.writeTitle();
+  }
+
+  /** Whether it shows the text at `uri`. */
+  shows(uri: Uri): boolean {
+    return this.uri.toString() === uri.toString();
+  }
+
+  get isLocked(): boolean {
+    return this.locked;
+  }
+
+  /** Stays with its file from now on, or goes with the file that is edited. */
+  lock(locked: boolean): void {
+    this.locked = locked;
+    this.writeTitle();
+    this.post({ type: 'locked', locked });
+  }
+
+  /** Turns to another text. */
+  async turnTo(uri: Uri): Promise<void> {
+    this.uri = uri;
+    this.wantedView = null;
+    this.writeTitle();
+    await this.refresh();
   }
 
   /** Shows the text as it is now. A failure is logged, and what is shown stays. */
@@ -46,21 +74,32 @@ export class PreviewPanel {
     return this.pageIsReady ? this.logged(this.ask()) : Promise.resolve();
   }
 
-  /** Asks for the drawing of the text as it is now. An answer that a later question has overtaken is dropped. */
+  /** Lets the page light the pieces whose words hold `offset`. */
+  markCursor(offset: number): void {
+    if (this.pageIsReady) this.post({ type: 'cursor', offset });
+  }
+
+  /** Says what is being worked on, null when it has ended. */
+  tellProgress(doing: string | null): void {
+    if (this.pageIsReady) this.post({ type: 'progress', doing });
+  }
+
+  /** Asks for the view of the text as it is now. An answer that a later question has overtaken is dropped. */
   private async ask(): Promise<void> {
     const question = ++this.questions;
-    const answer = await this.client.sendRequest<DrawingAnswer | null>(drawingRequest, {
-      uri: this.client.code2ProtocolConverter.asUri(this.uri),
-      panel: this.wantedPanel,
-    } satisfies DrawingQuestion);
+    const answer = await this.client.sendRequest<DrawingAnswer | null>(drawingRequest, this.question());
     if (question !== this.questions || answer === null || this.isClosed) return;
     this.shown = answer;
     this.post({ type: 'show', answer });
   }
 
-  /** Lets the page mark the pieces whose words hold `offset`. */
-  markCursor(offset: number): void {
-    if (this.pageIsReady) this.post({ type: 'cursor', offset });
+  private question(): DrawingQuestion {
+    return { uri: this.client.code2ProtocolConverter.asUri(this.uri), view: this.wantedView };
+  }
+
+  private writeTitle(): void {
+    const name = this.uri.path.slice(this.uri.path.lastIndexOf('/') + 1);
+    this.webviewPanel.title = this.locked ? `[Preview] ${name}` : `Preview ${name}`;
   }
 
   private async logged(work: Promise<void>): Promise<void> {
@@ -72,7 +111,7 @@ export class PreviewPanel {
   }
 
   private post(message: MessageToPage): void {
-    void this.webviewPanel.webview.postMessage(message);
+    if (!this.isClosed) void this.webviewPanel.webview.postMessage(message);
   }
 
   private async receive(message: MessageToEditor): Promise<void> {
@@ -80,27 +119,31 @@ export class PreviewPanel {
       case 'ready':
         await workspace.openTextDocument(this.uri); // after a reload no editor may hold it
         this.pageIsReady = true;
+        this.post({ type: 'locked', locked: this.locked });
         await this.ask();
         break;
-      case 'choosePanel':
-        this.wantedPanel = message.panel;
+      case 'chooseView':
+        this.wantedView = message.view;
         await this.ask();
         break;
       case 'reveal':
-        await this.reveal(message.start, message.end);
+        if (this.shown?.stale === false) await revealWords(this.uri, this.shown.version, message);
+        break;
+      case 'stop':
+        await this.client.sendNotification(stopNotification, { uri: this.question().uri } satisfies StopNotice);
+        break;
+      case 'lock':
+        this.lock(message.locked);
+        break;
+      case 'save':
+        await saveDrawing(this.client, this.uri, this.question());
+        break;
+      case 'savePicture':
+        await savePicture(this.uri, this.shown?.view ?? null, message.png);
+        break;
+      case 'tell':
+        void window.showInformationMessage(message.words);
         break;
     }
-  }
-
-  /** Selects words in the text's editor without taking the focus; words of an older text are left alone. */
-  private async reveal(start: number, end: number): Promise<void> {
-    const document = await workspace.openTextDocument(this.uri);
-    if (this.shown?.stale !== false || this.shown.version !== document.version) return;
-    const range = new Range(document.positionAt(start), document.positionAt(end));
-    const visible = window.visibleTextEditors.find((editor) => editor.document === document);
-    const viewColumn = visible?.viewColumn ?? ViewColumn.One;
-    const editor = await window.showTextDocument(document, { viewColumn, preserveFocus: true });
-    editor.selection = new Selection(range.start, range.end);
-    editor.revealRange(range, TextEditorRevealType.InCenterIfOutsideViewport);
   }
 }

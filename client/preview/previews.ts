@@ -1,55 +1,81 @@
-/** All open previews, one a text: opened by command, restored after a reload, refreshed after each analysis. */
-import { type ExtensionContext, Uri, ViewColumn, type WebviewPanel, commands, window } from 'vscode';
+/** All open previews: opened by command, restored after a reload, refreshed after each analysis, locked or following. */
+import { type ExtensionContext, type TextEditor, Uri, ViewColumn, type WebviewPanel, commands, window } from 'vscode';
 import type { LanguageClient } from 'vscode-languageclient/node';
-import { type AnalysedNotice, analysedNotification } from '../../server/language/preview-messages.ts';
+import {
+  type AnalysedNotice,
+  analysedNotification,
+  type ProgressNotice,
+  progressNotification,
+} from '../../server/language/preview-messages.ts';
 import { languageId } from '../language-client.ts';
-import { PreviewPanel } from './panel.ts';
+import { type Beginning, PreviewPanel } from './panel.ts';
 import { readPageState } from './webview-messages.ts';
 
 const viewType = 'halflap.preview';
 
 export function registerPreviews(context: ExtensionContext, client: LanguageClient): void {
-  const previews = new Map<string, PreviewPanel>();
+  const previews = new Set<PreviewPanel>();
+  const of = (uri: Uri): PreviewPanel[] => [...previews].filter((preview) => preview.shows(uri));
+  const ofProtocol = (uri: string): PreviewPanel[] => of(client.protocol2CodeConverter.asUri(uri));
 
-  function adopt(webviewPanel: WebviewPanel, uri: Uri, panel: string | null): void {
-    const key = uri.toString();
-    const preview = new PreviewPanel(webviewPanel, context.extensionUri, client, uri, panel);
-    previews.set(key, preview);
-    webviewPanel.onDidDispose(() => previews.delete(key));
+  function adopt(webviewPanel: WebviewPanel, beginning: Beginning): void {
+    const preview = new PreviewPanel(webviewPanel, context.extensionUri, client, beginning);
+    previews.add(preview);
+    webviewPanel.onDidDispose(() => previews.delete(preview));
   }
 
-  function open(): void {
-    const document = window.activeTextEditor?.document;
-    if (document?.languageId !== languageId) {
-      void window.showInformationMessage('Open a .lap file first, then its preview.');
-      return;
-    }
-    const present = previews.get(document.uri.toString());
-    if (present) {
-      present.webviewPanel.reveal(undefined, true);
-      return;
-    }
+  /** A new preview of the text being edited. */
+  function create(uri: Uri, locked: boolean): void {
     const place = { viewColumn: ViewColumn.Beside, preserveFocus: true };
-    adopt(window.createWebviewPanel(viewType, 'Preview', place), document.uri, null);
+    const webviewPanel = window.createWebviewPanel(viewType, 'Preview', place);
+    adopt(webviewPanel, { uri: uri.toString(), view: null, locked });
+  }
+
+  function withEditedText(action: (uri: Uri) => void): void {
+    const document = window.activeTextEditor?.document;
+    if (document?.languageId === languageId) action(document.uri);
+    else void window.showInformationMessage('Open a .lap file first, then its preview.');
+  }
+
+  function open(uri: Uri): void {
+    const [present] = of(uri);
+    if (present) present.webviewPanel.reveal(undefined, true);
+    else create(uri, false);
+  }
+
+  /** Previews that are not locked turn to the text that is edited, unless another preview shows it already. */
+  function follow(editor: TextEditor | undefined): void {
+    if (editor?.document.languageId !== languageId || of(editor.document.uri).length > 0) return;
+    const follower = [...previews].find(({ isLocked }) => !isLocked);
+    void follower?.turnTo(editor.document.uri);
+  }
+
+  function toggleLock(): void {
+    const active = [...previews].find(({ webviewPanel }) => webviewPanel.active);
+    active?.lock(!active.isLocked);
   }
 
   context.subscriptions.push(
-    commands.registerCommand('halflap.openPreview', open),
+    commands.registerCommand('halflap.openPreview', () => withEditedText(open)),
+    commands.registerCommand('halflap.openAnotherPreview', () => withEditedText((uri) => create(uri, true))),
+    commands.registerCommand('halflap.lockPreview', toggleLock),
     window.registerWebviewPanelSerializer(viewType, {
       deserializeWebviewPanel: (webviewPanel: WebviewPanel, kept: unknown) => {
         const state = readPageState(kept);
-        if (state) adopt(webviewPanel, Uri.parse(state.uri), state.panel);
+        if (state) adopt(webviewPanel, state);
         else webviewPanel.dispose();
         return Promise.resolve();
       },
     }),
-    window.onDidChangeTextEditorSelection(({ textEditor: { document }, selections }) => {
-      const [selection] = selections;
-      if (selection) previews.get(document.uri.toString())?.markCursor(document.offsetAt(selection.active));
+    window.onDidChangeActiveTextEditor(follow),
+    window.onDidChangeTextEditorSelection(({ textEditor: { document }, selections: [selection] }) => {
+      if (selection) for (const preview of of(document.uri)) preview.markCursor(document.offsetAt(selection.active));
     }),
     client.onNotification(analysedNotification, ({ uri }: AnalysedNotice) => {
-      const preview = previews.get(client.protocol2CodeConverter.asUri(uri).toString());
-      void preview?.refresh();
+      for (const preview of ofProtocol(uri)) void preview.refresh();
+    }),
+    client.onNotification(progressNotification, ({ uri, doing }: ProgressNotice) => {
+      for (const preview of ofProtocol(uri)) preview.tellProgress(doing);
     }),
   );
 }

@@ -29,7 +29,12 @@ export function writeSvg(drawing: Drawing, source: string): string {
 function layerGroup(layer: DrawingLayer, index: number, page: PictureArea, nextId: (mark: string) => string): string[] {
   const clip = layer.clip === undefined ? '' : ` clip-path="url(#layer-clip-${index})"`;
   const open = `<g id="layer-${index}" class="${layer.kind} layer-${index}" data-layer="${escaped(layer.name)}"${clip}>`;
-  return [...clipPath(layer, index), open, ...layer.kinds.flatMap((kind) => kindPaths(layer, kind, page, nextId)), '</g>'];
+  return [
+    ...clipPath(layer, index),
+    open,
+    ...layer.kinds.flatMap((kind) => kindPaths(layer, kind, page, nextId)),
+    '</g>',
+  ];
 }
 
 function clipPath({ clip }: DrawingLayer, index: number): string[] {

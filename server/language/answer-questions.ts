@@ -5,14 +5,16 @@ import { foldsOf } from './features/folds.ts';
 import { formatting } from './features/formatting.ts';
 import { hoverAt } from './features/hover.ts';
 import { definitionAt, isName, referencesAt, renamableAt } from './features/names.ts';
-import { previewOf } from './features/preview.ts';
+import { chosenView, contentOf, previewOf } from './features/preview.ts';
 import { proposalsAt } from './features/proposals.ts';
 import { quickFixes } from './features/quick-fixes.ts';
 import { fileProposals, usedPathAt } from './features/use-proposals.ts';
 import { offsetAt } from './from-protocol.ts';
 import type { AnalysedDocument, OpenDocuments } from './open-documents.ts';
 import { mentionsInWorkspace } from './workspace-names.ts';
-import { type DrawingQuestion, drawingRequest } from './preview-messages.ts';
+import { type DrawingQuestion, drawingRequest, svgRequest } from './preview-messages.ts';
+import type { StickPlans } from './stick-plans.ts';
+import { writeSvg } from '../drawing/write-svg.ts';
 import {
   codeActionOf,
   completionOf,
@@ -39,6 +41,7 @@ interface PlaceQuestion extends DocumentQuestion {
 export function answerQuestions(
   connection: Connection,
   documents: OpenDocuments,
+  stickPlans: StickPlans,
   report: (question: string, error: unknown) => void,
 ): void {
   /** The latest document of `uri` given to `answer`; null when it isn't open, or when the answer fails. */
@@ -133,7 +136,32 @@ export function answerQuestions(
       return quickFixes(analysis, { start, end }).map((fix) => codeActionOf(document, fix));
     }),
   );
-  connection.onRequest(drawingRequest, ({ uri, panel }: DrawingQuestion) =>
-    answered('Drawing', uri, (document) => previewOf(document, panel)),
+  /** As `answered`, for an answer that takes its time. */
+  async function answeredLater<Answer>(
+    name: string,
+    uri: string,
+    answer: (document: AnalysedDocument) => Promise<Answer>,
+  ): Promise<Answer | null> {
+    try {
+      return await answered(name, uri, answer);
+    } catch (error) {
+      report(name, error);
+      return null;
+    }
+  }
+
+  connection.onRequest(drawingRequest, ({ uri, view }: DrawingQuestion) =>
+    answeredLater('Drawing', uri, (document) =>
+      previewOf(document, view, (analysis) => stickPlans.plansOf(uri, analysis)),
+    ),
+  );
+  connection.onRequest(svgRequest, ({ uri, view }: DrawingQuestion) =>
+    answeredLater('SVG', uri, async (document) => {
+      const { source, view: chosen } = chosenView(document, view);
+      const content = await contentOf(source, chosen, (analysis) => stickPlans.plansOf(uri, analysis));
+      return content?.drawing ? writeSvg(content.drawing, fileName(uri)) : null;
+    }),
   );
 }
+
+const fileName = (uri: string): string => decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));

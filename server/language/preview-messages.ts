@@ -3,6 +3,8 @@ import type { SourceRange } from '../../grammar/source-range.ts';
 import type { LengthUnit } from '../design/design-model.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 
+export type { LengthUnit };
+
 /** Request, client → server: `DrawingQuestion` in, `DrawingAnswer` or null (not open) out. */
 export const drawingRequest = 'halflap/drawing';
 

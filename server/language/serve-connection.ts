@@ -17,7 +17,12 @@ import {
   analysedNotification,
   type LibraryQuestion,
   libraryTextRequest,
+  type ProgressNotice,
+  progressNotification,
+  type StopNotice,
+  stopNotification,
 } from './preview-messages.ts';
+import { StickPlans } from './stick-plans.ts';
 import { diagnosticOf } from './to-protocol.ts';
 
 /** Typing rests this long, in milliseconds, before a text is analysed unasked; a question analyses at once. */
@@ -44,6 +49,9 @@ const initializeResult: InitializeResult = {
 export function serveConnection(connection: Connection, engine: Engine = analyse): void {
   const texts = new TextDocuments(TextDocument);
   const documents = new OpenDocuments(engine);
+  const stickPlans = new StickPlans((uri, doing) => {
+    void connection.sendNotification(progressNotification, { uri, doing } satisfies ProgressNotice);
+  });
   const resting = new Map<string, NodeJS.Timeout>();
   let canWatch = false;
 
@@ -94,9 +102,11 @@ export function serveConnection(connection: Connection, engine: Engine = analyse
     resting.delete(uri);
     documents.close(uri);
     fileChanged(uri);
+    stickPlans.close(uri);
     void connection.sendDiagnostics({ uri, diagnostics: [] });
   });
-  answerQuestions(connection, documents, (question, error) => {
+  connection.onNotification(stopNotification, ({ uri }: StopNotice) => stickPlans.stop(uri));
+  answerQuestions(connection, documents, stickPlans, (question, error) => {
     connection.console.error(`${question} failed: ${describe(error)}`);
   });
   texts.listen(connection);

@@ -9,7 +9,6 @@ export interface Frame {
   url(): string;
   evaluate<Value>(expression: string): Promise<Value>;
   click(selector: string): Promise<void>;
-  selectOption(selector: string, value: string): Promise<unknown>;
 }
 
 export interface Page extends Frame {

@@ -6,6 +6,9 @@ import { it, until } from './case-list.ts';
 import { LapEditor } from './lap-editor.ts';
 import { ink, settledInk, summaryWith, textOf, zoomText } from './preview-page.ts';
 
+/** The tab of a view, by its id. */
+const tabOf = (view: string): string => `[role=tab][data-view="${view}"]`;
+
 const infillOfDisc = '342 infill pieces';
 
 export const previewCases = [
@@ -107,20 +110,20 @@ export const previewCases = [
 
   it('shows the panel chosen, and keeps to it over edits', async () => {
     const editor = await LapEditor.open('disc.lap');
-    await (await previewFrame()).selectOption('#panel', 'tray');
+    await (await previewFrame()).click(tabOf('panel tray'));
     await summaryWith('Panel tray');
     await editor.replace('copies 2', 'copies 5');
     await editor.diagnostics('no problem', ({ length }) => length === 0);
     await summaryWith('Panel tray');
     await editor.restore();
-    await (await previewFrame()).selectOption('#panel', 'window');
+    await (await previewFrame()).click(tabOf('panel window'));
     await summaryWith('Panel window');
   }),
 
   it('comes back with its panel and zoom after another tab hid it', async () => {
     const editor = await LapEditor.open('disc.lap');
     const frame = await previewFrame();
-    await frame.selectOption('#panel', 'tray');
+    await frame.click(tabOf('panel tray'));
     await summaryWith('Panel tray');
     const fitted = await zoomText();
     await frame.click('#zoom-in');
@@ -136,7 +139,7 @@ export const previewCases = [
     await until('the same zoom', async () => (await zoomText()) === zoomed);
     assert.equal(vscode.window.activeTextEditor?.document, editor.document);
     await (await previewFrame()).click('#fit');
-    await (await previewFrame()).selectOption('#panel', 'window');
+    await (await previewFrame()).click(tabOf('panel window'));
     await summaryWith(infillOfDisc);
   }),
 
@@ -149,7 +152,7 @@ export const previewCases = [
     await until('marked pieces', async () => (await ink()).sum !== before.sum);
     text.selection = new vscode.Selection(new vscode.Position(0, 0), new vscode.Position(0, 0));
     await until('unmarked pieces', async () => (await ink()).sum === before.sum);
-    await (await previewFrame()).click('#kinds button.piece');
+    await (await previewFrame()).click('#table button[data-mark="A"]');
     await until('selected words', () => editor.document.getText(text.selection).startsWith('piece arm'));
   }),
 

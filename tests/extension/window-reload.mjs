@@ -14,7 +14,7 @@ export async function previewSurvivesReload({ root, folder, pictures }) {
     await page.locator('.view-lines').getByText('motif').first().waitFor();
     await page.getByRole('button', { name: 'Open Preview to the Side' }).first().click();
     const before = await preview(page);
-    await before.locator('#panel').selectOption('tray');
+    await before.locator(tray).click();
     await before.locator('#summary').getByText('Panel tray').waitFor();
     await before.locator('#zoom-in').click();
     await before.locator('#zoom-in').click();
@@ -24,7 +24,7 @@ export async function previewSurvivesReload({ root, folder, pictures }) {
     await page.reload();
     const after = await preview(page);
     await after.locator('#summary').getByText('Panel tray').waitFor();
-    assert.equal(await after.locator('#panel').inputValue(), 'tray');
+    assert.equal(await after.locator(tray).getAttribute('aria-selected'), 'true');
     assert.equal(await restingZoom(after), zoom);
     await page.screenshot({ path: path.join(pictures, 'after-reload.png') });
   } catch (error) {
@@ -34,6 +34,9 @@ export async function previewSurvivesReload({ root, folder, pictures }) {
     await host.close();
   }
 }
+
+/** The tab of the panel called tray. */
+const tray = '[role=tab][data-view="panel tray"]';
 
 async function preview(page) {
   const frame = await webviewFrame(page, { extensionId: 'halflap.halflap' });

@@ -47,7 +47,7 @@ it('answers null and logs while the engine fails, and answers again when it work
   await open(1, `${disc}# fail\n`);
   expect(await editor.sendRequest('textDocument/hover', question)).toBeNull();
   expect(await editor.sendRequest('textDocument/documentSymbol', question)).toBeNull();
-  expect(await editor.sendRequest('halflap/drawing', { uri, panel: null })).toBeNull();
+  expect(await editor.sendRequest('halflap/drawing', { uri, view: null })).toBeNull();
   for (const question of ['Hover', 'Document symbols', 'Drawing']) {
     expect(logged).toContainEqual(expect.stringMatching(`^${question} failed: Error: the engine broke`));
   }

@@ -22,8 +22,10 @@ afterAll(async () => {
   await session.stop();
 });
 
-const drawingOf = (uri: string, panel: string | null = null): Promise<DrawingAnswer> =>
-  session.ask<DrawingAnswer>('halflap/drawing', { uri, panel });
+const drawingOf = (uri: string, view: string | null = null): Promise<DrawingAnswer> =>
+  session.ask<DrawingAnswer>('halflap/drawing', { uri, view });
+
+const viewIds = ({ views }: DrawingAnswer): string[] => views.map(({ id }) => id);
 
 /** Placements drawn in the layers of one kind. */
 function drawn({ drawing }: DrawingAnswer, layerKind: string): number {
@@ -36,16 +38,19 @@ describe('the drawing', () => {
     const uri = 'file:///counted.lap';
     await session.open(uri, disc);
     const answer = await drawingOf(uri);
-    expect(answer).toMatchObject({ version: 1, panels: ['window'], panel: 'window', stale: false, errors: [] });
+    expect(answer).toMatchObject({ version: 1, view: 'panel window', stale: false, problems: [] });
+    expect(viewIds(answer)).toEqual(['panel window', 'pieces', 'strips', 'settings', 'steps']);
     expect([drawn(answer, 'piece'), drawn(answer, 'trimmed')]).toEqual([276, 66]);
-    expect(answer.drawing?.summary.length).toBeGreaterThan(0);
+    expect(answer.summary.length).toBeGreaterThan(0);
   });
 
-  it('is of the panel wanted, and of the first where that is not there', async () => {
+  it('is of the view wanted, and of the first where that is not there', async () => {
     const uri = 'file:///two.lap';
     await session.open(uri, twoPanels);
-    expect(await drawingOf(uri, 'tray')).toMatchObject({ panels: ['window', 'tray'], panel: 'tray' });
-    expect(await drawingOf(uri, 'door')).toMatchObject({ panel: 'window' });
+    const tray = await drawingOf(uri, 'panel tray');
+    expect(tray).toMatchObject({ view: 'panel tray' });
+    expect(viewIds(tray).slice(0, 2)).toEqual(['panel window', 'panel tray']);
+    expect(await drawingOf(uri, 'panel door')).toMatchObject({ view: 'panel window' });
   });
 
   it('follows the text', async () => {
@@ -64,17 +69,17 @@ describe('the drawing', () => {
     const here = rangeOf(disc, 'with hemp of');
     await session.change(uri, 2, 'with of', here);
     const stale = await drawingOf(uri);
-    expect(stale).toMatchObject({ version: 2, stale: true, panel: 'window', drawing: good.drawing });
-    expect(stale.errors[0]?.line).toBe(here.start.line);
+    expect(stale).toMatchObject({ version: 2, stale: true, view: 'panel window', drawing: good.drawing });
+    expect(stale.problems[0]?.line).toBe(here.start.line);
     await session.change(uri, 3, disc);
-    expect(await drawingOf(uri)).toMatchObject({ version: 3, stale: false, errors: [] });
+    expect(await drawingOf(uri)).toMatchObject({ version: 3, stale: false, problems: [] });
   });
 
   it('is what can be laid out, called stale, where the text never was without an error', async () => {
     const uri = 'file:///never.lap';
     await session.open(uri, twoPanels.replace('120 x 90', '120 x'));
     const answer = await drawingOf(uri);
-    expect(answer).toMatchObject({ stale: true, panel: 'window' });
+    expect(answer).toMatchObject({ stale: true, view: 'panel window' });
     expect(drawn(answer, 'piece')).toBe(276);
   });
 });

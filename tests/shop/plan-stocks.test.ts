@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { analyse } from '../../server/analyse.ts';
-import { cuttingPlans } from '../../server/cli/cutting-plans.ts';
+import { cuttingPlans } from '../../server/language/cutting-plans.ts';
 import { buildPlan } from '../../server/shop/build-plan.ts';
 import type { ShopPlan } from '../../server/shop/shop-plan.ts';
 import { writePlanText } from '../../server/shop/write-plan-text.ts';

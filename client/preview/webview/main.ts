@@ -1,20 +1,20 @@
-/** The page of the preview: keeps the last drawing and the view on it, and paints when either changes. */
+/** The page of the preview: keeps the last answer and what the person chose, and passes both between board and words. */
 import type { DrawingAnswer } from '../../../server/language/preview-messages.ts';
-import {
-  type MessageToEditor,
-  type MessageToPage,
-  type PageState,
-  readPageState,
-  type View,
-} from '../webview-messages.ts';
-import { setText, writeCaptions, writeKinds } from './captions.ts';
+import { type MessageToEditor, type MessageToPage, type PageState, readPageState } from '../webview-messages.ts';
+import { Board } from './board.ts';
+import { realSize } from './camera.ts';
+import { setText, writeCaptions, writeProgress } from './captions.ts';
+import { cardWords, writeCard } from './card.ts';
+import { listenForExports } from './export-menu.ts';
 import { listenForGestures } from './gestures.ts';
+import { writeLayers } from './layer-list.ts';
+import { markLedger, narrowLedger, revealRow, writeLedger } from './ledger.ts';
+import { measuredText } from './measure.ts';
 import { pageElements } from './page-elements.ts';
-import { paint } from './painter.ts';
-import { readPalette } from './palette.ts';
-import { pick } from './pick.ts';
-import { prepared, type PreparedDrawing, type PreparedKind } from './prepared-drawing.ts';
-import { fitted, type PagePoint, type PageSize, panned, realSize, zoomed } from './view.ts';
+import { prepared, type PreparedKind } from './prepared-drawing.ts';
+import { spotsOf } from './spots.ts';
+import { listenForTabs, viewBeside, writeTabs } from './view-tabs.ts';
+import { watchScreen } from './watch-screen.ts';
 
 interface Editor {
   postMessage(message: MessageToEditor): void;
@@ -25,140 +25,215 @@ declare function acquireVsCodeApi(): Editor;
 
 const editor = acquireVsCodeApi();
 const elements = pageElements();
-const context = contextOf(elements.canvas);
 const kept = readPageState(editor.getState());
 
 let answer: DrawingAnswer | null = null;
-let drawing: PreparedDrawing | null = null;
-let palette = readPalette(document.body);
-/** Null while the whole panel is fitted to the page. */
-let ownView: View | null = kept?.view ?? null;
-let shownPanel: string | null = kept?.panel ?? null;
+let view: string | null = kept?.view ?? null;
+let selected: string | null = kept?.selected ?? null;
+let tabled = kept?.tabled ?? false;
+let locked = kept?.locked ?? false;
 let cursor: number | null = null;
-let pointed: PreparedKind | null = null;
-let paintIsDue = false;
+/** The mark pointed at in the table. */
+let listed: string | null = null;
 
-function contextOf(canvas: HTMLCanvasElement): CanvasRenderingContext2D {
-  const found = canvas.getContext('2d');
-  if (!found) throw new Error('This browser draws no canvas');
-  return found;
-}
-
-const pageSize = (): PageSize => ({ width: elements.canvas.clientWidth, height: elements.canvas.clientHeight });
-
-function currentView(): View | null {
-  return ownView ?? (drawing && fitted(drawing.drawing.bounds, pageSize()));
-}
-
-function isMarked(kind: PreparedKind): boolean {
-  if (pointed) return kind.kind.mark === pointed.kind.mark;
-  const { start, end } = kind.kind.range;
-  return cursor !== null && answer?.stale === false && start <= cursor && cursor <= end;
-}
-
-function paintSoon(): void {
-  if (paintIsDue) return;
-  paintIsDue = true;
-  requestAnimationFrame(paintNow);
-}
-
-function paintNow(): void {
-  paintIsDue = false;
-  const size = pageSize();
-  const density = window.devicePixelRatio;
-  const width = Math.round(size.width * density);
-  const height = Math.round(size.height * density);
-  if (elements.canvas.width !== width) elements.canvas.width = width;
-  if (elements.canvas.height !== height) elements.canvas.height = height;
-  const view = currentView();
-  setText(elements.zoom, view ? `${Math.round((view.scale / realSize) * 100)} %` : '');
-  context.reset();
-  if (view && drawing) paint(context, { prepared: drawing, view, size, density, palette, isMarked });
-}
-
-function lookFrom(view: View | null): void {
-  ownView = view;
-  keepState();
-  paintSoon();
-}
+const board = new Board(elements.canvas, kept?.camera ?? null, new Set(kept?.hidden), (camera) => {
+  setText(elements.zoom, camera ? `${Math.round((camera.scale / realSize) * 100)} %` : '');
+});
 
 function keepState(): void {
-  editor.setState({ uri: document.body.dataset['document'] ?? '', panel: shownPanel, view: ownView });
+  if (!answer) return;
+  const { camera, hidden } = board;
+  editor.setState({ uri: answer.uri, locked, view, camera, selected, hidden: [...hidden], tabled });
 }
 
 function show(next: DrawingAnswer): void {
-  if (shownPanel !== null && next.panel !== null && next.panel !== shownPanel) ownView = null;
+  const isSameView = answer === null ? next.view === view : answer.uri === next.uri && answer.view === next.view;
+  if (!isSameView) board.camera = null;
   answer = next;
-  shownPanel = next.panel ?? shownPanel;
-  drawing = next.drawing && prepared(next.drawing);
-  point(null);
+  view = next.view ?? view;
+  if (!next.cards.some(({ mark }) => mark === selected)) selected = null;
+  const drawing = next.drawing && prepared(next.drawing);
+  board.units = next.units;
+  board.spots = drawing ? spotsOf(drawing, next.problems) : [];
+  board.show(drawing, isSameView);
+  writeTabs(elements.views, next.views, next.view, chooseView);
   writeCaptions(elements, next);
-  writeKinds(elements.kinds, drawing, { onPoint: point, onChoose: reveal });
+  writeLedger(elements.table, next.table, { onPoint: pointInList, onChoose: choose });
+  narrowLedger(elements.table, elements.find.value);
+  writeForms();
+  refresh();
   keepState();
-  paintSoon();
 }
 
-function point(kind: PreparedKind | null): void {
-  pointed = kind;
-  elements.pointed.textContent = kind?.kind.label ?? '';
-  paintSoon();
+/** Which of picture and table stands, and what the tools say. */
+function writeForms(): void {
+  const hasDrawing = answer?.drawing !== null;
+  document.body.classList.toggle('tabled', tabled || !hasDrawing);
+  elements.tabled.setAttribute('aria-pressed', String(tabled || !hasDrawing));
+  elements.tabled.disabled = !hasDrawing;
+  elements.measure.setAttribute('aria-pressed', String(board.measuring !== null));
+  document.body.classList.toggle('measuring', board.measuring !== null);
+  elements.lock.setAttribute('aria-pressed', String(locked));
+  setText(elements.measured, board.measuring && answer ? measuredText(board.measuring, answer.units) : '');
 }
 
-function pieceAt(at: PagePoint): PreparedKind | null {
-  const view = currentView();
-  return view && drawing && pick(context, drawing, view, pageSize(), at);
+/** Brings light, card and list in line with what is selected and pointed at. */
+function refresh(): void {
+  board.light(isLit);
+  writeLayers(elements.layerList, board.drawing, board.hidden, board.palette, switchLayer);
+  writeCard(elements.card, cardContent(), { onReveal: revealSelected, onDrop: drop });
+  const lit = new Set(board.drawing?.layers.flatMap(({ kinds }) => kinds.filter(isAtCursor).map(markOf)));
+  markLedger(elements.table, selected, (mark) => lit.has(mark));
 }
 
-function reveal({ kind }: PreparedKind): void {
-  editor.postMessage({ type: 'reveal', start: kind.range.start, end: kind.range.end });
+const markOf = ({ kind }: PreparedKind): string => kind.mark;
+
+function isLit(kind: PreparedKind): boolean {
+  const chosen = listed ?? selected;
+  if (chosen !== null) return kind.kind.mark === chosen;
+  return isAtCursor(kind);
+}
+
+function isAtCursor({ kind: { range } }: PreparedKind): boolean {
+  return cursor !== null && answer?.stale === false && range.start <= cursor && cursor <= range.end;
+}
+
+function cardContent(): Parameters<typeof writeCard>[1] {
+  const mark = board.pointed?.kind.kind.mark ?? listed ?? selected;
+  const label = board.pointed?.kind.kind.label ?? '';
+  const card = answer?.cards.find((each) => each.mark === mark) ?? null;
+  if (card === null && board.pointed === null) return null;
+  return { card, label, isSelected: mark === selected };
+}
+
+/** Selects a mark, says what it is, and goes to its words. */
+function choose(mark: string): void {
+  const card = answer?.cards.find((each) => each.mark === mark);
+  if (!card) return;
+  selected = mark;
+  setText(elements.announced, cardWords(card));
+  revealRow(elements.table, mark);
+  refresh();
+  keepState();
+  revealSelected();
+}
+
+function revealSelected(): void {
+  const card = answer?.cards.find((each) => each.mark === selected);
+  if (card) editor.postMessage({ type: 'reveal', start: card.range.start, end: card.range.end });
+}
+
+function drop(): void {
+  if (board.measuring) board.measure(false);
+  else selected = null;
+  writeForms();
+  refresh();
+  keepState();
+}
+
+function pointInList(mark: string | null): void {
+  listed = mark;
+  refresh();
+}
+
+function chooseView(id: string): void {
+  editor.postMessage({ type: 'chooseView', view: id });
+}
+
+function switchLayer(name: string, isShown: boolean): void {
+  const hidden = new Set(board.hidden);
+  if (isShown) hidden.delete(name);
+  else hidden.add(name);
+  board.hide(hidden);
+  keepState();
+}
+
+function setMeasuring(isOn: boolean): void {
+  board.measure(isOn);
+  if (isOn) elements.canvas.focus();
+  writeForms();
 }
 
 listenForGestures(elements, {
   onZoom: (factor, at) => {
-    const view = currentView();
-    const size = pageSize();
-    if (view) lookFrom(zoomed(view, factor, at ?? { x: size.width / 2, y: size.height / 2 }, size));
+    board.zoomBy(factor, at);
+    keepState();
   },
   onPan: (dx, dy) => {
-    const view = currentView();
-    if (view) lookFrom(panned(view, dx, dy));
+    board.panBy(dx, dy);
+    keepState();
   },
-  onFit: () => lookFrom(null),
+  onArrow: (dx, dy) => {
+    if (board.measuring) board.moveCross(dx, dy);
+    else board.panBy(dx, dy);
+    writeForms();
+    keepState();
+  },
+  onFit: () => {
+    board.lookFrom(null);
+    keepState();
+  },
   onPoint: (at) => {
-    const kind = at && pieceAt(at);
-    if (kind?.kind.mark !== pointed?.kind.mark) point(kind);
+    if (board.measuring) board.measureAt(at);
+    else board.pointTo(at && board.thingAt(at));
+    if (board.measuring) writeForms();
+    writeCard(elements.card, cardContent(), { onReveal: revealSelected, onDrop: drop });
   },
   onChoose: (at) => {
-    const kind = pieceAt(at);
-    if (kind) reveal(kind);
+    if (board.measuring) {
+      board.setPoint();
+      writeForms();
+      return;
+    }
+    const thing = at ? board.thingAt(at) : board.pointed;
+    if (thing) choose(thing.kind.kind.mark);
+    else if (at) drop();
+    else revealSelected();
   },
+  onStep: (steps) => {
+    const next = viewBeside(elements.views, view, steps);
+    if (next !== null) chooseView(next);
+  },
+  onMeasure: () => setMeasuring(board.measuring === null),
+  onTable: () => {
+    tabled = !tabled;
+    writeForms();
+    keepState();
+  },
+  onDrop: drop,
 });
-elements.panel.addEventListener('change', () => {
-  editor.postMessage({ type: 'choosePanel', panel: elements.panel.value });
+listenForTabs(elements.views, chooseView);
+listenForExports(elements, board, (message) => editor.postMessage(message));
+elements.find.addEventListener('input', () => {
+  const count = narrowLedger(elements.table, elements.find.value);
+  setText(elements.announced, `${count} ${count === 1 ? 'row' : 'rows'}`);
 });
+elements.lock.addEventListener('click', () => editor.postMessage({ type: 'lock', locked: !locked }));
+elements.stop.addEventListener('click', () => editor.postMessage({ type: 'stop' }));
 window.addEventListener('message', ({ data }: MessageEvent<MessageToPage>) => {
-  if (data.type === 'show') show(data.answer);
-  else {
-    cursor = data.offset;
-    paintSoon();
+  switch (data.type) {
+    case 'show':
+      show(data.answer);
+      break;
+    case 'cursor':
+      cursor = data.offset;
+      refresh();
+      break;
+    case 'progress':
+      writeProgress(elements, data.doing);
+      break;
+    case 'locked':
+      locked = data.locked;
+      writeForms();
+      keepState();
+      break;
   }
 });
-new ResizeObserver(paintSoon).observe(elements.canvas);
-new MutationObserver(() => {
-  palette = readPalette(document.body);
-  paintSoon();
-}).observe(document.body, { attributes: true, attributeFilter: ['class'] });
-watchDensity();
+watchScreen(elements.canvas, {
+  onSize: () => board.paintSoon(),
+  onColours: () => {
+    board.readColours();
+    refresh();
+  },
+});
 editor.postMessage({ type: 'ready' });
-
-/** Repaints when the window comes to a screen of another pixel density. */
-function watchDensity(): void {
-  window.matchMedia(`(resolution: ${window.devicePixelRatio}dppx)`).addEventListener(
-    'change',
-    () => {
-      paintSoon();
-      watchDensity();
-    },
-    { once: true },
-  );
-}

@@ -6,33 +6,35 @@ function byId<Element extends HTMLElement>(id: string, type: new () => Element):
   return element;
 }
 
-export interface PageElements {
-  readonly panel: HTMLSelectElement;
-  readonly zoom: HTMLOutputElement;
-  readonly zoomIn: HTMLButtonElement;
-  readonly zoomOut: HTMLButtonElement;
-  readonly fit: HTMLButtonElement;
-  readonly stale: HTMLParagraphElement;
-  readonly canvas: HTMLCanvasElement;
-  readonly empty: HTMLParagraphElement;
-  readonly pointed: HTMLParagraphElement;
-  readonly summary: HTMLDivElement;
-  readonly kinds: HTMLUListElement;
-}
+export type PageElements = ReturnType<typeof pageElements>;
 
 /** Throws when the markup lacks a part. */
-export function pageElements(): PageElements {
-  return {
-    panel: byId('panel', HTMLSelectElement),
-    zoom: byId('zoom', HTMLOutputElement),
-    zoomIn: byId('zoom-in', HTMLButtonElement),
-    zoomOut: byId('zoom-out', HTMLButtonElement),
-    fit: byId('fit', HTMLButtonElement),
-    stale: byId('stale', HTMLParagraphElement),
-    canvas: byId('drawing', HTMLCanvasElement),
-    empty: byId('empty', HTMLParagraphElement),
-    pointed: byId('pointed', HTMLParagraphElement),
-    summary: byId('summary', HTMLDivElement),
-    kinds: byId('kinds', HTMLUListElement),
-  };
-}
+export const pageElements = () => ({
+  views: byId('views', HTMLDivElement),
+  zoom: byId('zoom', HTMLOutputElement),
+  zoomIn: byId('zoom-in', HTMLButtonElement),
+  zoomOut: byId('zoom-out', HTMLButtonElement),
+  fit: byId('fit', HTMLButtonElement),
+  measure: byId('measure', HTMLButtonElement),
+  tabled: byId('tabled', HTMLButtonElement),
+  lock: byId('lock', HTMLButtonElement),
+  layerList: byId('layer-list', HTMLUListElement),
+  saving: byId('saving', HTMLDetailsElement),
+  saveSvg: byId('save-svg', HTMLButtonElement),
+  savePng: byId('save-png', HTMLButtonElement),
+  pictureScale: byId('picture-scale', HTMLSelectElement),
+  copy: byId('copy', HTMLButtonElement),
+  stale: byId('stale', HTMLParagraphElement),
+  progress: byId('progress', HTMLParagraphElement),
+  doing: byId('doing', HTMLSpanElement),
+  stop: byId('stop', HTMLButtonElement),
+  sheet: byId('sheet', HTMLElement),
+  canvas: byId('drawing', HTMLCanvasElement),
+  empty: byId('empty', HTMLParagraphElement),
+  card: byId('card', HTMLDivElement),
+  measured: byId('measured', HTMLOutputElement),
+  summary: byId('summary', HTMLDivElement),
+  find: byId('find', HTMLInputElement),
+  table: byId('table', HTMLTableElement),
+  announced: byId('announced', HTMLParagraphElement),
+});

@@ -13,7 +13,12 @@ export interface Palette {
   /** The ground inside the outline, seen through the openings. */
   readonly ground: string;
   readonly outline: string;
+  readonly text: string;
+  readonly resin: Paint;
   readonly marked: Paint;
+  readonly error: string;
+  readonly warning: string;
+  readonly font: string;
   paintOf(layer: DrawingLayer): Paint;
 }
 
@@ -67,13 +72,27 @@ export function readPalette(body: HTMLElement): Palette {
   const isHighContrast = theme === 'highContrast' || theme === 'highContrastLight';
   const paintNamed = (name: string): Paint => ({ fill: token(name), line: token(`${name}-line`) });
   return {
-    paper: token('paper'),
+    paper: style.backgroundColor,
     ground: token('ground'),
     outline: token('outline'),
+    text: style.color,
+    resin: paintNamed('resin'),
     marked: paintNamed('marked'),
+    error: token('error'),
+    warning: token('warning'),
+    font: style.fontFamily,
     paintOf({ kind, level, wood }) {
-      if (kind === 'trimmed' || isHighContrast) return paintNamed(kind);
-      return woodPaint(theme, wood, kind === 'strip' ? (level - 1) * layerStep : layerStep);
+      switch (kind) {
+        case 'trimmed':
+        case 'offcut':
+          return paintNamed(kind);
+        case 'board':
+          return isHighContrast ? paintNamed('offcut') : woodPaint(theme, wood, -layerStep);
+        case 'strip':
+          return isHighContrast ? paintNamed('strip') : woodPaint(theme, wood, (level - 1) * layerStep);
+        default:
+          return isHighContrast ? paintNamed('piece') : woodPaint(theme, wood, layerStep);
+      }
     },
   };
 }

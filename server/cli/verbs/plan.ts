@@ -1,6 +1,6 @@
 /** `halflap plan`: the shop plan of a design. */
 import { analyse, type Analysis } from '../../analyse.ts';
-import { cuttingPlans } from '../cutting-plans.ts';
+import { cuttingPlans } from '../../language/cutting-plans.ts';
 import { buildPlan } from '../../shop/build-plan.ts';
 import type { ShopPlan } from '../../shop/shop-plan.ts';
 import type { StockCutting } from '../../shop/stock/plan-stock.ts';

@@ -8,9 +8,9 @@ import { layOutTiles, type Tile, type TileShape } from './tiles.ts';
 
 type Stick = PlanStock['sticks'][number];
 
-const letters = 9;
+const letters = 16;
 /** Sticks are far longer than thick: they are drawn this high, and the summary says so. */
-const stickHeight = 16;
+const stickHeight = 26;
 
 /** The cutting plans drawn; `stocks` gives each its wood and the words that declare it. */
 export function displaySticks(
@@ -83,7 +83,10 @@ function stickTile(plan: PlanStock, stick: Stick, stock: StripStock, units: Leng
 }
 
 /** The cuts of one stick one after the other, a saw cut between neighbours, beginning behind the end trim. */
-function placedCuts({ kerfMm, endTrimMm }: PlanStock, { cuts }: Stick): { mark: string; from: number; length: number }[] {
+function placedCuts(
+  { kerfMm, endTrimMm }: PlanStock,
+  { cuts }: Stick,
+): { mark: string; from: number; length: number }[] {
   let from = endTrimMm;
   return cuts
     .flatMap(({ mark, lengthMm, n }) => Array.from({ length: n }, () => ({ mark, length: lengthMm })))

@@ -62,7 +62,10 @@ export function layOutTiles(
 }
 
 function sizedTile(tile: Tile, letters: number): Sized {
-  const widths = [...tile.lines.map((line) => textWidth(line, letters)), textWidth(tile.heading, letters * headingSize)];
+  const widths = [
+    ...tile.lines.map((line) => textWidth(line, letters)),
+    textWidth(tile.heading, letters * headingSize),
+  ];
   return {
     tile,
     width: Math.max(tile.width, ...widths) + gap * letters,
@@ -104,7 +107,13 @@ function layersOf(placed: readonly { readonly tile: Tile; readonly x: number; re
   for (const { tile, x, y } of placed) {
     for (const { layer: kind, wood, kind: drawn, at = { x: 0, y: 0 } } of tile.shapes) {
       const key = JSON.stringify([kind, wood]);
-      const layer = layers.get(key) ?? { name: wood === null ? kind : `${kind} ${wood}`, kind, level: 0, wood, kinds: [] };
+      const layer = layers.get(key) ?? {
+        name: wood === null ? kind : `${kind} ${wood}`,
+        kind,
+        level: 0,
+        wood,
+        kinds: [],
+      };
       layers.set(key, layer);
       layer.kinds.push({ ...drawn, placements: [x + at.x, y + at.y, 0] });
     }

@@ -10,10 +10,7 @@ type Fact = MarkCard['facts'][number];
 
 /** One card a mark, pieces before strips. */
 export function markCards({ pieces, strips }: MarkedKinds, units: LengthUnit): MarkCard[] {
-  return [
-    ...pieces.map((piece) => pieceCard(piece, units)),
-    ...strips.flatMap((strip) => stripCard(strip, units)),
-  ];
+  return [...pieces.map((piece) => pieceCard(piece, units)), ...strips.flatMap((strip) => stripCard(strip, units))];
 }
 
 function pieceCard(piece: MarkedPiece, units: LengthUnit): MarkCard {

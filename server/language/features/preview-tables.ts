@@ -3,6 +3,7 @@ import type { LengthUnit } from '../../design/design-model.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
 import type { MarkedKinds } from '../../shop/marked-kinds.ts';
 import type { PlanSetting, PlanStock } from '../../shop/shop-plan.ts';
+import type { PlanStep } from '../../shop/work-sections.ts';
 import type { PreviewTable } from '../preview-messages.ts';
 import { piecesOf } from './mark-cards.ts';
 import { angleText, lengthText } from './quantities.ts';
@@ -60,9 +61,7 @@ function numberIn<Group>(
   laid: LaidPanel | null,
   countOf: (group: Group) => number,
 ): number {
-  return groups
-    .filter(({ panel }) => panel === laid)
-    .reduce((total: number, { group }) => total + countOf(group), 0);
+  return groups.filter(({ panel }) => panel === laid).reduce((total: number, { group }) => total + countOf(group), 0);
 }
 
 /** One row a kind of stick. */
@@ -120,3 +119,21 @@ export function settingsTable(settings: readonly PlanSetting[], units: LengthUni
   };
 }
 
+/** One row a step of the job. */
+export function stepsTable(steps: readonly PlanStep[]): PreviewTable {
+  return {
+    caption: 'Steps of the job',
+    columns: [figures('No.'), words('Step'), figures('Minutes'), figures('Wait, h'), words('Gate'), words('Caution')],
+    rows: steps.map(({ order, title, handsOnMin, waitH, gate, caution }): Row => ({
+      mark: null,
+      cells: [
+        String(order),
+        title,
+        handsOnMin === null ? '' : String(Math.round(handsOnMin)),
+        waitH === null ? '' : String(waitH),
+        gate ?? '',
+        caution ?? '',
+      ],
+    })),
+  };
+}

@@ -5,10 +5,11 @@ import { displaySticks } from '../../drawing/displays/stick-display.ts';
 import { displayWork } from '../../drawing/displays/work-display.ts';
 import { drawPanel } from '../../drawing/draw-panel.ts';
 import type { Drawing } from '../../drawing/drawing.ts';
-import { planSettings } from '../../shop/plan-settings.ts';
-import type { PlanStock } from '../../shop/shop-plan.ts';
+import { buildPlan } from '../../shop/build-plan.ts';
+import type { StockCutting } from '../../shop/stock/plan-stock.ts';
+import { planStocks } from '../../shop/plan-stocks.ts';
 import type { PreviewTable, PreviewView } from '../preview-messages.ts';
-import { marksTable, settingsTable, sticksTable } from './preview-tables.ts';
+import { marksTable, settingsTable, stepsTable, sticksTable } from './preview-tables.ts';
 
 export interface ViewContent {
   readonly drawing: Drawing | null;
@@ -18,8 +19,8 @@ export interface ViewContent {
 
 export interface DesignView extends PreviewView {
   /** True where the content needs the cutting plans, which take time to find. */
-  readonly needsSticks: boolean;
-  readonly content: (sticks: readonly PlanStock[]) => ViewContent;
+  readonly needsCuttings: boolean;
+  readonly content: (cuttings: readonly StockCutting[]) => ViewContent;
 }
 
 /** Every view that the design has something to show in: the assembled work first, then panels, parts and the bench's work. */
@@ -72,26 +73,40 @@ function benchViews(analysis: Analysis): DesignView[] {
   const { kinds, design } = analysis;
   if (kinds.pieces.length + kinds.strips.length === 0) return [];
   const sticksView: DesignView = {
-    ...{ id: 'sticks', label: 'Sticks', group: 'Bench', needsSticks: true },
-    content: (sticks) =>
-      drawn(displaySticks(sticks, design.strips, design.units, titleOf(analysis)), sticksTable(sticks, design.units)),
+    ...{ id: 'sticks', label: 'Sticks', group: 'Bench', needsCuttings: true },
+    content: (cuttings) => {
+      const plans = planStocks(cuttings);
+      return drawn(
+        displaySticks(plans, design.strips, design.units, titleOf(analysis)),
+        sticksTable(plans, design.units),
+      );
+    },
   };
-  const stepsView = view('steps', 'Settings', 'Bench', () => {
-    const settings = planSettings(kinds, design.benches);
+  const settingsView = view('settings', 'Settings', 'Bench', () => {
+    const { settings } = buildPlan(analysis, '');
     return {
       drawing: null,
       table: settingsTable(settings, design.units),
       summary: [`${settings.length} settings in the order of the bench`, 'Set once, cut every mark listed, then go on'],
     };
   });
-  return [...(design.strips.some(({ lengths }) => lengths.length > 0) ? [sticksView] : []), stepsView];
+  const stepsView = view('steps', 'Steps', 'Bench', () => {
+    const { steps } = buildPlan(analysis, '');
+    return {
+      drawing: null,
+      table: stepsTable(steps),
+      summary: [`${steps.length} steps of the job, in order`, 'Pass each gate before going on'],
+    };
+  });
+  const hasSticks = design.strips.some(({ lengths }) => lengths.length > 0);
+  return [...(hasSticks ? [sticksView] : []), settingsView, stepsView];
 }
 
 const view = (id: string, label: string, group: string, content: () => ViewContent): DesignView => ({
   id,
   label,
   group,
-  needsSticks: false,
+  needsCuttings: false,
   content,
 });
 

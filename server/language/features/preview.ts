@@ -2,15 +2,15 @@
 import { lineColumnAt } from '../../../grammar/source-range.ts';
 import type { Problem } from '../../../grammar/problem.ts';
 import type { Analysis } from '../../analyse.ts';
-import type { PlanStock } from '../../shop/shop-plan.ts';
+import type { StockCutting } from '../../shop/stock/plan-stock.ts';
 import type { AnalysedDocument } from '../open-documents.ts';
 import type { DrawingAnswer, PreviewProblem } from '../preview-messages.ts';
 import { earlierPlace } from './earlier-place.ts';
 import { markCards } from './mark-cards.ts';
-import { type DesignView, viewsOf } from './preview-views.ts';
+import { type DesignView, type ViewContent, viewsOf } from './preview-views.ts';
 
 /** Finds the cutting plans of a design; they are asked for only by views that show them. */
-export type StickPlanner = (analysis: Analysis) => Promise<readonly PlanStock[]>;
+export type StickPlanner = (analysis: Analysis) => Promise<readonly StockCutting[]>;
 
 /**
  * The view called `wanted`, or the first one. A text with errors is drawn as it last was without, and said to be stale;
@@ -23,8 +23,7 @@ export async function previewOf(
 ): Promise<DrawingAnswer> {
   const { uri, version, analysis } = document;
   const { source, view, views } = chosenView(document, wanted);
-  const sticks = view?.needsSticks === true ? await planSticks(source) : [];
-  const content = view?.content(sticks) ?? { drawing: null, table: null, summary: [] };
+  const content = (await contentOf(source, view, planSticks)) ?? { drawing: null, table: null, summary: [] };
   return {
     uri,
     version,
@@ -38,6 +37,16 @@ export async function previewOf(
       .filter(({ severity }) => severity === 'error' || severity === 'warning')
       .map((problem) => previewProblem(document, source, problem)),
   };
+}
+
+/** What `view` shows, its cutting plans found first where it shows them; null for no view. */
+export async function contentOf(
+  source: Analysis,
+  view: DesignView | null,
+  planSticks: StickPlanner,
+): Promise<ViewContent | null> {
+  const cuttings = view?.needsCuttings === true ? await planSticks(source) : [];
+  return view?.content(cuttings) ?? null;
 }
 
 /** The view itself, and the analysis that it is of: the last one without an error, if that has anything to show. */

@@ -1,4 +1,4 @@
-/** Cutting plans at the door: loads the solver from where it lies, gives the search its time, tells how it stands. */
+/** Cutting plans at the doors: loads the solver from where it lies, gives the search its time, tells how it stands. */
 import type { Analysis } from '../analyse.ts';
 import { notchingBench } from '../shop/plan-settings.ts';
 import { loadSolver } from '../shop/stock/load-solver.ts';
@@ -11,6 +11,8 @@ import { besideTheProgram } from './carried-files.ts';
 const patience = 20;
 
 export interface CuttingOptions {
+  /** In place of our own patience. */
+  readonly seconds?: number;
   /** Ends the search; the best plan so far is given. */
   readonly signal?: AbortSignal;
   /** How the search stands, in words. */
@@ -20,11 +22,11 @@ export interface CuttingOptions {
 /** The cutting plans of a design's stocks, for the bench that notches. */
 export async function cuttingPlans(
   { design, kinds }: Analysis,
-  { signal, onProgress }: CuttingOptions = {},
+  { seconds = patience, signal, onProgress }: CuttingOptions = {},
 ): Promise<StockCutting[]> {
   const solver = await loadSolver(solverPlace());
   const bench = notchingBench(design.benches);
-  const end = performance.now() + patience * 1000;
+  const end = performance.now() + seconds * 1000;
   return planStock(stockDemands(kinds, bench?.trim ?? 0), bench?.kerf ?? null, solver, (stock) =>
     startWatch({
       seconds: (end - performance.now()) / 1000,

@@ -1,15 +1,15 @@
 /** Zoom and pan of the preview: what lies under the pointer stays there, and nothing gets lost. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fitted, onPage, onPanel, panned, realSize, zoomed } from '../../client/preview/webview/view.ts';
+import { fitted, onPage, onPanel, panned, realSize, zoomed } from '../../client/preview/webview/camera.ts';
 import { readPageState } from '../../client/preview/webview-messages.ts';
 
 const size = { width: 640, height: 480 };
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const view = fc.record({ scale: number(0.05, 150), x: number(-2000, 2000), y: number(-2000, 2000) });
+const camera = fc.record({ scale: number(0.05, 150), x: number(-2000, 2000), y: number(-2000, 2000) });
 const place = fc.record({ x: number(0, size.width), y: number(0, size.height) });
 
-describe('the view', () => {
+describe('the camera', () => {
   it('shows the whole drawing in the middle when fitted', () => {
     const bounds = { left: -10, bottom: -40, right: 190, top: 60 };
     const whole = fitted(bounds, size);
@@ -33,7 +33,7 @@ describe('the view', () => {
 
   it('keeps what lies under the pointer there while zooming', () => {
     fc.assert(
-      fc.property(view, place, number(0.2, 5), (before, at, factor) => {
+      fc.property(camera, place, number(0.2, 5), (before, at, factor) => {
         const fixed = onPanel(before, at, size);
         const after = onPage(zoomed(before, factor, at, size), fixed, size);
         expect(after.x).toBeCloseTo(at.x, 3);
@@ -44,7 +44,7 @@ describe('the view', () => {
 
   it('moves the drawing with the pointer while panning', () => {
     fc.assert(
-      fc.property(view, place, number(-300, 300), number(-300, 300), (before, at, dx, dy) => {
+      fc.property(camera, place, number(-300, 300), number(-300, 300), (before, at, dx, dy) => {
         const grasped = onPanel(before, at, size);
         const after = onPage(panned(before, dx, dy), grasped, size);
         expect(after.x).toBeCloseTo(at.x + dx, 3);
@@ -62,11 +62,22 @@ describe('the view', () => {
 });
 
 describe('what is kept over a reload', () => {
+  const nothing = { locked: false, view: null, camera: null, selected: null, hidden: [], tabled: false };
+
   it('is read back as it was written', () => {
+    const state = fc.record({
+      uri: fc.constant('file:///a.lap'),
+      locked: fc.boolean(),
+      view: fc.option(fc.string()),
+      camera: fc.option(camera),
+      selected: fc.option(fc.string()),
+      hidden: fc.array(fc.string(), { maxLength: 3 }),
+      tabled: fc.boolean(),
+    });
     fc.assert(
-      fc.property(view, fc.string(), (kept, panel) => {
-        const state = { uri: 'file:///a.lap', panel, view: kept };
-        expect(readPageState(JSON.parse(JSON.stringify(state)))).toEqual(JSON.parse(JSON.stringify(state)));
+      fc.property(state, (kept) => {
+        const written = JSON.parse(JSON.stringify(kept)) as unknown;
+        expect(readPageState(written)).toEqual(written);
       }),
     );
   });
@@ -76,12 +87,12 @@ describe('what is kept over a reload', () => {
     ['text', null],
     [{}, null],
     [
-      { uri: 'a', panel: 3, view: { scale: 0, x: 1, y: 1 } },
-      { uri: 'a', panel: null, view: null },
+      { uri: 'a', view: 3, camera: { scale: 0, x: 1, y: 1 }, hidden: 'none', locked: 'yes' },
+      { uri: 'a', ...nothing },
     ],
     [
-      { uri: 'a', view: { scale: 1, x: null, y: 1 } },
-      { uri: 'a', panel: null, view: null },
+      { uri: 'a', camera: { scale: 1, x: null, y: 1 }, hidden: [3, 'strips'] },
+      { uri: 'a', ...nothing, hidden: ['strips'] },
     ],
   ])('is left aside where it is not ours: %j', (kept, read) => {
     expect(readPageState(kept)).toEqual(read);

@@ -1,0 +1,28 @@
+/** Writes what a preview shows to a file that the person chooses. */
+import { Uri, window, workspace } from 'vscode';
+import type { LanguageClient } from 'vscode-languageclient/node';
+import { type DrawingQuestion, svgRequest } from '../../server/language/preview-messages.ts';
+
+/** Saves the view asked for as a drawing at full size. */
+export async function saveDrawing(client: LanguageClient, source: Uri, question: DrawingQuestion): Promise<void> {
+  const svg = await client.sendRequest<string | null>(svgRequest, question);
+  if (svg === null) void window.showInformationMessage('This view has no drawing to save.');
+  else await save(source, question.view, 'svg', new TextEncoder().encode(svg));
+}
+
+/** Saves a PNG file given in base 64. */
+export const savePicture = (source: Uri, view: string | null, png: string): Promise<void> =>
+  save(source, view, 'png', Uint8Array.from(Buffer.from(png, 'base64')));
+
+/** Asks where to, beside the text at first, and writes; nothing where the person changes their mind. */
+async function save(source: Uri, view: string | null, ending: 'svg' | 'png', content: Uint8Array): Promise<void> {
+  const name = source.path.slice(source.path.lastIndexOf('/') + 1).replace(/\.lap$/, '');
+  const part = view === null ? '' : `-${view.replace(/^panel /, '').replaceAll(/[^\p{L}\p{N}]+/gu, '-')}`;
+  const target = await window.showSaveDialog({
+    defaultUri: Uri.joinPath(source, '..', `${name}${part}.${ending}`),
+    filters: { [ending.toUpperCase()]: [ending] },
+  });
+  if (!target) return;
+  await workspace.fs.writeFile(target, content);
+  void window.showInformationMessage(`Saved ${target.path.slice(target.path.lastIndexOf('/') + 1)}.`);
+}

@@ -1,0 +1,24 @@
+/** What the language server would answer the page, for texts of the samples. */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { analyse } from '../../server/analyse.ts';
+import { cuttingPlans } from '../../server/language/cutting-plans.ts';
+import { previewOf } from '../../server/language/features/preview.ts';
+import { OpenDocuments } from '../../server/language/open-documents.ts';
+import type { DrawingAnswer } from '../../server/language/preview-messages.ts';
+
+export const sampleText = (root: string, name: string): string => readFileSync(join(root, 'samples', name), 'utf8');
+
+/** The answer after the texts given, one version after the other. */
+export async function answerFor(texts: readonly string[], view: string | null): Promise<DrawingAnswer> {
+  const documents = new OpenDocuments(analyse);
+  const uri = 'file:///sample.lap';
+  let answer: DrawingAnswer | null = null;
+  for (const [version, text] of texts.entries()) {
+    documents.put(uri, version, text);
+    const document = documents.latest(uri);
+    if (document) answer = await previewOf(document, view, (analysis) => cuttingPlans(analysis, { seconds: 5 }));
+  }
+  if (!answer) throw new Error('there is no text');
+  return answer;
+}
