@@ -39,12 +39,13 @@ export const previewCases = [
   it('allows nothing from outside, no inline script and no inline style', async () => {
     const [policy, inline] = await (
       await previewFrame()
-    ).evaluate<[string, number]>(`[
+    ).evaluate<[string, string[]]>(`[
       document.querySelector('meta[http-equiv="Content-Security-Policy"]').content,
-      document.querySelectorAll('body [style], body script:not([src])').length,
+      // the editor leaves an empty style on fields
+      [...document.querySelectorAll('body [style]:not([style=""]), body script:not([src])')].map(({ outerHTML }) => outerHTML),
     ]`);
     assert.match(policy, /^default-src 'none'; style-src \S+( \S+)*; script-src 'nonce-[\w-]+'$/);
-    assert.equal(inline, 0);
+    assert.deepEqual(inline, []);
   }),
 
   it('follows typing', async () => {
@@ -92,7 +93,7 @@ export const previewCases = [
     assert.equal(await zoomText(), zoomed);
     assert.equal((await settledInk()).sum, before.sum);
     await editor.restore();
-    await frame.click('#drawing');
+    await frame.evaluate(`document.querySelector('#drawing').focus()`);
     await (await windowPage()).keyboard.press('0');
     await until('the fitted zoom', async () => (await zoomText()) === fitted);
   }),
@@ -152,7 +153,7 @@ export const previewCases = [
     await until('marked pieces', async () => (await ink()).sum !== before.sum);
     text.selection = new vscode.Selection(new vscode.Position(0, 0), new vscode.Position(0, 0));
     await until('unmarked pieces', async () => (await ink()).sum === before.sum);
-    await (await previewFrame()).click('#table button[data-mark="A"]');
+    await (await previewFrame()).click('#table button[data-mark^="A"]');
     await until('selected words', () => editor.document.getText(text.selection).startsWith('piece arm'));
   }),
 

@@ -89,9 +89,8 @@ function refresh(): void {
 const markOf = ({ kind }: PreparedKind): string => kind.mark;
 
 function isLit(kind: PreparedKind): boolean {
-  const chosen = listed ?? selected;
-  if (chosen !== null) return kind.kind.mark === chosen;
-  return isAtCursor(kind);
+  if (listed !== null) return kind.kind.mark === listed;
+  return (selected !== null && kind.kind.mark === selected) || isAtCursor(kind);
 }
 
 function isAtCursor({ kind: { range } }: PreparedKind): boolean {
