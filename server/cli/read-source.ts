@@ -5,7 +5,7 @@ import { dirname, join, resolve } from 'node:path';
 import type { SourcePlace } from '../design/source-file.ts';
 import { isBelow, pathBelow, readBelow } from '../language/disk-files.ts';
 import type { Terminal } from './terminal.ts';
-import { reasonOf } from './reason.ts';
+import { reasonOf } from '../language/reason.ts';
 import { WrongUsage } from './wrong-usage.ts';
 
 export interface Source {

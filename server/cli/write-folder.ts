@@ -2,7 +2,7 @@
 import { randomUUID } from 'node:crypto';
 import { mkdir, readdir, realpath, rename, rm, writeFile } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
-import { reasonOf } from './reason.ts';
+import { reasonOf } from '../language/reason.ts';
 import type { Destination } from './write-output.ts';
 import { WrongUsage } from './wrong-usage.ts';
 

@@ -2,7 +2,7 @@
 import { randomUUID } from 'node:crypto';
 import { mkdir, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
-import { reasonOf } from './reason.ts';
+import { reasonOf } from '../language/reason.ts';
 import type { Source } from './read-source.ts';
 import type { Terminal } from './terminal.ts';
 import { WrongUsage } from './wrong-usage.ts';
