@@ -1,19 +1,18 @@
 /** Grammar of the phrases inside a panel. */
 import { rangeOf } from './expression-rules.ts';
-import { OutlineRules } from './outline-rules.ts';
+import { FillRules } from './fill-rules.ts';
 import { spanOf } from './source-range.ts';
 import type {
   CentredProperty,
   CutCellsProperty,
   EdgeProperty,
   NodeAtProperty,
-  PanelFillProperty,
   PanelShapeSyntax,
   ShapeProperty,
 } from './syntax-tree.ts';
 import { keyword, LeftBracket, NumberToken, Word } from './tokens.ts';
 
-export class PanelRules extends OutlineRules {
+export class PanelRules extends FillRules {
   public centred = this.RULE('centred', (): CentredProperty => {
     const word = this.CONSUME(keyword.centred);
     const on = this.OR({
@@ -128,29 +127,6 @@ export class PanelRules extends OutlineRules {
       keyword: rangeOf(word),
       cutCells: choice.image as CutCellsProperty['cutCells'],
       range: spanOf(rangeOf(word), rangeOf(choice)),
-    }));
-  });
-
-  public panelFill = this.RULE('panelFill', (): PanelFillProperty => {
-    const word = this.CONSUME(keyword.fill);
-    const shape = this.SUBRULE(this.shapeName);
-    this.CONSUME(keyword.with);
-    const motif = this.SUBRULE(this.name, { ARGS: ['the name of a motif'] });
-    this.CONSUME(keyword.of);
-    const stock = this.SUBRULE2(this.name, { ARGS: ['the name of a strip'] });
-    const turned = this.OPTION(() => {
-      this.CONSUME(keyword.turned);
-      return this.SUBRULE(this.expression);
-    });
-    return this.ACTION(() => ({
-      kind: 'panel fill',
-      keyword: rangeOf(word),
-      shape,
-      motif,
-      stock,
-      turned: turned ?? null,
-      tips: [],
-      range: spanOf(rangeOf(word), (turned ?? stock).range),
     }));
   });
 }

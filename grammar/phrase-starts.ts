@@ -1,8 +1,10 @@
 /** Where phrases may begin and end in a row of tokens: by braces, by known words and, when something is wrong, by lines. */
+import { tokenMatcher } from 'chevrotain';
 import type { IToken } from 'chevrotain';
 import {
   Comma,
   Divide,
+  Dot,
   Equals,
   keyword,
   knownWords,
@@ -15,8 +17,8 @@ import {
   Word,
 } from './tokens.ts';
 import type { KnownWord } from './tokens.ts';
-import { formOf } from './vocabulary.ts';
-import type { BlockKind } from './vocabulary.ts';
+import { entryFormOf, formOf } from './vocabulary.ts';
+import type { BlockKind, PhraseForm } from './vocabulary.ts';
 
 /** Tokens behind which a phrase goes on, whatever begins the next line. */
 const connectors = new Set([Comma, Equals, Plus, Minus, Times, Divide, LeftBracket]);
@@ -30,6 +32,14 @@ export class PhraseStarts {
 
   constructor(private readonly tokens: readonly IToken[]) {}
 
+  /** The form of the phrase that begins at a token, undefined where none of the block does. */
+  formAt(block: BlockKind, at: number): PhraseForm | undefined {
+    const token = this.tokens[at];
+    const isSign = token !== undefined && (token.tokenType === Dot || tokenMatcher(token, Word));
+    const entry = isSign && this.tokens[at + 1]?.tokenType === Equals ? entryFormOf(block) : undefined;
+    return entry ?? formOf(block, token?.image ?? '');
+  }
+
   isBrace(at: number): boolean {
     const type = this.tokens[at]?.tokenType;
     return type === LeftBrace || type === RightBrace;
@@ -41,7 +51,7 @@ export class PhraseStarts {
     return (
       token === undefined ||
       this.isBrace(at) ||
-      formOf(block, token.image) !== undefined ||
+      this.formAt(block, at) !== undefined ||
       this.beginsDeclaration(at, block)
     );
   }
@@ -74,7 +84,7 @@ export class PhraseStarts {
   nearestStart(block: BlockKind, from: number, limit: number): number {
     return this.find(from, (at) => {
       if (this.isBrace(at)) return true;
-      if (at < limit && block !== 'document' && formOf(block, this.tokens[at]?.image ?? '')) return true;
+      if (at < limit && block !== 'document' && this.formAt(block, at)) return true;
       return this.opensLine(at) && this.beginsPhrase(block, at);
     });
   }
@@ -88,7 +98,7 @@ export class PhraseStarts {
       if (this.isBrace(at)) return true;
       if (block === 'document') return this.opensLine(at) && this.beginsPhrase(block, at);
       if (this.startsLine(at)) return true;
-      return at >= errorAt && formOf(block, this.tokens[at]?.image ?? '') !== undefined && !this.isLinked(at);
+      return at >= errorAt && this.formAt(block, at) !== undefined && !this.isLinked(at);
     });
   }
 

@@ -4,6 +4,7 @@
  * fits. Comments keep their lines: those behind a phrase stay behind it, those on their own stay before the next.
  */
 import type { IToken } from 'chevrotain';
+import type { MapEntry, MapRow } from './fill-syntax.ts';
 import { parseDocument } from './parse-document.ts';
 import { printPhrase, tightPlaces } from './print-phrase.ts';
 import type { TightPlaces } from './print-phrase.ts';
@@ -38,15 +39,23 @@ export function printDocument(text: string): string | null {
   return printer.lines.map((line) => line + end).join('');
 }
 
-function itemOf(phrase: Declaration | Property | TipProperty, tokens: readonly IToken[]): Item | null {
+type Phrase = Declaration | Property | TipProperty | MapEntry | MapRow;
+
+/** What stands in a phrase's braces. */
+function innerPhrases(phrase: Phrase): readonly Phrase[] {
+  if ('properties' in phrase) return phrase.properties;
+  if ('lines' in phrase) return phrase.lines;
+  return 'tips' in phrase ? phrase.tips : [];
+}
+
+function itemOf(phrase: Phrase, tokens: readonly IToken[]): Item | null {
   const own = tokensIn(phrase.range, tokens);
   const first = own[0];
   const last = own.at(-1);
   if (!first || !last) return null;
   const brace = own.findIndex((token) => token.tokenType === LeftBrace);
   if (brace < 0) return { head: own, body: null, first, last };
-  const inner: readonly (Property | TipProperty)[] =
-    'properties' in phrase ? phrase.properties : 'tips' in phrase ? phrase.tips : [];
+  const inner = innerPhrases(phrase);
   const body = inner.map((property) => itemOf(property, own)).filter((item) => item !== null);
   return { head: own.slice(0, brace + 1), body, first, last };
 }

@@ -6,6 +6,7 @@
 import { EOF, tokenMatcher } from 'chevrotain';
 import type { IRecognitionException, IToken } from 'chevrotain';
 import { rangeOf } from './expression-rules.ts';
+import type { MapEntry, MapRow } from './fill-syntax.ts';
 import { PhraseParser } from './parser.ts';
 import type { BlockHead } from './parser.ts';
 import { PhraseStarts } from './phrase-starts.ts';
@@ -20,20 +21,12 @@ import {
   unknownPhrase,
   unreadPhrase,
 } from './syntax-problems.ts';
-import type {
-  BlockDeclaration,
-  Declaration,
-  Name,
-  PanelFillProperty,
-  PartFillProperty,
-  Property,
-  TipProperty,
-} from './syntax-tree.ts';
+import type { BlockDeclaration, Declaration, Name, Property, TipProperty } from './syntax-tree.ts';
 import { LeftBrace, RightBrace, Word } from './tokens.ts';
 import { formOf } from './vocabulary.ts';
 import type { BlockKind, PhraseForm } from './vocabulary.ts';
 
-type Phrase = Declaration | Property | BlockHead;
+type Phrase = Declaration | Property | MapEntry | MapRow | BlockHead;
 
 interface ReadPhrase {
   readonly node: Phrase | null;
@@ -116,7 +109,7 @@ class BlockReader {
         at += 1;
         continue;
       }
-      const form = formOf(block, token.image);
+      const form = this.starts.formAt(block, at);
       const read = form ? this.readWithBody(block, form, at) : this.skipUnknown(block, at, nodes);
       if (read.node) nodes.push(read.node);
       else incomplete = true;
@@ -268,7 +261,11 @@ function joinBody(node: Phrase, open: IToken, body: ReadBlock, last: IToken): Ph
   const range = spanOf(node.range, rangeOf(last));
   if (node.kind === 'part fill' || node.kind === 'panel fill') {
     const tips = body.nodes.filter((tip): tip is TipProperty => tip.kind === 'tip');
-    return { ...node, tips, range } satisfies PartFillProperty | PanelFillProperty;
+    return { ...node, tips, range };
+  }
+  if (node.kind === 'map') {
+    const lines = body.nodes.filter((line) => line.kind === 'map entry' || line.kind === 'map row');
+    return { ...node, lines, incomplete: body.incomplete, range };
   }
   if (node.kind !== 'head') return node;
   const { declared, keyword: word, name, shape } = node;

@@ -1,4 +1,5 @@
 /** The text as a tree of plain data. Every node knows its exact range; nothing is resolved or computed yet. */
+import type { MapProperty, PanelFillProperty } from './fill-syntax.ts';
 import type { SourceRange } from './source-range.ts';
 
 interface Node {
@@ -334,16 +335,6 @@ export interface EdgeProperty extends Phrase {
   readonly edge: 'sawn' | 'framed';
 }
 
-/** `fill triangle with hemp of bass turned 1 { tip … }` inside a panel. */
-export interface PanelFillProperty extends Phrase {
-  readonly kind: 'panel fill';
-  readonly shape: ShapeName;
-  readonly motif: Name;
-  readonly stock: Name;
-  readonly turned: Expression | null;
-  readonly tips: readonly TipProperty[];
-}
-
 export type PanelProperty =
   | NameProperty<'grid'>
   | CentredProperty
@@ -354,6 +345,7 @@ export type PanelProperty =
   | ValueProperty<'stub'>
   | ValueProperty<'tail'>
   | PanelFillProperty
+  | MapProperty
   | ValueProperty<'copies'>;
 
 export interface PanelDeclaration extends Block<PanelProperty> {

@@ -1,21 +1,10 @@
 /** Every token of the notation, each with its one-line meaning. */
 import { createToken, Lexer } from 'chevrotain';
 import type { ILexingError, IToken, TokenType } from 'chevrotain';
+import { fillWords } from './fill-words.ts';
 import type { QuantityUnit } from './syntax-tree.ts';
-
-/** What a word does in a phrase: editors colour by it. */
-export type WordRole = 'declaration' | 'property' | 'link' | 'constant' | 'unit';
-
-interface WordEntry {
-  readonly role: WordRole;
-  readonly meaning: string;
-}
-
-const declaration = (meaning: string): WordEntry => ({ role: 'declaration', meaning });
-const property = (meaning: string): WordEntry => ({ role: 'property', meaning });
-const link = (meaning: string): WordEntry => ({ role: 'link', meaning });
-const constant = (meaning: string): WordEntry => ({ role: 'constant', meaning });
-const unit = (meaning: string): WordEntry => ({ role: 'unit', meaning });
+import { constant, declaration, link, property, unit } from './word-entry.ts';
+import type { WordEntry } from './word-entry.ts';
 
 /** The words with a meaning of their own in some place. None is reserved: each may also be a name. */
 export const knownWords = {
@@ -118,6 +107,8 @@ export const knownWords = {
   left: constant('Turning counter-clockwise.'),
   right: constant('Turning clockwise.'),
   large: constant('The longer way round of an arc.'),
+
+  ...fillWords,
 
   mm: unit('Millimetres.'),
   cm: unit('Centimetres.'),
@@ -246,6 +237,8 @@ export const LeftBracket = createToken({ name: 'LeftBracket', label: '`(`', patt
 export const RightBracket = createToken({ name: 'RightBracket', label: '`)`', pattern: ')' });
 export const Comma = createToken({ name: 'Comma', label: '`,`', pattern: ',' });
 export const Equals = createToken({ name: 'Equals', label: '`=`', pattern: '=' });
+/** A sign of its own in a map; never before a digit, where it begins a number. */
+export const Dot = createToken({ name: 'Dot', label: '`.`', pattern: /\.(?!\d)/ });
 export const Plus = createToken({ name: 'Plus', label: '`+`', pattern: '+' });
 export const Minus = createToken({ name: 'Minus', label: '`-`', pattern: '-' });
 export const Times = createToken({ name: 'Times', label: '`*`', pattern: '*' });
@@ -277,6 +270,7 @@ const lexedTokens = [
   RightBracket,
   Comma,
   Equals,
+  Dot,
   Plus,
   Minus,
   Times,

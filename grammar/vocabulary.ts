@@ -7,7 +7,7 @@ import type { PhraseParser } from './parser.ts';
 import type { SourceRange } from './source-range.ts';
 import type { KnownWord } from './tokens.ts';
 
-export type BlockKind = 'document' | 'strip' | 'bench' | 'grid' | 'motif' | 'outline' | 'panel' | 'tips';
+export type BlockKind = 'document' | 'strip' | 'bench' | 'grid' | 'motif' | 'outline' | 'panel' | 'map' | 'tips';
 
 /** The rules of the parser that read a whole phrase. */
 export type PhraseRule = {
@@ -108,10 +108,20 @@ export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
       example: 'fill triangle with hemp of bass',
       opens: { block: 'tips', required: false },
     },
+    map: { rule: 'map', example: 'map { h = hemp of bass  row h h h }', opens: { block: 'map', required: true } },
     copies: { rule: 'copies', example: 'copies 3' },
   },
+  map: { row: { rule: 'mapRow', example: 'row h t h' } },
   tips: { tip },
 };
+
+/** Phrases that begin with a word of their own choice and an equals sign behind it. */
+const entries: Readonly<Partial<Record<BlockKind, PhraseForm>>> = {
+  map: { rule: 'mapEntry', example: 'h = hemp of bass' },
+};
+
+/** The form of a phrase that begins with any word and `=`, undefined where the block has none. */
+export const entryFormOf = (block: BlockKind): PhraseForm | undefined => entries[block];
 
 /** How a maker speaks of a block. */
 export const blockNames: Readonly<Record<BlockKind, string>> = {
@@ -122,6 +132,7 @@ export const blockNames: Readonly<Record<BlockKind, string>> = {
   motif: 'a motif',
   outline: 'an outline',
   panel: 'a panel',
+  map: 'a map',
   tips: 'a fill',
 };
 

@@ -1,20 +1,17 @@
 /** Panels of the design. */
 import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { PanelDeclaration, PanelFillProperty, PanelShapeSyntax } from '../../grammar/syntax-tree.ts';
-import { otherShape } from './build-motif.ts';
-import { cornersOf } from './build-place.ts';
-import { buildTips } from './build-tips.ts';
+import type { PanelDeclaration, PanelShapeSyntax } from '../../grammar/syntax-tree.ts';
+import { buildFill } from './build-fills.ts';
+import type { FillParts } from './build-fills.ts';
+import { buildMap } from './build-map.ts';
 import type { DesignContext } from './design-context.ts';
-import type { Grid, Motif, Outline, Panel, PanelFill, PanelShape, Phase, StripStock } from './design-model.ts';
+import type { Grid, Panel, PanelShape, Phase } from './design-model.ts';
 import { propertyOf, reportMissing, reportRepeated } from './pick-properties.ts';
 import { readCount, readLength, readPoint } from './read-values.ts';
 
 /** What panels are made of, by name. */
-export interface PanelParts {
-  readonly strips: ReadonlyMap<string, StripStock>;
+export interface PanelParts extends FillParts {
   readonly grids: ReadonlyMap<string, Grid>;
-  readonly motifs: ReadonlyMap<string, Motif>;
-  readonly outlines: ReadonlyMap<string, Outline>;
 }
 
 /** How far a sawn strip runs beyond its last node unless said, mm. */
@@ -42,7 +39,9 @@ export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: 
   const copyCount = copies ? readCount(copies.value, 'number of copies', 1, mostCopies, context) : 1;
   const fills = panel.properties
     .filter((property) => property.kind === 'panel fill')
-    .flatMap((fill) => buildFill(fill, parts, context) ?? []);
+    .flatMap((fill) => buildFill(fill, parts, context));
+  const mapProperty = propertyOf(panel, 'map');
+  const mapped = mapProperty ? buildMap(mapProperty, parts, context) : null;
   if (!grid || !shape || !phase || stubLength === null || tailLength === null || copyCount === null) return null;
   return {
     name: panel.name.text,
@@ -54,8 +53,8 @@ export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: 
     edge: propertyOf(panel, 'edge')?.edge ?? 'framed',
     stub: stubLength,
     tail: tailLength,
-    fills,
-    map: null,
+    fills: [...fills, ...(mapped?.fills ?? [])],
+    map: mapped?.map ?? null,
     cutCells: propertyOf(panel, 'cut cells')?.cutCells ?? 'trim',
     frame: null,
     sliver: null,
@@ -108,28 +107,4 @@ function buildShape(
       return cells === null ? null : { kind: 'hexagonOfCells', cells, range };
     }
   }
-}
-
-function buildFill(fill: PanelFillProperty, parts: PanelParts, context: DesignContext): PanelFill | null {
-  const motif = parts.motifs.get(fill.motif.text);
-  const stock = parts.strips.get(fill.stock.text);
-  const { shape } = fill.shape;
-  const turned = fill.turned ? buildTurned(fill, context) : 0;
-  if (motif && motif.shape !== shape) {
-    context.report(otherShape(fill.motif, motif, shape));
-    return null;
-  }
-  const tips = motif ? buildTips(fill.tips, shape, context) : [];
-  return motif && stock && turned !== null
-    ? { shape, motif, stock, turned, mirrored: false, tips, where: [], range: fill.range }
-    : null;
-}
-
-/** Corners by which the motif is turned; a rhombus comes to lie on itself by two corners only. */
-function buildTurned({ turned, shape: { shape } }: PanelFillProperty, context: DesignContext): number | null {
-  const corners = turned && readCount(turned, 'turn', 0, cornersOf[shape] - 1, context);
-  if (corners === null || !turned || shape !== 'rhombus' || corners % 2 === 0) return corners;
-  const message = 'A rhombus turned by one corner does not fit its opening. Turn it by 2.';
-  context.report(problemAt('outOfRange', turned.range, message));
-  return null;
 }

@@ -1,4 +1,5 @@
 /** Every name of a file: where it is given and where it is used. */
+import type { FillPlaceSyntax, MotifUse } from '../../grammar/fill-syntax.ts';
 import type { SourceRange } from '../../grammar/source-range.ts';
 import type {
   BlockDeclaration,
@@ -124,10 +125,24 @@ function usesInProperty(property: Property, owner: BlockDeclaration): Use[] {
     case 'shape':
       return property.shape.kind === 'outline' ? [use(property.shape.name, 'outline')] : [];
     case 'panel fill':
-      return [use(property.motif, 'motif'), use(property.stock, 'strip'), ...usesInTips(property.tips, property.motif)];
+      return [...property.places.flatMap(usesInFillPlace), ...usesInMotifUse(property, property.tips)];
+    case 'map':
+      return property.lines.flatMap((line) =>
+        line.kind === 'map entry' && line.use ? usesInMotifUse(line.use, []) : [],
+      );
     default:
       return owner.kind === 'motif' ? usesInMotif(property, owner) : [];
   }
+}
+
+const usesInMotifUse = ({ motifs, stock }: MotifUse, tips: readonly TipProperty[]): Use[] => [
+  ...motifs.flatMap((motif) => [use(motif, 'motif'), ...usesInTips(tips, motif)]),
+  use(stock, 'strip'),
+];
+
+function usesInFillPlace(place: FillPlaceSyntax): Use[] {
+  if (place.kind === 'region') return [use(place.outline, 'outline')];
+  return place.kind === 'margin' && place.of ? [use(place.of, 'outline')] : [];
 }
 
 function usesInMotif(property: Property, motif: MotifDeclaration): Use[] {

@@ -62,8 +62,10 @@ export function drawChart(drawn: DrawnDesign, laid: LaidPanel, source: string): 
 
 function howToRead(plan: ChartPlan): string {
   const turns = plan.rows.some(({ cells }) => cells.some(({ cell }) => cell.turned !== 0));
+  const mirrors = plan.rows.some(({ cells }) => cells.some(({ cell }) => cell.mirrored));
   return [
     'The dot is the motif’s corner 1.',
+    ...(mirrors ? ['An m after the letters: mirrored, pieces flipped over.'] : []),
     ...(turns ? ['A figure after the letters counts the corners it is turned.'] : []),
     ...(isUpright(plan) ? [] : ['The figure over the letters is the column.']),
     'A dashed cell is cut by the outline.',

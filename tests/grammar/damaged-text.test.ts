@@ -24,6 +24,13 @@ const tokens = tokenize(referenceText).tokens.map((token) => ({
   end: token.startOffset + token.image.length,
 }));
 
+const signStarts = new Set(
+  parseDocument(referenceText)
+    .tree.declarations.flatMap((declaration) => (declaration.kind === 'panel' ? declaration.properties : []))
+    .flatMap((property) => (property.kind === 'map' ? property.lines : []))
+    .flatMap((line) => (line.kind === 'map row' ? line.signs.map(({ range }) => range.start) : [])),
+);
+
 describe('a text of which', () => {
   test('only a beginning is there', () => {
     for (let end = 0; end <= referenceText.length; end++) parseDocument(referenceText.slice(0, end));
@@ -39,7 +46,9 @@ describe('a text of which', () => {
   });
 
   test('one word is doubled has just one problem', () => {
-    const damaged = tokens.map(({ start, end }) => `${referenceText.slice(0, end)} ${referenceText.slice(start)}`);
+    // a sign more in a map is wrong only for the panel it is laid over
+    const single = tokens.filter(({ start }) => !signStarts.has(start));
+    const damaged = single.map(({ start, end }) => `${referenceText.slice(0, end)} ${referenceText.slice(start)}`);
     expect(damaged.filter((text) => problemsOf(text).length !== 1)).toEqual([]);
   });
 });

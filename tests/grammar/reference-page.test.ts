@@ -38,6 +38,7 @@ test.each(Object.entries(vocabulary))('the forms shown in messages can be read: 
         .replace(/^(motif .*\{).*\}/, '$1 }')
         .replace(/^(outline .*)rect.*\}/, '$1 }'),
     motif: (phrase) => `motif m for square { ${phrase} }`,
+    map: (phrase) => `panel p { map { ${phrase} } }`,
     tips: (phrase) => `motif m for square { fill halves with n { ${phrase} } }`,
   };
   const wrap = inBlock[block] ?? ((phrase: string) => `${block} n { ${phrase} }`);

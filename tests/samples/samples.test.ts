@@ -93,8 +93,8 @@ describe('the lamp, by hand', () => {
     ]);
   });
 
-  test('has one diagonal, two arms from the square corners and four from the sharp ones in every cell', () => {
-    const cells = 4 * 4 * 6;
+  test('has one diagonal, two arms from the square corners and four from the sharp ones in each of the 20 cells that the map fills', () => {
+    const cells = 4 * (4 * 6 - 4);
     const kinds = plan.pieces.map(({ lengthMm, make }) => ({ length: lengthMm, make }));
     const expected = [
       { length: opening * Math.SQRT2, make: cells },

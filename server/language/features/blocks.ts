@@ -1,4 +1,5 @@
 /** Which block of a text an offset lies in. */
+import type { MapProperty } from '../../../grammar/fill-syntax.ts';
 import type { BlockDeclaration } from '../../../grammar/syntax-tree.ts';
 import type { BlockKind } from '../../../grammar/vocabulary.ts';
 import type { Analysis } from '../../analyse.ts';
@@ -12,5 +13,12 @@ export function blockKindAt({ tree, text }: Analysis, offset: number): BlockKind
       declaration.open.end <= offset &&
       offset <= (declaration.close?.start ?? text.length),
   );
-  return around.at(-1)?.kind ?? 'document'; // an unclosed block seems to reach over later ones
+  const block = around.at(-1);
+  const isInMap =
+    block?.kind === 'panel' && block.properties.some((each) => each.kind === 'map' && isBehindBrace(each));
+  return isInMap ? 'map' : (block?.kind ?? 'document'); // an unclosed block seems to reach over later ones
+
+  function isBehindBrace({ keyword, range }: MapProperty): boolean {
+    return text.indexOf('{', keyword.end) < offset && offset < range.end;
+  }
 }

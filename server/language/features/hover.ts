@@ -4,6 +4,7 @@ import type { Analysis } from '../../analyse.ts';
 import type { Definition } from '../../design/name-index.ts';
 import { expressionHover } from './hover-expression.ts';
 import { gridHover } from './hover-grid.ts';
+import { signAt, signHover } from './hover-map.ts';
 import { motifHover, roleHover } from './hover-motif.ts';
 import { outlineHover } from './hover-outline.ts';
 import { panelHover } from './hover-panel.ts';
@@ -21,6 +22,8 @@ export function hoverAt(analysis: Analysis, offset: number): HoverText | null {
     const lines = mention.definition && definitionHover(analysis, mention.definition);
     return lines && hoverText(lines, mention.range);
   }
+  const sign = signAt(analysis.tree, offset);
+  if (sign) return hoverText(signHover(analysis, sign), sign.sign.range);
   const number = numberAt(analysis.tree, offset);
   if (number) {
     const lines = quantityHover(number);

@@ -23,7 +23,7 @@ const placeWords: readonly KnownWord[] = ['corner', 'mid', 'along', 'centroid', 
 const followingWords: Partial<Record<string, readonly KnownWord[]>> = {
   units: ['mm', 'cm', 'm', 'in', 'ft'],
   for: shapeWords,
-  fill: [...shapeWords, 'halves', 'parts'],
+  fill: [...shapeWords, 'halves', 'parts', 'row', 'column', 'ring', 'every', 'inside', 'outside', 'within', 'beyond'],
   edge: ['sawn', 'framed'],
   centred: ['node', 'cell', 'edge'],
   at: placeWords,
@@ -37,6 +37,8 @@ const followingNames: Partial<Record<string, NameKind>> = {
   with: 'motif',
   grid: 'grid',
   shape: 'outline',
+  inside: 'outline',
+  outside: 'outline',
 };
 
 /** The proposals at `offset`; the word being typed there is left to the editor to match. */
@@ -46,7 +48,7 @@ export function proposalsAt(analysis: Analysis, offset: number): Proposal[] {
   if (before === null) return wordsOfBlock(block).map((word) => phraseProposal(block, word));
   if (before.text === 'use' && block === 'document') return libraryProposals();
   const words = followingWords[before.text]?.map(wordProposal) ?? [];
-  const kind = block === 'document' ? undefined : followingNames[before.text];
+  const kind = block === 'document' ? undefined : before.text === '=' ? 'motif' : followingNames[before.text];
   if (kind === undefined && words.length > 0) return words;
   return [...definedNames(analysis, kind ?? 'let'), ...words];
 }
