@@ -12,7 +12,7 @@ export interface Source {
   /** As the person named it; `<stdin>` for standard input. */
   readonly name: string;
   readonly text: string;
-  /** Path on disk, null for standard input. */
+  /** Path on disk, null where there is none: standard input, a revision that git keeps. */
   readonly path: string | null;
 }
 
@@ -26,7 +26,7 @@ export async function readSource(file: string, terminal: Terminal): Promise<Sour
  * Where a source stands: its workspace folder is the nearest one around it that holds `.git`, else the current folder,
  * else, for a file elsewhere, its own. Standard input stands in the current folder.
  */
-export function placeOf({ path }: Source): SourcePlace {
+export function placeOf({ path }: Pick<Source, 'path'>): SourcePlace {
   const file = resolve(path ?? 'standard-input.lap');
   const root = workspaceFolder(dirname(file));
   return {
@@ -52,7 +52,8 @@ async function fileBytes(file: string): Promise<Uint8Array> {
   }
 }
 
-function decoded(bytes: Uint8Array, name: string): string {
+/** UTF-8 bytes as text; anything else throws WrongUsage. */
+export function decoded(bytes: Uint8Array, name: string): string {
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {

@@ -3,13 +3,14 @@ import packageFile from '../../package.json' with { type: 'json' };
 import type { Terminal } from './terminal.ts';
 import type { Verb } from './verb.ts';
 import { check } from './verbs/check.ts';
+import { compare } from './verbs/compare.ts';
 import { draw } from './verbs/draw.ts';
 import { format } from './verbs/format.ts';
 import { plan } from './verbs/plan.ts';
 import { serve } from './verbs/serve.ts';
 import { exitCode, WrongUsage } from './wrong-usage.ts';
 
-const verbs: ReadonlyMap<string, Verb> = new Map(Object.entries({ check, plan, draw, format, serve }));
+const verbs: ReadonlyMap<string, Verb> = new Map(Object.entries({ check, plan, draw, compare, format, serve }));
 
 /** Runs `halflap ARGS` and gives its exit code; only a fault of Halflap itself is thrown. */
 export async function runCommand(args: readonly string[], terminal: Terminal): Promise<number> {

@@ -4,8 +4,8 @@ import type { FieldChange, Plain } from './design-change.ts';
 
 type PlainObject = Record<string, Plain>;
 
-/** Places in a list, not figures: what moves up because something went is no change. */
-const places = new Set(['order']);
+/** Keys of places in a list, which are no figures: what moves up because something went has not changed. */
+export const isPlaceInList = (key: string): boolean => key === 'order';
 
 /**
  * Every difference between two figures. Items of lists are matched by their first telling text (a name, a mark), so
@@ -37,7 +37,7 @@ export function sameFigure(old: Plain, now: Plain): boolean {
 }
 
 function compareObjects(old: PlainObject, now: PlainObject, path: readonly string[]): FieldChange[] {
-  const keys = [...new Set([...Object.keys(old), ...Object.keys(now)])].filter((key) => !places.has(key));
+  const keys = [...new Set([...Object.keys(old), ...Object.keys(now)])].filter((key) => !isPlaceInList(key));
   return keys.flatMap((key): FieldChange[] => {
     const [before, after] = [old[key], now[key]];
     const at = [...path, key];

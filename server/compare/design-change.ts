@@ -4,6 +4,8 @@
  * places, and so do `old` and `new` figures. Only what differs is listed.
  */
 
+import type { ReusePlan } from './reuse-plan.ts';
+
 /** Any figure of a plan, as JSON holds it. */
 export type Plain = string | number | boolean | null | Plain[] | { [key: string]: Plain };
 
@@ -85,6 +87,9 @@ export interface SettingChange {
   angle: number | null;
   oldStopMm: number | null;
   newStopMm: number | null;
+  /** Pin to notch, of rows of notches set by a pin. */
+  oldPinMm: number | null;
+  newPinMm: number | null;
   oldPieces: number;
   newPieces: number;
 }
@@ -124,4 +129,9 @@ export interface DesignChange {
   settings: SettingChange[];
   stock: StockChange[];
   sections: SectionChange[];
+}
+
+/** What `compare --as json` writes: the change, and what serves of pieces already cut where that was asked. */
+export interface WrittenChange extends DesignChange {
+  reuse: ReusePlan | null;
 }

@@ -1,6 +1,7 @@
 /** Cutting plans at the doors: loads the solver from where it lies, gives the search its time, tells how it stands. */
 import type { Analysis } from '../analyse.ts';
 import { notchingBench } from '../shop/plan-settings.ts';
+import type { LinearSolver } from '../shop/stock/linear-solver.ts';
 import { loadSolver } from '../shop/stock/load-solver.ts';
 import { planStock, type StockCutting } from '../shop/stock/plan-stock.ts';
 import { startWatch } from '../shop/stock/start-watch.ts';
@@ -24,7 +25,7 @@ export async function cuttingPlans(
   { design, kinds }: Analysis,
   { seconds = patience, signal, onProgress }: CuttingOptions = {},
 ): Promise<StockCutting[]> {
-  const solver = await loadSolver(solverPlace());
+  const solver = await solverAtHand();
   const bench = notchingBench(design.benches);
   const end = performance.now() + seconds * 1000;
   return planStock(stockDemands(kinds, bench?.trim ?? 0), bench?.kerf ?? null, solver, (stock) =>
@@ -38,6 +39,9 @@ export async function cuttingPlans(
 
 const standing = (value: number | null, bound: number): string =>
   value === null ? `at least ${bound}` : `${value} found, at least ${bound}`;
+
+/** The solver, from where it lies. */
+export const solverAtHand = (): Promise<LinearSolver> => loadSolver(solverPlace());
 
 /** The bundled command has the solver's code beside it; run from source, the solver finds its own. */
 function solverPlace(): ((file: string) => string) | undefined {

@@ -12,7 +12,7 @@ export interface Lie {
   readonly flipped: boolean;
 }
 
-const lies: readonly Lie[] = [
+export const lies: readonly Lie[] = [
   { turned: false, flipped: false },
   { turned: true, flipped: false },
   { turned: false, flipped: true },

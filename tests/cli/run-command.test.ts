@@ -40,7 +40,7 @@ describe('the command', () => {
     const { code, output, errors } = await run();
     expect(code).toBe(2);
     expect(output).toBe('');
-    for (const verb of ['check', 'plan', 'draw', 'format', 'serve']) expect(errors).toContain(verb);
+    for (const verb of ['check', 'plan', 'draw', 'compare', 'format', 'serve']) expect(errors).toContain(verb);
   });
 
   test('refuses an unknown verb', async () => {
@@ -49,12 +49,15 @@ describe('the command', () => {
     expect(errors).toContain('“saw” is not a verb');
   });
 
-  test.each(['check', 'plan', 'draw', 'format', 'serve'])('%s --help goes to standard output', async (verb) => {
-    const { code, output, errors } = await run(verb, 'any.lap', '--help');
-    expect(code).toBe(0);
-    expect(output).toMatch(new RegExp(`^halflap ${verb}`));
-    expect(errors).toBe('');
-  });
+  test.each(['check', 'plan', 'draw', 'compare', 'format', 'serve'])(
+    '%s --help goes to standard output',
+    async (verb) => {
+      const { code, output, errors } = await run(verb, 'any.lap', '--help');
+      expect(code).toBe(0);
+      expect(output).toMatch(new RegExp(`^halflap ${verb}`));
+      expect(errors).toBe('');
+    },
+  );
 
   test('tells its version', async () => {
     expect((await run('--version')).output).toMatch(/^\d+\.\d+\.\d+\n$/);

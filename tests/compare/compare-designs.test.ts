@@ -94,7 +94,7 @@ describe('no change at all', () => {
     ],
     ['a let and its name', base.replace('side 40mm', 'side pace').replace('units mm', 'units mm\nlet pace = 20mm * 2')],
     ['another unit of the file', base.replace('units mm', 'units cm')],
-    ['centimetres', base.replace('40mm', '4cm').replace('120mm', '0.12m')],
+    ['centimetres', base.replace('40mm', '4cm').replace('72mm', '0.072m')],
   ])('%s', (_, text) => {
     const change = changeOfTexts(base, text);
     expect(change.panels).toEqual([]);

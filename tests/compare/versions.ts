@@ -17,7 +17,7 @@ export interface TrayWords {
 }
 
 export function trayText(words: TrayWords = {}): string {
-  const { side = '40mm', radius = '120mm', copies = 1, panel = 'tray', bevels = '30, 60' } = words;
+  const { side = '40mm', radius = '72mm', copies = 1, panel = 'tray', bevels = '30, 60' } = words;
   const { motif = 'piece arm from corner to hub, every corner', extra = '', phase = 'centred node' } = words;
   return `title "Tray"
 units mm
@@ -62,6 +62,8 @@ const exchanged = new Map([
   ['onlyNew', 'onlyOld'],
   ['oldStopMm', 'newStopMm'],
   ['newStopMm', 'oldStopMm'],
+  ['oldPinMm', 'newPinMm'],
+  ['newPinMm', 'oldPinMm'],
   ['oldPieces', 'newPieces'],
   ['newPieces', 'oldPieces'],
 ]);

@@ -1,0 +1,230 @@
+/** A change arranged for reading: sentences and tables, which each writer sets in its own way. */
+import {
+  arrow,
+  changeSummary,
+  figureWords,
+  fromTo,
+  keyWords,
+  kindWords,
+  length,
+  pathWords,
+  signed,
+} from './change-words.ts';
+import type {
+  ComparedVersion,
+  DesignChange,
+  FieldChange,
+  KindBrief,
+  KindChange,
+  PanelChange,
+  SettingChange,
+  StockChange,
+  StockFigures,
+} from './design-change.ts';
+import type { ReusePlan } from './reuse-plan.ts';
+
+export interface ReportColumn {
+  readonly title: string;
+  readonly right?: boolean;
+}
+
+/** What a row is about in each version: a panel by name, a piece or strip by mark. */
+export interface RowSubject {
+  readonly sort: 'panel' | 'piece' | 'strip';
+  readonly old: string | null;
+  readonly new: string | null;
+}
+
+export interface ReportRow {
+  readonly cells: readonly string[];
+  readonly subject: RowSubject | null;
+}
+
+export interface ReportTable {
+  readonly title: string;
+  readonly columns: readonly ReportColumn[];
+  readonly rows: readonly ReportRow[];
+}
+
+export interface ChangeReport {
+  readonly title: string;
+  /** Which text against which. */
+  readonly versions: string;
+  readonly summary: readonly string[];
+  /** What could not be compared, and what to mind. */
+  readonly notes: readonly string[];
+  readonly tables: readonly ReportTable[];
+}
+
+/** The report of a change; `reuse` adds what is had from pieces already cut. Tables without rows are left out. */
+export function changeReport(change: DesignChange, reuse: ReusePlan | null = null): ChangeReport {
+  const { old, new: now } = change;
+  const tables = [
+    panelTable(change.panels),
+    kindTable('Infill pieces', 'piece', change.pieces.changes),
+    kindTable('Strips', 'strip', change.strips.changes),
+    stockTable(change.stock),
+    settingTable(change.settings),
+    sectionTable(change),
+    ...(reuse ? reuseTables(reuse) : []),
+  ];
+  return {
+    title: now.title ?? old.title ?? 'Change of a design',
+    versions: `${named(old)} ${arrow} ${named(now)}`,
+    summary: [...changeSummary(change), ...(reuse ? [reuseSentence(reuse)] : [])],
+    notes: [...missing('old', old), ...missing('new', now), ...(reuse && reuse.steps.length > 0 ? [reuse.note] : [])],
+    tables: tables.filter(({ rows }) => rows.length > 0),
+  };
+}
+
+/** What git and shells give for a file that is not there. */
+const noFile = '/dev/null';
+
+const named = ({ source, revision }: ComparedVersion): string =>
+  source === noFile ? 'no file' : `${source} (text ${revision})`;
+
+const missing = (which: string, { missing: parts }: ComparedVersion): string[] =>
+  parts.map((part) => `The ${which} version: ${part}.`);
+
+const right = (title: string): ReportColumn => ({ title, right: true });
+const left = (title: string): ReportColumn => ({ title });
+
+function panelTable(panels: readonly PanelChange[]): ReportTable {
+  const rows = panels.flatMap(({ change, oldName, newName, fields, drawn }): ReportRow[] => {
+    const subject = { sort: 'panel', old: oldName, new: newName } as const;
+    const name = fromTo(oldName, newName);
+    const row = (...cells: string[]): ReportRow => ({ cells: [name, ...cells], subject });
+    if (change !== 'changed') return [row(change, '', '')];
+    const isMoved = drawn !== null && drawn.onlyOld + drawn.onlyNew > 0;
+    return [
+      ...(oldName === newName ? [] : [row('renamed', oldName ?? '', newName ?? '')]),
+      ...fields.map((field) => row(pathWords(field.path), figureWords(field.old), figureWords(field.new))),
+      ...(isMoved ? [row('shapes in one version only', String(drawn.onlyOld), String(drawn.onlyNew))] : []),
+    ];
+  });
+  return { title: 'Panels', columns: [left('panel'), left('figure'), right('was'), right('is')], rows };
+}
+
+function kindTable(title: string, sort: 'piece' | 'strip', changes: readonly KindChange[]): ReportTable {
+  const both = ({ old, new: now }: KindChange, say: (kind: KindBrief) => string): string =>
+    fromTo(old && say(old), now && say(now));
+  const rows = changes.map((change) => ({
+    subject: { sort, old: change.old?.mark ?? null, new: change.new?.mark ?? null },
+    cells: [
+      both(change, ({ mark }) => mark),
+      kindWords(change),
+      both(change, ({ roles }) => roles.join(', ')),
+      both(change, ({ stock }) => stock),
+      both(change, ({ lengthMm }) => length(lengthMm)),
+      ...(sort === 'piece' ? [both(change, ({ bevels }) => bevels ?? 'fitted')] : []),
+      both(change, ({ total }) => String(total)),
+    ],
+  }));
+  const columns = [
+    left('mark'),
+    left('what'),
+    left(sort === 'piece' ? 'piece' : 'grid'),
+    left('stock'),
+    right('length'),
+  ];
+  return { title, columns: [...columns, ...(sort === 'piece' ? [left('ends')] : []), right('to cut')], rows };
+}
+
+function stockTable(stocks: readonly StockChange[]): ReportTable {
+  const lengths = (figures: StockFigures | null): string | null =>
+    figures &&
+    Object.entries(figures.byLength)
+      .map(([each, count]) => `${count} × ${each}`)
+      .join(', ');
+  const rows = stocks.map(({ stock, more, old, new: now }) => ({
+    subject: null,
+    cells: [
+      stock,
+      fromTo(old && String(old.sticks), now && String(now.sticks)),
+      signed(more),
+      fromTo(lengths(old), lengths(now)),
+      fromTo(old && (old.needMm / 1000).toFixed(2), now && (now.needMm / 1000).toFixed(2)),
+    ],
+  }));
+  return {
+    title: 'Sticks',
+    columns: [left('stock'), right('sticks'), right('more'), left('lengths'), right('wood in pieces, m')],
+    rows,
+  };
+}
+
+/** A setting that merely serves more or fewer pieces follows from the counts above, and is left to the JSON. */
+const isSetOtherwise = ({ change, oldStopMm, newStopMm, oldPinMm, newPinMm }: SettingChange): boolean =>
+  change !== 'changed' || oldStopMm !== newStopMm || oldPinMm !== newPinMm;
+
+function settingTable(settings: readonly SettingChange[]): ReportTable {
+  const stop = (value: number | null): string | null => (value === null ? null : length(value));
+  const pieces = (count: number): string | null => (count === 0 ? null : String(count));
+  const rows = settings.filter(isSetOtherwise).map((setting) => ({
+    subject: null,
+    cells: [
+      setting.step,
+      setting.tool,
+      setting.change,
+      setting.angle === null ? '' : `${setting.angle}°`,
+      fromTo(stop(setting.oldStopMm), stop(setting.newStopMm)),
+      fromTo(stop(setting.oldPinMm), stop(setting.newPinMm)),
+      fromTo(pieces(setting.oldPieces), pieces(setting.newPieces)),
+    ],
+  }));
+  const columns = [
+    left('step'),
+    left('tool'),
+    left('what'),
+    right('angle'),
+    right('stop'),
+    right('pin'),
+    right('pieces'),
+  ];
+  return { title: 'Settings', columns, rows };
+}
+
+function sectionTable({ sections }: DesignChange): ReportTable {
+  const row = (section: string, { change, path, old, new: now }: FieldChange): ReportRow => ({
+    subject: null,
+    cells: [keyWords(section), pathWords(path), change, figureWords(old), figureWords(now)],
+  });
+  return {
+    title: 'Everything else',
+    columns: [left('section'), left('figure'), left('what'), left('was'), left('is')],
+    rows: sections.flatMap(({ section, fields }) => fields.map((field) => row(section, field))),
+  };
+}
+
+const reuseSentence = ({ reused, stillToCut }: ReusePlan): string =>
+  `From pieces already cut: ${reused}; still to cut: ${stillToCut.reduce((total, { count }) => total + count, 0)}.`;
+
+function reuseTables({ steps, stillToCut, leftOver }: ReusePlan): ReportTable[] {
+  const plain = (cells: string[]): ReportRow => ({ cells, subject: null });
+  return [
+    {
+      title: 'From pieces already cut',
+      columns: [left('old mark'), left('new mark'), right('pieces'), left('how'), right('take off')],
+      rows: steps.map(({ sort, oldMark, newMark, count, how, offMm }) => ({
+        subject: { sort, old: oldMark, new: newMark },
+        cells: [
+          oldMark,
+          newMark,
+          String(count),
+          how === 'as is' ? how : sort === 'piece' ? 'trim the blunt end' : 'trim one end',
+          how === 'as is' ? '' : length(offMm),
+        ],
+      })),
+    },
+    {
+      title: 'Still to cut',
+      columns: [left('mark'), right('pieces')],
+      rows: stillToCut.map(({ mark, count }) => plain([mark, String(count)])),
+    },
+    {
+      title: 'Left over',
+      columns: [left('old mark'), right('pieces')],
+      rows: leftOver.map(({ mark, count }) => plain([mark, String(count)])),
+    },
+  ];
+}

@@ -1,0 +1,175 @@
+/** Words and figures of a change, as every writer says them. Lengths to 0.01 mm, since versions differ by little. */
+import { isPlaceInList } from './compare-figures.ts';
+import type { DesignChange, KindAspect, KindChange, Plain } from './design-change.ts';
+
+export const arrow = '→';
+
+/** With a real minus sign, and always a sign: +2, −1.15. */
+export const signed = (value: number, decimals = 0): string =>
+  value === 0 ? '0' : `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(decimals)}`;
+
+export const length = (value: number): string => value.toFixed(2);
+
+/** One figure where both are the same, else both. Null is nothing to say. */
+export function fromTo(old: string | null, now: string | null): string {
+  if (old === null || now === null || old === now) return now ?? old ?? '';
+  return `${old} ${arrow} ${now}`;
+}
+
+const aspectWords: Record<Exclude<KindAspect, 'length' | 'count'>, string> = {
+  bevels: 're-bevelled',
+  outline: 'other outline',
+  notches: 'other notches',
+  hand: 'other hand',
+  section: 'other section',
+  stock: 'other stock',
+  role: 'other role',
+  panels: 'other panels',
+  mark: 'new mark',
+};
+
+/** What happened to a kind, such as "1.15 shorter, 12 fewer". */
+export function kindWords({ change, aspects, longerByMm, more }: KindChange): string {
+  if (change !== 'changed') return change;
+  return aspects
+    .map((aspect) => {
+      if (aspect === 'length') return lengthWords(longerByMm ?? 0);
+      if (aspect === 'count') return more === 0 ? 'other spares' : `${Math.abs(more)} ${more > 0 ? 'more' : 'fewer'}`;
+      return aspectWords[aspect];
+    })
+    .join(', ');
+}
+
+const lengthWords = (longerBy: number): string =>
+  `${length(Math.abs(longerBy))} ${longerBy > 0 ? 'longer' : 'shorter'}`;
+
+/** The endings of a plan's keys that are units. */
+const units: readonly (readonly [ending: string, unit: string])[] = [
+  ['Mm2', 'mm²'],
+  ['M2', 'm²'],
+  ['Mm', 'mm'],
+  ['Ml', 'mL'],
+  ['Pct', '%'],
+  ['Min', 'min'],
+  ['Kg', 'kg'],
+  ['_g', 'g'],
+  ['G', 'g'],
+  ['H', 'h'],
+];
+
+/** A key of the plan in words: perCopyG → "per copy, g". */
+export function keyWords(key: string): string {
+  const unit = units.find(([ending]) => key.endsWith(ending) && key.length > ending.length);
+  const stem = unit ? key.slice(0, -unit[0].length) : key;
+  const words = stem.replace(/([\p{Ll}\p{N}])(\p{Lu})/gu, '$1 $2').toLocaleLowerCase('en');
+  return unit ? `${words}, ${unit[1]}` : words;
+}
+
+/** Names and keys that lead to a figure. Names are kept as they are written. */
+export const pathWords = (path: readonly string[]): string =>
+  path.map((step, index) => (index === path.length - 1 ? keyWords(step) : step)).join(' › ');
+
+/** A text longer than this is a sentence, which no table cell should hold. */
+const longestText = 32;
+
+/** A figure in a table: a list by its values, a whole item by its short texts and its numbers. */
+export function figureWords(value: Plain): string {
+  if (value === null) return '';
+  if (Array.isArray(value)) return value.map(figureWords).join(', ');
+  if (typeof value !== 'object') return typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value);
+  return Object.entries(value)
+    .flatMap(([key, each]) => {
+      if (typeof each === 'number' && !isPlaceInList(key)) return [`${keyWords(key)} ${each}`];
+      return typeof each === 'string' && each.length <= longestText ? [each] : [];
+    })
+    .join(', ');
+}
+
+const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+
+/** The change in a few sentences: what a maker asks first. */
+export function changeSummary(change: DesignChange): string[] {
+  if (change.same) return ['Nothing changed: both versions make the same panels of the same pieces.'];
+  const sentences = [
+    ...change.panels.flatMap(({ change: what, oldName, newName }) => {
+      if (what === 'new') return [`Panel ${newName ?? ''} is new.`];
+      if (what === 'gone') return [`Panel ${oldName ?? ''} is gone.`];
+      return oldName === newName ? [] : [`Panel ${oldName ?? ''} is now called ${newName ?? ''}.`];
+    }),
+    ...kindSentences(change.pieces.changes, 'infill piece', 'infill pieces'),
+    ...kindSentences(change.strips.changes, 'strip', 'strips'),
+    ...change.stock.flatMap(({ stock, more, old, new: now }) =>
+      more === 0
+        ? []
+        : [
+            `${counted(Math.abs(more), 'stick', 'sticks')} of ${stock} ${more > 0 ? 'more' : 'fewer'} (${old?.sticks ?? 0} ${arrow} ${now?.sticks ?? 0}).`,
+          ],
+    ),
+  ];
+  return sentences.length > 0 ? sentences : [quietChange(change)];
+}
+
+/** Where no piece and no stick differs, something else does. */
+function quietChange({ panels, settings, sections }: DesignChange): string {
+  const moved = panels.filter(({ drawn }) => drawn && drawn.onlyNew + drawn.onlyOld > 0);
+  if (moved.length > 0) {
+    return `The pieces are the same, but they lie elsewhere in ${moved.map(({ newName }) => `panel ${newName ?? ''}`).join(', ')}.`;
+  }
+  const other = [...(settings.length > 0 ? ['settings'] : []), ...sections.map(({ section }) => keyWords(section))];
+  return `The pieces are the same; what changed: ${other.join(', ') || 'figures of the panels'}.`;
+}
+
+function kindSentences(changes: readonly KindChange[], one: string, many: string): string[] {
+  const resized = changes.filter(({ longerByMm }) => longerByMm !== null && longerByMm !== 0);
+  const others = changes.filter(
+    ({ aspects }) => !aspects.includes('length') && aspects.some((aspect) => reshaping.has(aspect)),
+  );
+  const recounted = changes.filter(({ change, aspects }) => change === 'changed' && aspects.includes('count'));
+  const sentence = (kinds: readonly KindChange[], verb: (plural: boolean) => string, detail: Detail): string[] => {
+    const count = kinds.reduce((total, { old, new: now }) => total + (now?.total ?? old?.total ?? 0), 0);
+    return kinds.length === 0
+      ? []
+      : [`${counted(count, one, many)} ${verb(count !== 1)}: ${listed(kinds.map(detail))}.`];
+  };
+  return [
+    ...sentence(
+      resized,
+      (plural) => (plural ? 'change their length' : 'changes its length'),
+      (kind) => `${kind.new?.mark ?? ''} ${lengthWords(kind.longerByMm ?? 0)} (${kind.new?.total ?? 0})`,
+    ),
+    ...sentence(
+      others,
+      (plural) => (plural ? 'are made otherwise' : 'is made otherwise'),
+      (kind) =>
+        `${kind.new?.mark ?? ''} ${kindWords({ ...kind, aspects: kind.aspects.filter((aspect) => reshaping.has(aspect)) })}`,
+    ),
+    ...(recounted.length === 0
+      ? []
+      : [
+          `Counts of ${many}: ${listed(recounted.map(({ new: now, more }) => `${now?.mark ?? ''} ${more === 0 ? 'other spares' : signed(more)}`))}.`,
+        ]),
+    ...sentence(
+      changes.filter(({ change }) => change === 'gone'),
+      (plural) => (plural ? 'are gone' : 'is gone'),
+      (kind) => `${kind.old?.mark ?? ''} (${kind.old?.total ?? 0})`,
+    ),
+    ...sentence(
+      changes.filter(({ change }) => change === 'new'),
+      (plural) => (plural ? 'are new' : 'is new'),
+      (kind) => `${kind.new?.mark ?? ''} (${kind.new?.total ?? 0})`,
+    ),
+  ];
+}
+
+type Detail = (kind: KindChange) => string;
+
+/** Aspects that make another piece of wood, length aside. */
+const reshaping: ReadonlySet<KindAspect> = new Set(['bevels', 'outline', 'notches', 'hand', 'section', 'stock']);
+
+/** So many are named in a sentence; the tables have the rest. */
+const namedInSentence = 6;
+
+function listed(parts: readonly string[]): string {
+  const rest = parts.length - namedInSentence;
+  return rest > 0 ? `${parts.slice(0, namedInSentence).join(', ')} and ${rest} kinds more` : parts.join(', ');
+}

@@ -1,0 +1,25 @@
+/** Every panel of two versions with its overlay, in the order of the new version. */
+import type { LaidPanel } from '../lattice/laid-panel.ts';
+import { fromTo } from './change-words.ts';
+import { pairPanels } from './compare-panels.ts';
+import type { ComparedDesign } from './compared-design.ts';
+import { type MarkedPanel, overlayPanels } from './overlay-panels.ts';
+import type { NamedOverlay } from './overlay-svg.ts';
+
+export interface PanelOverlay extends NamedOverlay {
+  /** Its name in each version that has it. */
+  readonly names: readonly string[];
+}
+
+export function overlaysOf(old: ComparedDesign, now: ComparedDesign): PanelOverlay[] {
+  return pairPanels(old.plan.panels, now.plan.panels).map(({ old: one, new: two }) => ({
+    name: fromTo(one?.name ?? null, two?.name ?? null),
+    names: [...new Set([one, two].flatMap((panel) => (panel ? [panel.name] : [])))],
+    overlay: overlayPanels(marked(old, one?.name), marked(now, two?.name)),
+  }));
+}
+
+function marked({ panels, kinds }: ComparedDesign, name: string | undefined): MarkedPanel | null {
+  const laid: LaidPanel | undefined = panels.find(({ panel }) => panel.name === name);
+  return laid ? { laid, kinds } : null;
+}

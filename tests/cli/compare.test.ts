@@ -1,0 +1,132 @@
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { runCommand } from '../../server/cli/run-command.ts';
+import type { WrittenChange } from '../../server/compare/design-change.ts';
+import { changeFaults } from '../compare/change-schema.ts';
+import { trayText } from '../compare/versions.ts';
+import { readPaths } from '../drawing/read-svg.ts';
+import { FakeTerminal } from './fake-terminal.ts';
+
+let folder: string;
+let old: string;
+let now: string;
+
+beforeEach(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'halflap-compare-'));
+  old = await fileOf('old.lap', trayText());
+  now = await fileOf('new.lap', trayText({ side: '38mm' }));
+});
+
+afterEach(async () => {
+  await rm(folder, { recursive: true, force: true });
+});
+
+async function fileOf(name: string, text: string): Promise<string> {
+  await writeFile(join(folder, name), text);
+  return join(folder, name);
+}
+
+async function run(args: readonly string[], input = '') {
+  const terminal = new FakeTerminal({ input });
+  return { code: await runCommand(['compare', ...args], terminal), output: terminal.output, errors: terminal.errors };
+}
+
+describe('halflap compare', () => {
+  test('the same: exit code 0, and says so', async () => {
+    const { code, output, errors } = await run([old, old]);
+    expect(code).toBe(0);
+    expect(output).toContain('Nothing changed');
+    expect(errors).toBe('');
+  });
+
+  test('different: exit code 1, and in words what changes', async () => {
+    const { code, output } = await run([old, now]);
+    expect(code).toBe(1);
+    expect(output).toMatch(/infill pieces change their length: A 1\.15 shorter/);
+  });
+
+  test('as JSON keeps to the schema, with and without re-use', async () => {
+    for (const options of [[], ['--cut', 'all']]) {
+      const { output } = await run([old, now, '--as', 'json', ...options]);
+      const change = JSON.parse(output) as WrittenChange;
+      expect(changeFaults(change)).toEqual([]);
+      expect(changeFaults({ ...change, colour: 'red' })).not.toEqual([]);
+      expect(change.reuse === null).toBe(options.length === 0);
+    }
+  });
+
+  test('as HTML is one page with the overlay and every table', async () => {
+    const { output } = await run([old, now, '--as', 'html', '--cut', 'all']);
+    expect(output).toMatch(/^<!DOCTYPE html>[^]*<svg [^]*<\/html>\n$/);
+    for (const title of ['Infill pieces', 'Strips', 'Settings', 'From pieces already cut']) {
+      expect(output).toContain(`<h2>${title}</h2>`);
+    }
+    expect(output).not.toMatch(/<script|https?:\/\/(?!www\.w3\.org)/);
+  });
+
+  test('as SVG tells the versions apart by hatching and line, and keeps every shape', async () => {
+    const { output } = await run([old, now, '--as', 'svg']);
+    expect(output).toContain('stroke-dasharray');
+    const count = (look: string): number => {
+      const part = new RegExp(`<g class="${look}">[^]*?</g>`).exec(output)?.[0] ?? '';
+      return [...part.matchAll(/<path data-mark=/g)].length;
+    };
+    expect(readPaths(output).length).toBeGreaterThan(100);
+    expect(count('old')).toBeGreaterThan(0);
+    expect(count('new')).toBeGreaterThan(0);
+    const words = /panel tray: (\d+) shapes only in the old version, (\d+) only in the new/.exec(output);
+    expect([Number(words?.[1]), Number(words?.[2])]).toEqual([count('old'), count('new')]);
+  });
+
+  test('writes to a file, but not over either version', async () => {
+    const target = join(folder, 'out', 'change.md');
+    expect(await run([old, now, '--as', 'markdown', '-o', target])).toMatchObject({ code: 1, output: '' });
+    expect(await readFile(target, 'utf8')).toMatch(/^### Tray\n/);
+    expect(await run([old, now, '-o', now, '--force'])).toMatchObject({ code: 2, output: '' });
+  });
+
+  test('takes a list of what is cut from a file or from standard input', async () => {
+    const list = await fileOf('cut.csv', 'mark,count\nA,36\n');
+    for (const given of [await run([old, now, '--cut', list]), await run([old, now, '--cut', '-'], '{"A":36}')]) {
+      expect(given.output).toContain('From pieces already cut: 36;');
+    }
+    expect(await run([old, now, '--cut', '-'], 'B,1')).toMatchObject({
+      code: 2,
+      errors: expect.stringContaining('line 1: the old version has no mark “B”') as string,
+    });
+  });
+});
+
+describe('bad input', () => {
+  test('a file with an error on one side: the rest is compared, and what is not is said', async () => {
+    const broken = await fileOf(
+      'broken.lap',
+      trayText({ side: '38mm', extra: 'panel side { grid mesh  shape oval }\n' }),
+    );
+    const { code, output, errors } = await run([old, broken]);
+    expect(code).toBe(1);
+    expect(errors).toMatch(/broken\.lap:\d+:\d+: error LAP\d{4} /);
+    expect(output).toContain('A 1.15 shorter');
+    expect(output).toContain('The new version: because of errors');
+  });
+
+  test('an error that may hide a difference is trouble, not sameness', async () => {
+    const broken = await fileOf('broken.lap', trayText({ extra: 'panel side { grid mesh  shape oval }\n' }));
+    expect((await run([old, broken])).code).toBe(2);
+  });
+
+  test.each([
+    ['one version', () => [old], 'name the old version and the new one'],
+    ['three versions', () => [old, now, now], 'two versions at a time, but 3 were given'],
+    ['standard input twice', () => ['-', '-'], '“-” can be read only once'],
+    ['a missing file', () => [old, join(folder, 'none.lap')], 'there is no such file'],
+    ['an unknown panel', () => [old, now, '--as', 'svg', '--panel', 'lid'], 'no panel is called lid; there is tray'],
+    ['an unknown format', () => [old, now, '--as', 'pdf'], '--as pdf: choose'],
+  ])('%s is refused in words', async (_, args, message) => {
+    const { code, output, errors } = await run(args());
+    expect({ code, output }).toEqual({ code: 2, output: '' });
+    expect(errors).toContain(message);
+  });
+});

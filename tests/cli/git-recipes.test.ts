@@ -1,0 +1,102 @@
+/** The recipes of the read-me with real git: a history of four commits, textconv, external diff, and the Markdown for a review. */
+import { readFileSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { trayText } from '../compare/versions.ts';
+import { GitFolder } from './git-folder.ts';
+
+const program = fileURLToPath(new URL('../../dist/halflap.cjs', import.meta.url));
+const recipe = fileURLToPath(new URL('../../recipes/compare-changes.sh', import.meta.url));
+const golden = fileURLToPath(new URL('../cases/compare/history.md', import.meta.url));
+/** The command as a person would have it on the path. */
+const halflap = `"${process.execPath}" "${program}"`;
+
+const lid = `title "Lid"
+strip cedar { wood cedar  section face 3mm depth 8mm  lengths 600mm }
+grid squares { square  pitch 30mm  of cedar }
+panel lid { grid squares  shape 4 x 3 cells  edge framed }
+`;
+
+let repository: GitFolder;
+
+beforeAll(() => {
+  repository = new GitFolder();
+  repository.commit('begun', { 'tray.lap': trayText(), '.gitattributes': '*.lap diff=halflap\n' });
+  repository.commit('smaller', { 'tray.lap': trayText({ side: '38mm' }) });
+  repository.commit('renamed', {
+    'tray.lap': `# for the shop\n${trayText({ side: '38mm', panel: 'dish', copies: 2 })}`,
+  });
+  repository.commit('lidded', {
+    'designs/lid.lap': lid,
+    'tray.lap': trayText({ side: '3.8cm', panel: 'dish', copies: 2 }),
+  });
+});
+
+afterAll(() => {
+  repository.remove();
+});
+
+/** The command of the read-me that begins so, with the program of this checkout. */
+function fromReadMe(beginning: string): string {
+  const text = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
+  const line = text.split('\n').find((each) => each.startsWith(beginning));
+  if (line === undefined) throw new Error(`The read-me has no line ${beginning}`);
+  return line.replace('halflap plan', `${halflap} plan`).replace('halflap compare', `${halflap} compare`);
+}
+
+test('the Markdown of a history reads well: kept in tests/cases, one part a commit', () => {
+  const steps = ['begun', 'smaller', 'renamed', 'lidded'];
+  const parts = steps.slice(1).map((head, index) => {
+    const words = repository.run('sh', [recipe, steps[index] ?? '', head], {
+      HALFLAP: `${process.execPath} ${program}`,
+    });
+    const base = repository.git('rev-parse', steps[index] ?? '').trim();
+    return words.replaceAll(base, steps[index] ?? '');
+  });
+  // sections of the plan come and go; what is kept here is what a reviewer reads first
+  const text = parts.join('\n').replace(/\*\*Everything else\*\*[^]*?(?=^## |(?![^]))/gm, '');
+  if (process.env['ACCEPT'] === '1') writeFileSync(golden, text);
+  expect(text).toBe(readFileSync(golden, 'utf8'));
+});
+
+test('git diff by textconv compares the plans, line by line', () => {
+  repository.run('sh', ['-c', fromReadMe('git config diff.halflap.textconv')]);
+  const difference = repository.git('diff', 'begun', 'smaller', '--', 'tray.lap');
+  expect(difference).toMatch(/^-A .* 20\.1 .*\n/m);
+  expect(difference).toMatch(/^\+A .* 18\.9 .*\n/m);
+  repository.git('config', '--unset', 'diff.halflap.textconv');
+});
+
+test('git diff by an external command says what changed, also for files that come and go', () => {
+  repository.run('sh', ['-c', fromReadMe('git config diff.halflap.command')]);
+  expect(repository.git('diff', '--ext-diff', 'begun', 'smaller')).toContain('A 1.15 shorter');
+  expect(repository.git('diff', '--ext-diff', 'renamed', 'lidded')).toContain('Panel lid is new.');
+  expect(repository.git('diff', '--ext-diff', 'lidded', 'renamed')).toContain('Panel lid is gone.');
+  repository.git('config', '--unset', 'diff.halflap.command');
+});
+
+test('a design is compared with the files it used then', () => {
+  const design = (text: string): string => text.replace(/^bench .*$/m, 'use "bench.lap"');
+  const bench = (bevels: string): string => `bench shop { bevels ${bevels}  kerf 3mm }\n`;
+  repository.commit('parted', { 'uses.lap': design(trayText()), 'bench.lap': bench('30, 60') });
+  repository.commit('more', { 'bench.lap': bench('30, 45, 60') });
+  expect(repository.run('sh', ['-c', `${halflap} compare parted:uses.lap more:uses.lap || :`])).toContain('30, 45, 60');
+  expect(repository.run('sh', ['-c', `${halflap} compare HEAD:uses.lap uses.lap`])).toContain('Nothing changed');
+});
+
+test('a file compares with its own past', () => {
+  repository.write('tray.lap', trayText({ side: '40mm', panel: 'dish', copies: 2 }));
+  let output = '';
+  try {
+    repository.run(process.execPath, [program, 'compare', 'HEAD:tray.lap', 'tray.lap']);
+  } catch (error) {
+    const ended = error as { status: number; stdout: string };
+    expect(ended.status).toBe(1);
+    output = ended.stdout;
+  }
+  expect(output).toContain('A 1.15 longer');
+  repository.git('checkout', '--quiet', 'tray.lap');
+  expect(repository.run(process.execPath, [program, 'compare', 'HEAD:tray.lap', 'tray.lap'])).toContain(
+    'Nothing changed',
+  );
+});
