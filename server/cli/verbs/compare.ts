@@ -13,7 +13,7 @@ import { writeChangeHtml } from '../../compare/write-change-html.ts';
 import { writeChangeMarkdown, writeChangeText } from '../../compare/write-change-text.ts';
 import { buildPlan } from '../../shop/build-plan.ts';
 import { oneOf, readArguments } from '../arguments.ts';
-import { cuttingPlans, solverAtHand } from '../cutting-plans.ts';
+import { cuttingPlans, solverAtHand } from '../../language/cutting-plans.ts';
 import { destinationOf, outputHelp, outputOptions } from '../output-options.ts';
 import { problemLines } from '../problem-lines.ts';
 import { readSource } from '../read-source.ts';
