@@ -3,7 +3,7 @@
  * `read-blocks.ts` finds where phrases begin and joins them into a tree, so an error stays inside its phrase.
  */
 import { rangeOf } from './expression-rules.ts';
-import { PanelRules } from './panel-rules.ts';
+import { MaterialRules } from './material-rules.ts';
 import { spanOf } from './source-range.ts';
 import type { SourceRange } from './source-range.ts';
 import type {
@@ -11,10 +11,8 @@ import type {
   BothSlantsProperty,
   GridKindProperty,
   LetDeclaration,
-  ListProperty,
   MeasuredProperty,
   Name,
-  SectionProperty,
   ShapeName,
   TitleDeclaration,
   UnitsDeclaration,
@@ -32,7 +30,7 @@ export interface BlockHead {
   readonly range: SourceRange;
 }
 
-export class PhraseParser extends PanelRules {
+export class PhraseParser extends MaterialRules {
   constructor() {
     super();
     this.performSelfAnalysis();
@@ -110,7 +108,11 @@ export class PhraseParser extends PanelRules {
     }));
   });
 
+  public woodHead = this.headRule('wood');
   public strip = this.headRule('strip');
+  public sheet = this.headRule('sheet');
+  public resin = this.headRule('resin');
+  public finish = this.headRule('finish');
   public bench = this.headRule('bench');
   public grid = this.headRule('grid');
   public outline = this.headRule('outline');
@@ -128,43 +130,6 @@ export class PhraseParser extends PanelRules {
       name,
       shape,
       range: spanOf(rangeOf(word), shape.range),
-    }));
-  });
-
-  public wood = this.nameRule('wood', 'the name of a wood');
-  public lengths = this.listRule('lengths');
-  public flush = this.valueRule('flush');
-  public spare = this.valueRule('spare');
-  public rejects = this.valueRule('rejects');
-
-  public section = this.RULE('section', (): SectionProperty => {
-    const word = this.CONSUME(keyword.section);
-    this.CONSUME(keyword.face);
-    const face = this.SUBRULE(this.expression);
-    this.CONSUME(keyword.depth);
-    const depth = this.SUBRULE2(this.expression);
-    return this.ACTION(() => ({
-      kind: 'section',
-      keyword: rangeOf(word),
-      face,
-      depth,
-      range: spanOf(rangeOf(word), depth.range),
-    }));
-  });
-
-  public bevels = this.listRule('bevels');
-  public kerf = this.valueRule('kerf');
-  public bandBlade = this.valueRule('band_blade');
-
-  public pinPitches = this.RULE('pinPitches', (): ListProperty<'pin pitches'> => {
-    const first = this.CONSUME(keyword.pin);
-    const second = this.CONSUME(keyword.pitches);
-    const values = this.SUBRULE(this.expressionList);
-    return this.ACTION(() => ({
-      kind: 'pin pitches',
-      keyword: spanOf(rangeOf(first), rangeOf(second)),
-      values,
-      range: spanOf(rangeOf(first), values.at(-1)?.range ?? rangeOf(second)),
     }));
   });
 

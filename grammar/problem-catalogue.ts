@@ -9,7 +9,7 @@ interface CatalogueEntry {
 
 const entry = (code: string, severity: Severity): CatalogueEntry => ({ code, severity });
 
-/** 01xx text and syntax, 02xx names, 03xx quantities, 04xx grid and strips, 05xx motifs, 06xx outlines, 07xx panels. */
+/** 01xx text and syntax, 02xx names, 03xx quantities, 04xx grid and strips, 05xx motifs, 06xx outlines, 07xx panels, 08xx materials and money. */
 export const problemCatalogue = {
   unreadableCharacter: entry('LAP0101', 'error'),
   unexpectedWord: entry('LAP0102', 'error'),
@@ -49,6 +49,9 @@ export const problemCatalogue = {
   emptyPanel: entry('LAP0702', 'error'),
   nothingToFill: entry('LAP0703', 'warning'),
   mapDoesNotFit: entry('LAP0704', 'error'),
+  notACurrency: entry('LAP0801', 'error'),
+  secondCurrency: entry('LAP0802', 'error'),
+  faceFromKerfUnclear: entry('LAP0803', 'error'),
 } as const satisfies Record<string, CatalogueEntry>;
 
 export type ProblemName = keyof typeof problemCatalogue;

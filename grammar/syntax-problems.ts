@@ -1,6 +1,7 @@
 /** What the lexer and the parser stumble over, said in the maker's words. */
 import { tokenLabel, tokenName } from 'chevrotain';
 import type { ILexingError, IParserErrorMessageProvider, IRecognitionException, IToken, TokenType } from 'chevrotain';
+import { listed, typed } from './listed-words.ts';
 import { nearestWord } from './nearest-word.ts';
 import { problemAt } from './problem-catalogue.ts';
 import type { Problem } from './problem.ts';
@@ -10,9 +11,6 @@ import { blockNames, wordsOf } from './vocabulary.ts';
 import type { BlockKind, PhraseForm } from './vocabulary.ts';
 
 const expectedOf = (type: TokenType): string => tokenLabel(type) || tokenName(type);
-
-const listed = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1) ?? ''}`;
 
 /** Messages of the parser hold only what was expected; `unreadPhrase` makes the sentence. */
 export const expectedMessages: IParserErrorMessageProvider = {
@@ -84,7 +82,7 @@ export function unknownPhrase(token: IToken, before: IToken | null, block: Block
   }
   const words = wordsOf(block);
   const near = nearestWord(token.image, words);
-  const advice = near ? `Did you mean \`${near}\`?` : `Use one of ${listed(words.map((word) => `\`${word}\``))}.`;
+  const advice = near ? `Did you mean \`${near}\`?` : `Use one of ${listed(typed(words))}.`;
   return block === 'document'
     ? problemAt('unknownDeclaration', range, `\`${token.image}\` begins no declaration. ${advice}`)
     : problemAt(

@@ -1,5 +1,6 @@
 /** The text as a tree of plain data. Every node knows its exact range; nothing is resolved or computed yet. */
 import type { MapProperty, PanelFillProperty } from './fill-syntax.ts';
+import type { MaterialDeclaration } from './material-syntax.ts';
 import type { SourceRange } from './source-range.ts';
 
 interface Node {
@@ -59,7 +60,7 @@ export interface PointSyntax extends Node {
 }
 
 /** A property or declaration begins with its keyword. */
-interface Phrase extends Node {
+export interface Phrase extends Node {
   readonly keyword: SourceRange;
 }
 
@@ -82,7 +83,7 @@ export interface NameProperty<Kind extends string> extends Phrase {
 }
 
 /** A declaration with a body. `open` is its `{`; `close` its `}`, null where that is missing. */
-interface Block<Property> extends Phrase {
+export interface Block<Property> extends Phrase {
   readonly name: Name;
   readonly open: SourceRange | null;
   readonly close: SourceRange | null;
@@ -111,31 +112,6 @@ export interface LetDeclaration extends Phrase {
   readonly kind: 'let';
   readonly name: Name;
   readonly value: Expression;
-}
-
-export interface SectionProperty extends Phrase {
-  readonly kind: 'section';
-  readonly face: Expression;
-  readonly depth: Expression;
-}
-
-export type StripProperty =
-  | NameProperty<'wood'>
-  | SectionProperty
-  | ListProperty<'lengths'>
-  | ValueProperty<'flush'>
-  | ValueProperty<'spare'>
-  | ValueProperty<'rejects'>;
-
-export interface StripDeclaration extends Block<StripProperty> {
-  readonly kind: 'strip';
-}
-
-export type BenchProperty =
-  ListProperty<'bevels'> | ValueProperty<'kerf'> | ListProperty<'pin pitches'> | ValueProperty<'band_blade'>;
-
-export interface BenchDeclaration extends Block<BenchProperty> {
-  readonly kind: 'bench';
 }
 
 export interface GridKindProperty extends Phrase {
@@ -353,7 +329,7 @@ export interface PanelDeclaration extends Block<PanelProperty> {
 }
 
 export type BlockDeclaration =
-  StripDeclaration | BenchDeclaration | GridDeclaration | MotifDeclaration | OutlineDeclaration | PanelDeclaration;
+  MaterialDeclaration | GridDeclaration | MotifDeclaration | OutlineDeclaration | PanelDeclaration;
 
 export type Declaration = UseDeclaration | TitleDeclaration | UnitsDeclaration | LetDeclaration | BlockDeclaration;
 

@@ -2,6 +2,7 @@
 import { createToken, Lexer } from 'chevrotain';
 import type { ILexingError, IToken, TokenType } from 'chevrotain';
 import { fillWords } from './fill-words.ts';
+import { materialWords } from './material-words.ts';
 import type { QuantityUnit } from './syntax-tree.ts';
 import { constant, declaration, link, property, unit } from './word-entry.ts';
 import type { WordEntry } from './word-entry.ts';
@@ -19,7 +20,6 @@ export const knownWords = {
   outline: declaration('A closed line that shapes a panel.'),
   panel: declaration('A piece of lattice with its shape and infill.'),
 
-  wood: property('Species of a strip.'),
   section: property('Milled size of a strip: face and depth.'),
   face: property('Width of a strip seen from the front.'),
   depth: property('Size of a strip from front to back.'),
@@ -29,7 +29,7 @@ export const knownWords = {
   rejects: property('Part of the strips expected to fail in milling.'),
 
   bevels: property('Angles of the bevel jigs on the bench.'),
-  kerf: property('Width of the cut of the notching blade.'),
+  kerf: property('Width of a blade’s cut: of a bench, the notching blade’s.'),
   pin: property('The indexing pin of the notching jig.'),
   pitches: property('Distances from the pin to the blade.'),
   band_blade: property('Width of the band saw blade.'),
@@ -39,7 +39,7 @@ export const knownWords = {
   basket_weave: property('Three directions of strips, never three through one node: triangles and hexagons.'),
   side: property('Length of one side of an opening, from node to node.'),
   pitch: property('Distance between centre lines of a square grid.'),
-  of: property('The strip something is made of.'),
+  of: property('What something is made of.'),
   fit: property('Clearance of a notch over the strip it takes; negative presses.'),
   turn: property('Turns the whole grid counter-clockwise.'),
   measured: property('What came out after assembly: a length over so many cells, and the strips’ face.'),
@@ -99,7 +99,7 @@ export const knownWords = {
   wide: constant('The corners above 90°.'),
   sawn: constant('Whole pieces, sawn through later.'),
   framed: constant('Pieces fitted to a frame.'),
-  trim: constant('The whole motif, cut by the frame.'),
+  trim: constant('The whole motif, cut by the frame; on a bench, what infill is cut longer by before its bevels.'),
   own: constant('The motif set into what the frame leaves of the cell.'),
   open: constant('No infill.'),
   cell: constant('An opening of the grid.'),
@@ -109,6 +109,7 @@ export const knownWords = {
   large: constant('The longer way round of an arc.'),
 
   ...fillWords,
+  ...materialWords,
 
   mm: unit('Millimetres.'),
   cm: unit('Centimetres.'),

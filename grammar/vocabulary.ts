@@ -7,7 +7,20 @@ import type { PhraseParser } from './parser.ts';
 import type { SourceRange } from './source-range.ts';
 import type { KnownWord } from './tokens.ts';
 
-export type BlockKind = 'document' | 'strip' | 'bench' | 'grid' | 'motif' | 'outline' | 'panel' | 'map' | 'tips';
+export type BlockKind =
+  | 'document'
+  | 'wood'
+  | 'strip'
+  | 'sheet'
+  | 'resin'
+  | 'finish'
+  | 'bench'
+  | 'grid'
+  | 'motif'
+  | 'outline'
+  | 'panel'
+  | 'map'
+  | 'tips';
 
 /** The rules of the parser that read a whole phrase. */
 export type PhraseRule = {
@@ -43,7 +56,11 @@ export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
     title: { rule: 'title', example: 'title "Ginkgo"' },
     units: { rule: 'units', example: 'units mm' },
     let: { rule: 'let', example: 'let side = 40', names: true },
+    wood: declared('woodHead', 'wood', 'wood walnut { density 610 }'),
     strip: declared('strip', 'strip', 'strip ash { section face 3 depth 10 }'),
+    sheet: declared('sheet', 'sheet', 'sheet birch_ply { thick 6  size 1220 x 610 }'),
+    resin: declared('resin', 'resin', 'resin clear_cast { density 1.1  mix 2 to 1 by volume }'),
+    finish: declared('finish', 'finish', 'finish oil { coverage 12  coats 3 }'),
     bench: declared('bench', 'bench', 'bench shop { bevels 30, 60  kerf 3.15 }'),
     grid: declared('grid', 'grid', 'grid mesh { three_way  side 40  of ash }'),
     motif: declared('motif', 'motif', 'motif hemp for triangle { … }'),
@@ -53,16 +70,60 @@ export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
   strip: {
     wood: { rule: 'wood', example: 'wood basswood' },
     section: { rule: 'section', example: 'section face 3 depth 10' },
-    lengths: { rule: 'lengths', example: 'lengths 900, 1200' },
+    lengths: { rule: 'lengths', example: 'lengths 900 at 4.20 EUR, 1200' },
+    on_hand: { rule: 'onHand', example: 'on_hand 4 of 900, 1 of 640' },
+    kerf: { rule: 'kerf', example: 'kerf 1.2' },
+    end_trim: { rule: 'endTrim', example: 'end_trim 5' },
     flush: { rule: 'flush', example: 'flush 0.3' },
     spare: { rule: 'spare', example: 'spare 8%' },
+    rip: { rule: 'rip', example: 'rip from 27 x 160 x 2000 at 38 EUR thickness is depth' },
     rejects: { rule: 'rejects', example: 'rejects 15%' },
+  },
+  wood: {
+    density: { rule: 'density', example: 'density 610' },
+    rupture: { rule: 'rupture', example: 'rupture 103' },
+    elasticity: { rule: 'elasticity', example: 'elasticity 12.0' },
+    shrinkage: { rule: 'shrinkage', example: 'shrinkage radial 4.9% tangential 7.8%' },
+    porous: { rule: 'pores', example: 'porous' },
+    closed: { rule: 'pores', example: 'closed' },
+  },
+  sheet: {
+    thick: { rule: 'thick', example: 'thick 6' },
+    size: { rule: 'size', example: 'size 1220 x 610 at 24 EUR, 600 x 300' },
+    density: { rule: 'density', example: 'density 680' },
+    kerf: { rule: 'kerf', example: 'kerf 2.4' },
+    margin: { rule: 'margin', example: 'margin 10' },
+  },
+  resin: {
+    density: { rule: 'density', example: 'density 1.1' },
+    mix: { rule: 'mix', example: 'mix 2 to 1 by volume' },
+    part: { rule: 'partDensities', example: 'part densities 1.13, 0.98' },
+    deepest: { rule: 'deepest', example: 'deepest 10' },
+    pot_life: { rule: 'potLife', example: 'pot_life 25min' },
+    recoat: { rule: 'recoatWindow', example: 'recoat 4h to 12h' },
+    cure: { rule: 'cure', example: 'cure 24h' },
+    mix_size: { rule: 'mixSize', example: 'mix_size 400mL' },
+    price: { rule: 'price', example: 'price 32 EUR per 1kg' },
+  },
+  finish: {
+    coverage: { rule: 'coverage', example: 'coverage 12' },
+    coats: { rule: 'coats', example: 'coats 3' },
+    loss: { rule: 'loss', example: 'loss 10%' },
+    recoat: { rule: 'recoat', example: 'recoat 4h' },
+    price: { rule: 'price', example: 'price 28 EUR per 1L' },
   },
   bench: {
     bevels: { rule: 'bevels', example: 'bevels 30, 45, 60' },
     kerf: { rule: 'kerf', example: 'kerf 3.15' },
+    ripping_kerf: { rule: 'rippingKerf', example: 'ripping_kerf 2.4' },
     pin: { rule: 'pinPitches', example: 'pin pitches 40' },
-    band_blade: { rule: 'bandBlade', example: 'band_blade 6' },
+    fixed_stop: { rule: 'fixedStop', example: 'fixed_stop' },
+    pitch_error: { rule: 'pitchError', example: 'pitch_error 0.05' },
+    pitch_scatter: { rule: 'pitchScatter', example: 'pitch_scatter 0.02' },
+    gang: { rule: 'gang', example: 'gang 5' },
+    trim: { rule: 'trim', example: 'trim 2' },
+    shortest: { rule: 'shortest', example: 'shortest 12' },
+    band_blade: { rule: 'bandBlade', example: 'band_blade 6 cuts 0.9 curve 16' },
   },
   grid: {
     three_way: { rule: 'gridKind', example: 'three_way' },
@@ -126,7 +187,11 @@ export const entryFormOf = (block: BlockKind): PhraseForm | undefined => entries
 /** How a maker speaks of a block. */
 export const blockNames: Readonly<Record<BlockKind, string>> = {
   document: 'a file',
+  wood: 'a wood',
   strip: 'a strip',
+  sheet: 'a sheet',
+  resin: 'a resin',
+  finish: 'a finish',
   bench: 'a bench',
   grid: 'a grid',
   motif: 'a motif',

@@ -2,7 +2,6 @@
 import { problemAt } from '../../grammar/problem-catalogue.ts';
 import type { Problem } from '../../grammar/problem.ts';
 import type {
-  Declaration,
   MotifDeclaration,
   Name,
   SyntaxTree,
@@ -13,13 +12,15 @@ import { buildGrid } from './build-grid.ts';
 import { buildMotif } from './build-motif.ts';
 import { buildOutline } from './build-outline.ts';
 import { buildPanel } from './build-panel.ts';
-import { buildBench, buildStrip } from './build-stock.ts';
+import { buildShop } from './build-shop.ts';
 import { checkNames } from './check-names.ts';
+import { byName, declared } from './declared.ts';
 import type { DesignContext } from './design-context.ts';
-import type { Design, Motif, Named } from './design-model.ts';
+import type { Design, Motif } from './design-model.ts';
 import { type Given, nothingGiven } from './given.ts';
 import { indexNames, type NameIndex } from './name-index.ts';
 import { cycle, readNumbers } from './named-numbers.ts';
+import { checkCurrencies } from './read-money.ts';
 import type { Quantity } from './quantity.ts';
 
 export interface BuiltDesign {
@@ -37,15 +38,15 @@ export interface BuiltDesign {
  */
 export function buildDesign(tree: SyntaxTree, given: Given = nothingGiven): BuiltDesign {
   const names = indexNames(tree, given.definitions);
-  const problems = checkNames(tree, names, given);
+  const problems = [...checkNames(tree, names, given), ...checkCurrencies(tree, given.design)];
   const report = (problem: Problem): void => void problems.push(problem);
   const title = single<TitleDeclaration>(tree, 'title', report)?.text.text ?? null;
   const units = single<UnitsDeclaration>(tree, 'units', report)?.unit ?? 'mm';
   const { numbers, ...reader } = readNumbers(declared(tree, 'let'), given.numbers, { units, report });
   const context: DesignContext = { units, report, ...reader };
   const { design: others } = given;
-  const strips = [...others.strips, ...declared(tree, 'strip').flatMap((strip) => buildStrip(strip, context) ?? [])];
-  const stripsByName = byName(strips);
+  const shop = buildShop(tree, given, context);
+  const stripsByName = byName(shop.strips);
   const grids = [
     ...others.grids,
     ...declared(tree, 'grid').flatMap((grid) => buildGrid(grid, stripsByName, context) ?? []),
@@ -60,28 +61,9 @@ export function buildDesign(tree: SyntaxTree, given: Given = nothingGiven): Buil
     ...others.panels,
     ...declared(tree, 'panel').flatMap((panel) => buildPanel(panel, parts, context) ?? []),
   ];
-  const benches = [...others.benches, ...declared(tree, 'bench').map((bench) => buildBench(bench, context))];
-  const design = { ...others, title, units, strips, benches, grids, motifs, outlines, panels };
+  const design = { ...others, title, units, ...shop, grids, motifs, outlines, panels };
   return { design, problems, names, numbers };
 }
-
-/** The declarations of a kind; of those with one name, the first. */
-function declared<Kind extends Exclude<Declaration['kind'], 'use' | 'title' | 'units'>>(
-  tree: SyntaxTree,
-  kind: Kind,
-): Extract<Declaration, { readonly kind: Kind }>[] {
-  const found = new Map<string, Extract<Declaration, { readonly kind: Kind }>>();
-  for (const declaration of tree.declarations) {
-    if (!isKind(declaration, kind) || !('name' in declaration)) continue;
-    if (!found.has(declaration.name.text)) found.set(declaration.name.text, declaration);
-  }
-  return [...found.values()];
-}
-
-const isKind = <Kind extends Declaration['kind']>(
-  declaration: Declaration,
-  kind: Kind,
-): declaration is Extract<Declaration, { readonly kind: Kind }> => declaration.kind === kind;
 
 /** The only declaration of a kind; later ones are reported. */
 function single<Found extends TitleDeclaration | UnitsDeclaration>(
@@ -97,9 +79,6 @@ function single<Found extends TitleDeclaration | UnitsDeclaration>(
   }
   return first;
 }
-
-const byName = <Thing extends Named>(things: readonly Thing[]): ReadonlyMap<string, Thing> =>
-  new Map(things.map((thing) => [thing.name, thing]));
 
 /** Builds each motif once, those it is filled with first; `given` are those of other files. */
 function buildMotifs(

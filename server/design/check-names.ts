@@ -1,4 +1,5 @@
 /** Names given twice, used without being given, or used for the wrong thing. */
+import { listed } from '../../grammar/listed-words.ts';
 import { nearestWord } from '../../grammar/nearest-word.ts';
 import { problemAt } from '../../grammar/problem-catalogue.ts';
 import type { Problem } from '../../grammar/problem.ts';
@@ -7,35 +8,22 @@ import type { SyntaxTree } from '../../grammar/syntax-tree.ts';
 import type { Given } from './given.ts';
 import type { Definition, NameIndex, NameKind, Reference } from './name-index.ts';
 
-const kindNames: Readonly<Record<NameKind, string>> = {
-  let: 'number',
-  strip: 'strip',
-  bench: 'bench',
-  grid: 'grid',
-  motif: 'motif',
-  outline: 'outline',
-  panel: 'panel',
-  node: 'node',
-  piece: 'piece',
-  divider: 'divider',
-};
+/** A kind of thing is called by its word, but for a `let`. */
+const kindName = (kind: NameKind): string => (kind === 'let' ? 'number' : kind);
 
 /** "a strip", "an outline". */
 export const withArticle = (noun: string): string => `${/^[aeiou]/.test(noun) ? 'an' : 'a'} ${noun}`;
 
 /** How a name of a kind is given, for advice. */
-const giving: Readonly<Record<NameKind, (name: string) => string>> = {
+const giving: Readonly<Partial<Record<NameKind, (name: string) => string>>> = {
   let: (name) => `let ${name} = …`,
-  strip: (name) => `strip ${name} { … }`,
-  bench: (name) => `bench ${name} { … }`,
-  grid: (name) => `grid ${name} { … }`,
   motif: (name) => `motif ${name} for … { … }`,
-  outline: (name) => `outline ${name} { … }`,
-  panel: (name) => `panel ${name} { … }`,
   node: (name) => `node ${name} at …`,
   piece: (name) => `piece ${name} from … to …`,
   divider: (name) => `divider ${name} from … to …`,
 };
+
+const givenAs = (kind: NameKind, name: string): string => giving[kind]?.(name) ?? `${kind} ${name} { … }`;
 
 /** All problems of names. Names of phrases, or of used files, that could not be read count as given. */
 export function checkNames(tree: SyntaxTree, index: NameIndex, given: Given): Problem[] {
@@ -44,8 +32,9 @@ export function checkNames(tree: SyntaxTree, index: NameIndex, given: Given): Pr
   const unresolved = index.references.filter(
     (reference) =>
       !reference.definition &&
+      !reference.mayBeBuiltIn &&
       !unread.has(reference.name) &&
-      !unnamed.includes(reference.kind) &&
+      ![reference.kind, ...reference.otherKinds].some((kind) => unnamed.includes(kind)) &&
       !(given.incomplete && reference.scope === null) &&
       scopeIsKnown(reference, index),
   );
@@ -71,7 +60,7 @@ export function clashBetween(
     const before = known.get(keyOf(definition));
     if (!before || before === definition) continue;
     const { kind, name, nameRange } = definition;
-    const message = `This file gives ${withArticle(kindNames[kind])} \`${name}\`, and a file used before it does too. Rename one of the two.`;
+    const message = `This file gives ${withArticle(kindName(kind))} \`${name}\`, and a file used before it does too. Rename one of the two.`;
     return problemAt('repeatedName', range, message, [
       { range: before.nameRange, message: `\`${name}\` is given here first.` },
       { range: nameRange, message: `And here \`${name}\` is given again.` },
@@ -93,7 +82,7 @@ function repeatedNames({ definitions, used }: NameIndex): Problem[] {
     const first = seen.get(key);
     if (first) {
       const where = used.includes(first) ? ' in a file used here' : '';
-      const message = `There is already ${withArticle(kindNames[kind])} \`${name}\`${where}. Give this one another name.`;
+      const message = `There is already ${withArticle(kindName(kind))} \`${name}\`${where}. Give this one another name.`;
       problems.push(
         problemAt('repeatedName', nameRange, message, [
           { range: first.nameRange, message: `\`${name}\` is given here first.` },
@@ -106,19 +95,21 @@ function repeatedNames({ definitions, used }: NameIndex): Problem[] {
 
 function unknownName(reference: Reference, index: NameIndex): Problem {
   const definitions = [...index.definitions, ...index.used];
-  const { name, kind, scope, range } = reference;
+  const { name, kind, otherKinds, scope, range } = reference;
+  const kinds = [kind, ...otherKinds];
+  const wanted = listed(kinds.map(kindName));
   const other = scope === null ? definitions.find((found) => found.name === name && found.scope === null) : undefined;
   if (other) {
-    const message = `\`${name}\` is ${withArticle(kindNames[other.kind])}, and ${withArticle(kindNames[kind])} is needed here. Use the name of ${withArticle(kindNames[kind])}.`;
+    const message = `\`${name}\` is ${withArticle(kindName(other.kind))}, and ${withArticle(wanted)} is needed here. Use the name of ${withArticle(wanted)}.`;
     return problemAt('wrongKindOfName', range, message, [
       { range: other.nameRange, message: `\`${name}\` is given here.` },
     ]);
   }
   const candidates = definitions
-    .filter((found) => (found.kind === kind || (kind === 'piece' && found.kind === 'divider')) && found.scope === scope)
+    .filter((found) => kinds.includes(found.kind) && found.scope === scope)
     .map((found) => found.name);
   const near = nearestWord(name, candidates);
   const where = scope === null ? '' : ` in the motif \`${scope}\``;
-  const advice = near ? `Did you mean \`${near}\`?` : `Add \`${giving[kind](name)}\` or use another name.`;
-  return problemAt('unknownName', range, `There is no ${kindNames[kind]} \`${name}\`${where}. ${advice}`);
+  const advice = near ? `Did you mean \`${near}\`?` : `Add \`${givenAs(kind, name)}\` or use another name.`;
+  return problemAt('unknownName', range, `There is no ${wanted} \`${name}\`${where}. ${advice}`);
 }

@@ -76,6 +76,7 @@ export interface ResinStock extends Named {
   readonly cure: number | null;
   /** The most that is mixed at once, mL. */
   readonly mixSize: number | null;
+  /** What `per` g of the mixed resin cost. */
   readonly price: { readonly money: Money; readonly per: number } | null;
 }
 

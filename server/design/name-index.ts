@@ -14,8 +14,7 @@ import type {
 } from '../../grammar/syntax-tree.ts';
 import { expressionsIn } from './tree-expressions.ts';
 
-export type NameKind =
-  'let' | 'strip' | 'bench' | 'grid' | 'motif' | 'outline' | 'panel' | 'node' | 'piece' | 'divider';
+export type NameKind = Exclude<Declaration['kind'], 'use' | 'title' | 'units'> | 'node' | 'piece' | 'divider';
 
 export interface Definition {
   readonly name: string;
@@ -29,8 +28,12 @@ export interface Definition {
 
 export interface Reference {
   readonly name: string;
-  /** The kind of thing wanted; a piece wanted may be a divider. */
+  /** The kind of thing wanted. */
   readonly kind: NameKind;
+  /** Other kinds that serve as well, in the order they are looked for. */
+  readonly otherKinds: readonly NameKind[];
+  /** True where the name may be one that no file gives, such as a wood of the built-in table. */
+  readonly mayBeBuiltIn: boolean;
   readonly scope: string | null;
   readonly range: SourceRange;
   /** The first definition it may mean, null where there is none. */
@@ -55,15 +58,19 @@ export function indexNames(tree: SyntaxTree, used: readonly Definition[] = []): 
   const references = tree.declarations.flatMap(usesOf).map((use) => ({ ...use, definition: find(use) }));
   return { definitions, used, references: references.sort((first, second) => first.range.start - second.range.start) };
 
-  function find({ kind, scope, name }: Use): Definition | null {
-    const exact = firsts.get(keyOf(kind, scope, name));
-    return exact ?? (kind === 'piece' ? firsts.get(keyOf('divider', scope, name)) : undefined) ?? null;
+  function find({ kind, otherKinds, scope, name }: Use): Definition | null {
+    for (const each of [kind, ...otherKinds]) {
+      const found = firsts.get(keyOf(each, scope, name));
+      if (found) return found;
+    }
+    return null;
   }
 }
 
 const keyOf = (kind: NameKind, scope: string | null, name: string): string => `${kind} ${scope ?? ''} ${name}`;
 
-type Use = Omit<Reference, 'definition'>;
+/** A use of a name, before its definition is found. */
+export type Use = Omit<Reference, 'definition'>;
 
 function definitionsOf(declaration: Declaration): Definition[] {
   if (declaration.kind === 'use' || declaration.kind === 'title' || declaration.kind === 'units') return [];
@@ -85,11 +92,14 @@ const definition = (name: Name, kind: NameKind, scope: string | null, range: Sou
   range,
 });
 
-const use = (name: Name, kind: NameKind, scope: string | null = null): Use => ({
+const use = (name: Name, kind: NameKind, more: Partial<Use> = {}): Use => ({
   name: name.text,
   kind,
-  scope,
+  otherKinds: [],
+  mayBeBuiltIn: false,
+  scope: null,
   range: name.range,
+  ...more,
 });
 
 function usesOf(declaration: Declaration): Use[] {
@@ -118,6 +128,8 @@ function usesInExpression(expression: Expression): Use[] {
 
 function usesInProperty(property: Property, owner: BlockDeclaration): Use[] {
   switch (property.kind) {
+    case 'wood':
+      return [use(property.name, 'wood', { mayBeBuiltIn: true })];
     case 'of':
       return [use(property.name, 'strip')];
     case 'grid':
@@ -154,7 +166,7 @@ function usesInMotif(property: Property, motif: MotifDeclaration): Use[] {
     case 'divider':
       return [...usesInPlace(property.from, scope), ...usesInPlace(property.to, scope)];
     case 'fit_order':
-      return property.roles.map(({ name }) => use(name, 'piece', scope));
+      return property.roles.map(({ name }) => use(name, 'piece', { otherKinds: ['divider'], scope }));
     case 'part fill':
       return [use(property.motif, 'motif'), ...usesInTips(property.tips, property.motif)];
     case 'tip':
@@ -165,9 +177,9 @@ function usesInMotif(property: Property, motif: MotifDeclaration): Use[] {
 }
 
 function usesInPlace(place: PlaceSyntax, scope: string): Use[] {
-  if (place.kind === 'named') return [use(place.name, 'node', scope)];
+  if (place.kind === 'named') return [use(place.name, 'node', { scope })];
   return place.kind === 'between' ? [...usesInPlace(place.first, scope), ...usesInPlace(place.second, scope)] : [];
 }
 
 const usesInTips = (tips: readonly TipProperty[], motif: Name): Use[] =>
-  tips.map((tip) => use(tip.node, 'node', motif.text));
+  tips.map((tip) => use(tip.node, 'node', { scope: motif.text }));

@@ -6,23 +6,48 @@ import type { DesignContext } from './design-context.ts';
 import { evaluateExpression, readAs } from './evaluate-expression.ts';
 import {
   angleDimension,
+  cubicMillimetresInMillilitre,
   dimensionName,
   isPlain,
   lengthDimension,
+  massDimension,
   percentDimension,
+  plainNumber,
   sameDimension,
+  timeDimension,
+  volumeDimension,
 } from './quantity.ts';
 import type { Dimension } from './quantity.ts';
 
-type Sign = 'any' | 'notNegative' | 'positive';
+/** Which amounts are sound: any, those from 0, those above it. */
+export type Sign = 'any' | 'notNegative' | 'positive';
+
+/** What a value that may be missing says: null where there is none. */
+export const optional = (
+  value: Expression | null | undefined,
+  read: (value: Expression) => number | null,
+): number | null => (value ? read(value) : null);
 
 /** A length in mm. `what` names it in messages: "side". */
 export function readLength(expression: Expression, what: string, sign: Sign, context: DesignContext): number | null {
   const amount = readDimension(expression, what, lengthDimension, '36mm', context);
+  return signed(amount, expression, what, sign, 'mm', context);
+}
+
+/** The amount, or null where its sign is wrong, which is reported. */
+function signed(
+  amount: number | null,
+  { range }: Expression,
+  what: string,
+  sign: Sign,
+  unit: string,
+  context: DesignContext,
+): number | null {
   if (amount === null || sign === 'any' || amount > 0 || (sign === 'notNegative' && amount === 0)) return amount;
   const least = sign === 'positive' ? 'more than 0' : '0 or more';
-  const message = `The ${what} must be ${least}, and this is ${String(amount)} mm. Give a larger length.`;
-  context.report(problemAt('notPositive', expression.range, message));
+  const shown = unit === '' ? String(amount) : `${String(amount)} ${unit}`;
+  const message = `The ${what} must be ${least}, and this is ${shown}. Give a larger ${unit === 'mm' ? 'length' : 'one'}.`;
+  context.report(problemAt('notPositive', range, message));
   return null;
 }
 
@@ -36,6 +61,45 @@ export function readAngle(
   const amount = readDimension(expression, what, angleDimension, '45deg', context);
   if (amount === null || !within || (amount > within[0] && amount < within[1])) return amount;
   const message = `The ${what} must lie between ${String(within[0])}° and ${String(within[1])}°, and this is ${String(amount)}°. Choose an angle between them.`;
+  context.report(problemAt('outOfRange', expression.range, message));
+  return null;
+}
+
+/** A mass in g. */
+export const readMass = (expression: Expression, what: string, sign: Sign, context: DesignContext): number | null =>
+  signed(readDimension(expression, what, massDimension, '400g', context), expression, what, sign, 'g', context);
+
+/** A time in minutes. */
+export const readTime = (expression: Expression, what: string, sign: Sign, context: DesignContext): number | null =>
+  signed(readDimension(expression, what, timeDimension, '25min', context), expression, what, sign, 'min', context);
+
+/** A volume in mL. */
+export function readVolume(expression: Expression, what: string, sign: Sign, context: DesignContext): number | null {
+  const cubic = readDimension(expression, what, volumeDimension, '400mL', context);
+  return signed(cubic === null ? null : cubic / cubicMillimetresInMillilitre, expression, what, sign, 'mL', context);
+}
+
+/** A plain number; `unit` names what it counts, in messages: "MPa". */
+export const readFigure = (
+  expression: Expression,
+  what: string,
+  sign: Sign,
+  unit: string,
+  context: DesignContext,
+): number | null =>
+  signed(readDimension(expression, what, plainNumber, '12.5', context), expression, what, sign, unit, context);
+
+/** A plain number in `unit`, within limits that no such figure leaves: outside them it is a slip of the unit. */
+export function readFigureWithin(
+  expression: Expression,
+  what: string,
+  [least, most]: readonly [number, number],
+  unit: string,
+  context: DesignContext,
+): number | null {
+  const figure = readDimension(expression, what, plainNumber, String(least), context);
+  if (figure === null || (figure >= least && figure <= most)) return figure;
+  const message = `The ${what} is in ${unit} and lies from ${String(least)} to ${String(most)}; this is ${String(figure)}. Give it in ${unit}.`;
   context.report(problemAt('outOfRange', expression.range, message));
   return null;
 }

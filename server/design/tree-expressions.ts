@@ -1,18 +1,10 @@
 /** The expressions written in a phrase. */
 import type { Expression, Property } from '../../grammar/syntax-tree.ts';
+import { findNodes } from './find-nodes.ts';
 
 /** Every expression of a property, in order of writing; parts of an expression are not listed apart. */
-export function expressionsIn(property: Property): readonly Expression[] {
-  const found: Expression[] = [];
-  const waiting: unknown[] = Object.values(property);
-  while (waiting.length > 0) {
-    const value = waiting.pop();
-    if (typeof value !== 'object' || value === null) continue;
-    if (isExpression(value)) found.push(value);
-    else waiting.push(...(Object.values(value) as unknown[]));
-  }
-  return found.sort((first, second) => first.range.start - second.range.start);
-}
+export const expressionsIn = (property: Property): readonly Expression[] =>
+  findNodes(property, isExpression).sort((first, second) => first.range.start - second.range.start);
 
 /** Each kind of expression with the part that tells it from other nodes of that kind, such as a corner by its number. */
 const tellingParts: Readonly<Record<Expression['kind'], string>> = {

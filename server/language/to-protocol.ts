@@ -36,7 +36,11 @@ const severities: Record<Severity, DiagnosticSeverity> = {
 };
 
 const symbolKinds: Record<DeclarationKind, SymbolKind> = {
+  wood: SymbolKind.Constant,
   strip: SymbolKind.Constant,
+  sheet: SymbolKind.Constant,
+  resin: SymbolKind.Constant,
+  finish: SymbolKind.Constant,
   bench: SymbolKind.Object,
   grid: SymbolKind.Struct,
   motif: SymbolKind.Class,

@@ -33,8 +33,10 @@ const signStarts = new Set(
 
 describe('a text of which', () => {
   test('only a beginning is there', () => {
-    for (let end = 0; end <= referenceText.length; end++) parseDocument(referenceText.slice(0, end));
-    for (const { end } of tokens) problemsOf(referenceText.slice(0, end));
+    for (const { start, end } of tokens) {
+      for (const inside of [start, start + 1, end - 1]) parseDocument(referenceText.slice(0, inside));
+      problemsOf(referenceText.slice(0, end));
+    }
   });
 
   test('one word is missing has at most two problems, nearly always one', () => {

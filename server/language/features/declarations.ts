@@ -1,8 +1,9 @@
 /** The named declarations of the file in hand, in its order. */
 import { fileNumberOf } from '../../../grammar/source-range.ts';
+import type { BlockDeclaration } from '../../../grammar/syntax-tree.ts';
 import type { Design, Named } from '../../design/design-model.ts';
 
-export type DeclarationKind = 'strip' | 'bench' | 'grid' | 'motif' | 'outline' | 'panel';
+export type DeclarationKind = BlockDeclaration['kind'];
 
 export interface Declaration {
   readonly kind: DeclarationKind;
@@ -11,7 +12,11 @@ export interface Declaration {
 
 export function declarationsOf(design: Design): Declaration[] {
   const groups: [DeclarationKind, readonly Named[]][] = [
+    ['wood', design.woods],
     ['strip', design.strips],
+    ['sheet', design.sheets],
+    ['resin', design.resins],
+    ['finish', design.finishes],
     ['bench', design.benches],
     ['grid', design.grids],
     ['motif', design.motifs],

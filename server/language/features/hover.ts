@@ -5,6 +5,7 @@ import type { Definition } from '../../design/name-index.ts';
 import { expressionHover } from './hover-expression.ts';
 import { gridHover } from './hover-grid.ts';
 import { signAt, signHover } from './hover-map.ts';
+import { finishHover, resinHover, sheetHover, woodHover } from './hover-materials.ts';
 import { motifHover, roleHover } from './hover-motif.ts';
 import { outlineHover } from './hover-outline.ts';
 import { panelHover } from './hover-panel.ts';
@@ -53,6 +54,14 @@ function definitionHover(analysis: Analysis, definition: Definition): HoverLines
       return named(design.panels, (panel) => panelHover(analysis, panel));
     case 'motif':
       return named(design.motifs, (motif) => motifHover(analysis, motif));
+    case 'wood':
+      return named(design.woods, (wood) => woodHover(analysis, wood));
+    case 'sheet':
+      return named(design.sheets, (sheet) => sheetHover(analysis, sheet));
+    case 'resin':
+      return named(design.resins, (resin) => resinHover(analysis, resin));
+    case 'finish':
+      return named(design.finishes, (finish) => finishHover(analysis, finish));
     case 'strip':
       return named(design.strips, (stock) => stockHover(analysis, stock));
     case 'bench':

@@ -50,5 +50,14 @@ export function runText(millimetres: number, units: LengthUnit): string {
 /** "1 strip", "27 strips". */
 export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
 
+/** A fraction as a percentage, such as "4.9 %". */
+export const shareText = (share: number): string => `${plain(share * 100, 1)} %`;
+
+/** Minutes as a maker says them: "25 min", "4 h", "2 days". */
+export function timeText(minutes: number): string {
+  if (minutes < 120) return `${plain(minutes, 0)} min`;
+  return minutes < 2 * 24 * 60 ? `${plain(minutes / 60, 1)} h` : `${plain(minutes / (24 * 60), 1)} days`;
+}
+
 /** Half-degree precision, such as "22.5°". */
 export const angleText = (angle: number): string => `${plain(angle, 2)}°`;

@@ -1,0 +1,16 @@
+/** Search through plain data: a syntax tree or a part of one, a part of a design. */
+
+/** Every object under `root` that `is` picks, in no certain order; nothing is looked for inside what was found. */
+export function findNodes<Found extends object>(root: unknown, is: (node: object) => node is Found): Found[] {
+  const found: Found[] = [];
+  const seen = new Set<unknown>();
+  const waiting: unknown[] = [root];
+  while (waiting.length > 0) {
+    const value = waiting.pop();
+    if (typeof value !== 'object' || value === null || seen.has(value)) continue;
+    seen.add(value);
+    if (is(value)) found.push(value);
+    else waiting.push(...(Object.values(value) as unknown[]));
+  }
+  return found;
+}

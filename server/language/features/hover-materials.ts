@@ -1,0 +1,64 @@
+/** Woods, sheets, resins and finishes: the figures the file states. */
+import type { Analysis } from '../../analyse.ts';
+import type { FinishStock, Money, ResinStock, SheetStock, WoodDeclaration } from '../../design/material-model.ts';
+import { heading, type HoverLines } from './hover-text.ts';
+import { counted, lengthText, plain, shareText, timeText } from './quantities.ts';
+
+export const moneyText = ({ amount, currency }: Money): string => `${amount.toFixed(2)} ${currency}`;
+
+/** `text` of a figure that the file states, else nothing. */
+const stated = <Figure>(figure: Figure | null, text: (figure: Figure) => string): string =>
+  figure === null ? '' : text(figure);
+
+export function woodHover({ design }: Analysis, wood: WoodDeclaration): HoverLines {
+  const strips = design.strips.filter((strip) => strip.wood === wood.name).map(({ name }) => `\`${name}\``);
+  const shrinkage = [
+    stated(wood.radialShrinkage, (share) => `radial ${shareText(share)}`),
+    stated(wood.tangentialShrinkage, (share) => `tangential ${shareText(share)}`),
+  ].filter(Boolean);
+  return [
+    heading(
+      'wood',
+      wood.name,
+      stated(wood.porous, (porous) => (porous ? 'porous' : 'closed')),
+    ),
+    stated(wood.density, (density) => `Density ${plain(density, 0)} kg/m³`),
+    stated(wood.rupture, (rupture) => `Modulus of rupture ${plain(rupture, 1)} MPa`),
+    stated(wood.elasticity, (elasticity) => `Modulus of elasticity ${plain(elasticity, 2)} GPa`),
+    shrinkage.length > 0 ? `Shrinkage ${shrinkage.join(', ')}` : '',
+    strips.length > 0 ? `Strips of it: ${strips.join(', ')}` : 'No strip is of it',
+  ];
+}
+
+export function sheetHover({ design: { units } }: Analysis, sheet: SheetStock): HoverLines {
+  return [
+    heading('sheet', sheet.name, `${lengthText(sheet.thickness, units)} thick`),
+    ...sheet.sizes.map(
+      ({ width, height, price }) =>
+        `${lengthText(width, units)} x ${lengthText(height, units)}${stated(price, (money) => `, ${moneyText(money)}`)}`,
+    ),
+    stated(sheet.density, (density) => `Density ${plain(density, 0)} kg/m³`),
+  ];
+}
+
+export function resinHover({ design: { units } }: Analysis, resin: ResinStock): HoverLines {
+  const { mix, recoat } = resin;
+  return [
+    heading('resin', resin.name),
+    `${plain(resin.density, 2)} g/mL, ${plain(mix.a, 2)} to ${plain(mix.b, 2)} by ${mix.by}`,
+    stated(resin.deepestPour, (depth) => `Deepest layer ${lengthText(depth, units)}`),
+    stated(resin.potLife, (life) => `Pot life ${timeText(life)}`),
+    stated(recoat, ({ earliest, latest }) => `Next layer after ${timeText(earliest)}, before ${timeText(latest)}`),
+    stated(resin.price, ({ money, per }) => `${moneyText(money)} for ${plain(per, 0)} g`),
+  ];
+}
+
+export function finishHover(_: Analysis, finish: FinishStock): HoverLines {
+  return [
+    heading('finish', finish.name),
+    `${plain(finish.coverage, 1)} m² a litre, ${counted(finish.coats, 'coat')}`,
+    finish.loss > 0 ? `Loss ${shareText(finish.loss)}` : '',
+    stated(finish.recoat, (time) => `Next coat after ${timeText(time)}`),
+    stated(finish.price, (money) => `${moneyText(money)} a litre`),
+  ];
+}
