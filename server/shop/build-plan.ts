@@ -1,31 +1,23 @@
-/** The shop plan out of what was laid out and counted: only arranges, adds up and rounds. Lengths mm, angles degrees. */
-import { sum } from '../geometry/numbers.ts';
-import type { Bench, Design, Grid, StripStock } from '../design/design-model.ts';
-import type { LaidPanel, PieceEnd, PieceFate } from '../lattice/laid-panel.ts';
+/** The shop plan out of what was laid out and counted: each section asked for in turn, and put together. */
+import type { Design } from '../design/design-model.ts';
+import type { LaidPanel } from '../lattice/laid-panel.ts';
 import { cautionsFor } from './cautions.ts';
-import { expandNotches } from './expand-notches.ts';
-import type { MarkedKinds, MarkedPiece, MarkedStrip } from './marked-kinds.ts';
-import type { StockCutting } from './stock/plan-stock.ts';
-import { planStocks } from './plan-stocks.ts';
-import { notchingBench, planSettings } from './plan-settings.ts';
+import type { MarkedKinds } from './marked-kinds.ts';
+import { planClosing } from './plan-closing.ts';
+import { planCost } from './plan-cost.ts';
+import { planFinish } from './plan-finish.ts';
+import { planHanging } from './plan-hanging.ts';
+import { planKit } from './plan-kit.ts';
+import { planLabour, withTimes } from './plan-labour.ts';
 import { planMass } from './plan-mass.ts';
 import { planMill } from './plan-mill.ts';
-import { planHanging } from './plan-hanging.ts';
-import { planFinish } from './plan-finish.ts';
-import { planClosing } from './plan-closing.ts';
 import { planMovement } from './plan-movement.ts';
+import { planBench, planGrid, planPanel, planPiece, planStrip } from './plan-parts.ts';
+import { notchingBench, planSettings } from './plan-settings.ts';
 import { planSteps } from './plan-steps.ts';
-import { planAngle, planArea, planLength } from './plan-rounding.ts';
-import type {
-  PlanBench,
-  PlanBreakage,
-  PlanGrid,
-  PlanPanel,
-  PlanPiece,
-  PlanPieceEnd,
-  PlanStrip,
-  ShopPlan,
-} from './shop-plan.ts';
+import { planStocks } from './plan-stocks.ts';
+import type { ShopPlan } from './shop-plan.ts';
+import type { StockCutting } from './stock/plan-stock.ts';
 
 /** The parts of an analysis that a plan is made from. */
 export interface PlannedDesign {
@@ -41,24 +33,24 @@ export interface PlannedDesign {
  * its stocks, found beforehand since their search takes time.
  */
 export function buildPlan(planned: PlannedDesign, source: string, cuttings: readonly StockCutting[] = []): ShopPlan {
-  const { settings, changes, byHand } = planSettings(planned.kinds, planned.design.benches);
-  const cautions = cautionsFor(planned.panels);
   const { design, panels, kinds } = planned;
+  const { work } = design;
   const bench = notchingBench(design.benches);
+  const { settings, changes, byHand } = planSettings(kinds, design.benches);
   const stock = planStocks(cuttings);
   const mass = planMass(design, panels);
-  return {
-    schema: 'halflap-plan/1',
-    title: planned.design.title,
+  const figures = {
+    schema: 'halflap-plan/1' as const,
+    title: design.title,
     source,
     revision: planned.revision,
-    copies: planned.design.work?.copies ?? 1,
+    copies: work?.copies ?? 1,
     incomplete: planned.incomplete,
-    grids: planned.design.grids.map(planGrid),
-    benches: planned.design.benches.map(planBench),
-    panels: planned.panels.map(planPanel),
-    pieces: planned.kinds.pieces.map(planPiece),
-    strips: planned.kinds.strips.flatMap(planStrip),
+    grids: design.grids.map(planGrid),
+    benches: design.benches.map(planBench),
+    panels: panels.map(planPanel),
+    pieces: kinds.pieces.map(planPiece),
+    strips: kinds.strips.flatMap(planStrip),
     settings,
     changes,
     byHand,
@@ -71,145 +63,19 @@ export function buildPlan(planned: PlannedDesign, source: string, cuttings: read
     pours: [],
     boards: [],
     mass,
-    hanging: planHanging(design.work, panels, mass),
+    hanging: planHanging(work, panels, mass),
     finish: planFinish(design, panels),
     fit: planClosing(panels, settings, bench),
     movement: planMovement(design, panels),
-    steps: planSteps(planned, { settings, cautions }),
-    kit: null,
-    labour: {
-      hourly: null,
-      currency: null,
-      lines: [],
-      handsOnMin: null,
-      waitH: 0,
-      elapsedDays: null,
-      hoursPerDay: 8,
-      notStated: [],
-    },
-    cost: {
-      currency: null,
-      copies: planned.design.work?.copies ?? 1,
-      lines: [],
-      costPerCopy: null,
-      pricePerCopy: null,
-      taxPerCopy: null,
-      editionPrice: null,
-      problems: [],
-    },
-    cautions,
+    kit: planKit(design, panels, kinds, settings),
+    cautions: cautionsFor(design, panels),
   };
-}
-
-function planGrid({ name, kind, side, fit }: Grid): PlanGrid {
-  return { name, kind, sideMm: planLength(side), fitMm: planLength(fit), tenSidesMm: planLength(10 * side) };
-}
-
-function planBench({ name, kerf, bevels }: Bench): PlanBench {
-  return { name, kerfMm: kerf === null ? null : planLength(kerf), bevels: bevels.map(planAngle) };
-}
-
-function planPanel(laid: LaidPanel): PlanPanel {
-  const countOf = (fate: PieceFate): number =>
-    sum(laid.pieces.filter((group) => group.fate === fate).map((group) => group.count));
-  const whole = countOf('whole');
-  const trimmed = countOf('trimmed');
+  const steps = planSteps(planned, figures);
+  const labour = planLabour(design, steps, figures);
   return {
-    name: laid.panel.name,
-    copies: laid.panel.copies,
-    edge: laid.panel.edge,
-    areaMm2: planArea(laid.areaMm2),
-    perimeterMm: planLength(laid.perimeterMm),
-    nodes: laid.nodes,
-    cells: laid.cells.map(({ shape, met, needed }) => ({ shape, met, needed })),
-    infill: { make: whole + trimmed, whole, trimmed },
-    strips: sum(laid.strips.map((group) => group.placements.length)),
+    ...figures,
+    steps: withTimes(steps, labour, design),
+    labour,
+    cost: planCost(design, figures, labour),
   };
-}
-
-function planPiece(piece: MarkedPiece): PlanPiece {
-  const { shape } = piece;
-  return {
-    mark: piece.mark,
-    from: piecesFrom(piece),
-    stock: shape.stock.name,
-    face: planLength(shape.stock.face),
-    depth: planLength(shape.stock.depth),
-    lengthMm: planLength(shape.length),
-    edgesMm: [planLength(shape.edges[0]), planLength(shape.edges[1])],
-    ends: [planEnd(shape.ends[0]), planEnd(shape.ends[1])],
-    outline: shape.outline.map((point): [number, number] => [planLength(point.x), planLength(point.y)]),
-    notches: expandNotches(shape.notches),
-    make: piece.make,
-    whole: piece.whole,
-    trimmed: piece.trimmed,
-    spare: piece.spare,
-    spareFor: planBreakage(piece.shape.stock),
-    total: piece.total,
-    panels: byPanel(piece.groups, (group) => group.count),
-  };
-}
-
-const planBreakage = ({ breakage }: StripStock): PlanBreakage | null =>
-  breakage && { breakagePct: planLength(100 * breakage.share), confidencePct: planLength(100 * breakage.confidence) };
-
-function planEnd({ bevels }: PieceEnd): PlanPieceEnd {
-  return { bevels: bevels && [planAngle(bevels[0]), planAngle(bevels[1])] };
-}
-
-/** Which motifs and pieces a kind was merged from, each with the number it makes, in the order they were met. */
-function piecesFrom(piece: MarkedPiece): PlanPiece['from'] {
-  const makes = new Map<string, PlanPiece['from'][number]>();
-  for (const { panel, group } of piece.groups) {
-    const key = JSON.stringify([group.motif, group.role]);
-    const entry = makes.get(key) ?? { motif: group.motif, piece: group.role, make: 0 };
-    entry.make += group.count * panel.quantity;
-    makes.set(key, entry);
-  }
-  return [...makes.values()];
-}
-
-/** A kind of strip, described by the first place it was met in; `from` names every grid and family it serves. */
-function planStrip(strip: MarkedStrip): PlanStrip[] {
-  return strip.groups.slice(0, 1).map(({ group }) => ({
-    mark: strip.mark,
-    grid: group.grid,
-    family: group.family,
-    from: stripsFrom(strip),
-    stock: group.stock.name,
-    face: planLength(group.stock.face),
-    depth: planLength(group.stock.depth),
-    lengthMm: planLength(group.length),
-    hand: group.hand,
-    notches: expandNotches(group.notches),
-    make: strip.make,
-    spare: strip.spare,
-    spareFor: planBreakage(group.stock),
-    total: strip.total,
-    panels: byPanel(strip.groups, (each) => each.placements.length),
-  }));
-}
-
-function stripsFrom(strip: MarkedStrip): PlanStrip['from'] {
-  const makes = new Map<string, PlanStrip['from'][number]>();
-  for (const { panel, group } of strip.groups) {
-    const key = JSON.stringify([group.grid, group.family]);
-    const entry = makes.get(key) ?? { grid: group.grid, family: group.family, make: 0 };
-    entry.make += group.placements.length * panel.quantity;
-    makes.set(key, entry);
-  }
-  return [...makes.values()];
-}
-
-/** The number made for each panel, copies of the panel counted in. */
-function byPanel<Group>(
-  groups: readonly { readonly panel: LaidPanel; readonly group: Group }[],
-  countOf: (group: Group) => number,
-): Record<string, number> {
-  const counts = new Map<string, number>();
-  for (const { panel, group } of groups) {
-    const { name } = panel.panel;
-    counts.set(name, (counts.get(name) ?? 0) + countOf(group) * panel.quantity);
-  }
-  return Object.fromEntries(counts);
 }

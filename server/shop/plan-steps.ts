@@ -3,13 +3,13 @@ import type { LaidPanel } from '../lattice/laid-panel.ts';
 import type { PlannedDesign } from './build-plan.ts';
 import { jobSteps, type JobStep } from './job-steps.ts';
 import type { ShopPlan } from './shop-plan.ts';
+import { tasksOf } from './step-tasks.ts';
+import type { TaskFigures } from './task-words.ts';
 import type { PlanStep } from './work-sections.ts';
 
-/** The steps, with what was found for them: settings and cautions name the step they belong to. */
-export function planSteps(
-  planned: PlannedDesign,
-  { settings, cautions }: Pick<ShopPlan, 'settings' | 'cautions'>,
-): PlanStep[] {
+/** The steps without their times; settings and cautions name the step they belong to. */
+export function planSteps(planned: PlannedDesign, figures: TaskFigures & Pick<ShopPlan, 'cautions'>): PlanStep[] {
+  const { settings, cautions } = figures;
   const withSettings = new Set(settings.map(({ step }) => step));
   return jobSteps
     .filter(({ title }) => withSettings.has(title) || isNeeded(title, planned))
@@ -19,7 +19,7 @@ export function planSteps(
         order: index + 1,
         title,
         sheet,
-        tasks: [],
+        tasks: tasksOf(title, planned, figures),
         settings: settings.filter(({ step }) => step === title).map(({ order }) => order),
         handsOnMin: null,
         waitH: null,

@@ -1,5 +1,6 @@
 /** Which pieces of a kind are keys: fitted last, cut longer and shaved until they lock the cell. */
-import type { Motif, PanelFill } from '../../design/design-model.ts';
+import type { Motif } from '../../design/design-model.ts';
+import { motifsOfFill } from '../fitting-order.ts';
 import type { MarkedPiece } from '../marked-kinds.ts';
 
 export interface Keys {
@@ -32,5 +33,3 @@ function keyShare({ fitOrder, pieces, dividers }: Motif, role: string): { share:
   const inCell = [...pieces, ...dividers].filter((piece) => piece.role === role).length;
   return { share: keys.length / Math.max(named.length, inCell, 1), longer: Math.max(0, ...keys) };
 }
-
-const motifsOfFill = ({ motif }: Pick<PanelFill, 'motif'>): Motif[] => [motif, ...motif.fills.flatMap(motifsOfFill)];

@@ -1,0 +1,112 @@
+/** Tasks of the steps that make the lattice and its infill. */
+import type { Bench } from '../design/design-model.ts';
+import { sum } from '../geometry/numbers.ts';
+import { cotangent } from '../geometry/point.ts';
+import type { PlannedDesign } from './build-plan.ts';
+import { counted, mm, orderText, type TaskFigures } from './task-words.ts';
+
+export function millTasks({
+  stock,
+  faceMm,
+  depthMm,
+  sticks,
+  millSticks,
+  rejectsPct,
+  boards,
+  grain,
+  problems,
+}: TaskFigures['mill'][number]): string[] {
+  const section = `${mm(faceMm)} face × ${mm(depthMm)} depth`;
+  const rejects = rejectsPct > 0 ? `: ${sticks ?? 0} and ${rejectsPct} % for rejects, in one run` : ', in one run';
+  const head =
+    millSticks === null
+      ? `${stock}: mill to ${section}.`
+      : `${stock}: mill ${counted(millSticks, 'stick')} to ${section}${rejects}.`;
+  const ripping = boards
+    ? [
+        `${stock}: rip ${counted(boards.boards, 'board')} ${mm(boards.thicknessMm)} × ${mm(boards.widthMm)} × ${mm(boards.lengthMm)}, ${boards.stripsPerBoard} strips side by side with a cut of ${boards.ripKerfMm.toFixed(2)}${boards.rejointMm > 0 ? `, edge dressed by ${mm(boards.rejointMm)} every ${counted(boards.rejointEvery, 'rip')}` : ''}; ${mm(boards.leftoverWidthMm)} of the last one is left.`,
+      ]
+    : [];
+  return [head, ...ripping, `${stock}: ${grain.join('; ')}.`, ...problems];
+}
+
+export function notchTasks({ settings, changes, strips }: TaskFigures, bench: Bench | null): string[] {
+  const rows = settings.filter(({ step }) => step === 'notch strips');
+  const passes = rows.map(({ notching }) => notching?.passes ?? null);
+  const gang = bench?.gang ?? 1;
+  const order = changes.find(({ step }) => step === 'notch strips');
+  const tasks = [
+    bench?.indexing === 'stop'
+      ? 'Fixed stop: each notch is set from the strip’s end; the first stop is in the table, the others follow by the pin’s pitch.'
+      : 'Indexing pin: set it once for each pitch and do not touch it until all strips of that pitch are done.',
+    gang > 1 ? `Push ${gang} strips side by side, taped as a pack.` : 'One strip to a pass.',
+  ];
+  if (passes.every((count) => count !== null)) tasks.push(`${sum(passes)} passes over the blade in all.`);
+  if (gang > 1) tasks.push(...packTasks(rows, strips));
+  if (order) tasks.push(orderText(order));
+  return tasks;
+}
+
+/** A pack of strips side by side is sheared for a slanted row: each is set on from its neighbour by face · cot angle. */
+function packTasks(rows: TaskFigures['settings'], strips: TaskFigures['strips']): string[] {
+  const slanted = rows.flatMap(({ angle, marks }) =>
+    angle === null || angle === 90
+      ? []
+      : strips
+          .filter(({ mark }) => marks.includes(mark))
+          .map(({ face }) => ({ angle, step: face * Math.abs(cotangent(angle)) })),
+  );
+  const texts = slanted.map(
+    ({ angle, step }) =>
+      `At ${angle}° set each strip of a pack on by ${step.toFixed(2)} mm from its neighbour, or notch the board before it is ripped.`,
+  );
+  return [...new Set(texts)];
+}
+
+export function lengthTasks({ stock, strips }: TaskFigures): string[] {
+  const cuts = stock.filter(({ stock: name }) => strips.some((strip) => strip.stock === name));
+  return [
+    'Longest first: what is cut wrong can still become a shorter strip.',
+    ...cuts
+      .filter(({ sticks }) => sticks.length > 0)
+      .map(
+        ({ stock: name, sticksUsed, kerfMm, endTrimMm }) =>
+          `${name}: ${counted(sticksUsed, 'stick')} as listed, ${kerfMm.toFixed(2)} between pieces${endTrimMm > 0 ? `, ${mm(endTrimMm)} off each end first` : ''}.`,
+      ),
+  ];
+}
+
+export function assembleTasks({ panels }: PlannedDesign): string[] {
+  return panels
+    .filter(({ strips }) => strips.length > 0)
+    .map(({ panel, quantity, strips }) => {
+      const layers = [...new Set(strips.map(({ layer }) => layer))].sort((a, b) => a - b);
+      const families = layers.map(
+        (layer) =>
+          `family ${[...new Set(strips.filter((strip) => strip.layer === layer).map(({ family }) => family))].join(' and ')}`,
+      );
+      return `${panel.name}, ${quantity} to make: lay ${families.join(', then ')}; seat all laps halfway, then tap home from the middle outward.`;
+    });
+}
+
+export function measureTasks({ grids }: TaskFigures): string[] {
+  return [
+    ...grids.map(
+      ({ name, tenSidesMm }) => `${name}: ten sides along a strip should measure ${mm(tenSidesMm)}; measured ________`,
+    ),
+    'Strip face, at ten places: measured ________',
+    'Write both into the grid as measured, and print the second sheet anew: infill, templates and resin follow it.',
+  ];
+}
+
+export function infillTasks({ pieces, byHand, changes }: TaskFigures, bench: Bench | null): string[] {
+  const order = changes.find(({ step }) => step === 'cut infill');
+  const trim = bench?.trim ?? 0;
+  return [
+    `${sum(pieces.map(({ total }) => total))} pieces of ${counted(pieces.length, 'mark')}; the caliper governs, the stop is where to begin.`,
+    ...(trim > 0 ? [`Blanks are ${mm(trim)} longer at each end, which the first cuts take off.`] : []),
+    'Blunt ends first, against the square end; sharp ends last.',
+    ...(byHand.length > 0 ? [`Fitted to the frame by hand, no jig has their ends: ${byHand.join(', ')}.`] : []),
+    ...(order ? [orderText(order)] : []),
+  ];
+}

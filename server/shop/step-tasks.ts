@@ -1,0 +1,131 @@
+/** What is done in each step, a line a task, with the figures that the bench asks for next. */
+import { sum } from '../geometry/numbers.ts';
+import type { PlannedDesign } from './build-plan.ts';
+import type { JobStep } from './job-steps.ts';
+import { motifsOfPanels, fittingText } from './fitting-order.ts';
+import { notchingBench } from './plan-settings.ts';
+import { assembleTasks, infillTasks, lengthTasks, measureTasks, millTasks, notchTasks } from './lattice-tasks.ts';
+import { counted, mm, type TaskFigures } from './task-words.ts';
+
+/** The tasks of one step of this design; a step that only has settings may have none. */
+export function tasksOf(step: JobStep, planned: PlannedDesign, plan: TaskFigures): string[] {
+  const bench = notchingBench(planned.design.benches);
+  switch (step) {
+    case 'mill strips':
+      return plan.mill.flatMap(millTasks);
+    case 'notch strips':
+      return notchTasks(plan, bench);
+    case 'cut to length':
+      return lengthTasks(plan);
+    case 'assemble':
+      return assembleTasks(planned);
+    case 'flush':
+      return plan.mill
+        .filter(({ depthMm, finishedDepthMm }) => finishedDepthMm < depthMm)
+        .map(
+          ({ stock, depthMm, finishedDepthMm }) =>
+            `${stock}: take ${((depthMm - finishedDepthMm) / 2).toFixed(2)} mm off each face, ${mm(depthMm)} becomes ${mm(finishedDepthMm)}.`,
+        );
+    case 'measure':
+      return measureTasks(plan);
+    case 'frame':
+      return framed(planned).map(
+        (name) => `Glue the frame of ${name} square round the lattice before any infill goes in.`,
+      );
+    case 'cut infill':
+      return infillTasks(plan, bench);
+    case 'cut keys':
+      return ['Keys are cut longer, as the caliper says, and shaved one by one until they need a tap.'];
+    case 'fill the lattice':
+      return motifsOfPanels(planned.panels).map(fittingText);
+    case 'pour':
+      return ['Seal the wood, hold the lattice down, and pour as the table of pours says.'];
+    case 'flatten':
+      return ['Flatten both faces to the finished depth.'];
+    case 'register templates':
+      return ['Lay each template on the real lattice by its three numbered nodes.'];
+    case 'saw outlines':
+      return sawTasks(planned, plan);
+    case 'bend bands':
+      return planned.design.bands.map(
+        ({ name, laminations }) => `${name}: ${counted(laminations, 'lamination')}, hollows first.`,
+      );
+    case 'cast bodies':
+      return planned.design.pours
+        .filter(({ mould }) => mould.kind !== 'blank')
+        .map(({ name, layers }) => `${name}: ${counted(layers.length, 'layer')}.`);
+    case 'cut boards':
+      return planned.design.boards.map(
+        ({ name, sheet, copies }) => `${name}: ${copies * plan.copies} of ${sheet.name}, ${mm(sheet.thickness)} thick.`,
+      );
+    case 'fit shapes':
+      return ['Lay the parts out dry; scribe one against the other with extra left, and take it off in small bites.'];
+    case 'finish':
+      return plan.finish
+        ? [...plan.finish.order, `About ${plan.finish.volumeMl} mL for ${(plan.finish.areaMm2 / 1e6).toFixed(2)} m².`]
+        : [];
+    case 'mount':
+      return plan.hanging ? mountTasks(plan.hanging) : [];
+    case 'fill the bags':
+      return plan.kit ? bagTasks(plan.kit) : [];
+    case 'pack':
+      return [
+        `Pack ${counted(plan.copies, 'copy', 'copies')}, a dated card with the source and revision of this plan in each.`,
+      ];
+  }
+}
+
+const framed = ({ panels }: PlannedDesign): string[] =>
+  panels.filter(({ panel }) => panel.edge === 'framed').map(({ panel }) => panel.name);
+
+function sawTasks({ design, panels }: PlannedDesign, { copies }: TaskFigures): string[] {
+  const bench = design.benches.find(({ bandKerf, bandBlade }) => bandKerf !== null || bandBlade !== null);
+  const radius = bench?.bandRadius == null ? '' : `; the blade turns no tighter than ${mm(bench.bandRadius)}`;
+  return panels
+    .filter(({ panel }) => panel.edge === 'sawn')
+    .map(
+      ({ panel, perimeterMm }) =>
+        `${panel.name}: ${panel.copies * copies} to saw, ${mm(perimeterMm)} mm round each${radius}; then sand to the line.`,
+    );
+}
+
+function mountTasks({
+  loadG,
+  carriesG,
+  verdict,
+  cleat,
+  spacer,
+  drill,
+  fixings,
+}: NonNullable<TaskFigures['hanging']>): string[] {
+  const load = loadG === null ? 'mass not known' : `${(loadG / 1000).toFixed(2)} kg`;
+  return [
+    `${counted(fixings, 'fixing')} carry ${(carriesG / 1000).toFixed(1)} kg with their safety; the work: ${load}; ${verdict}.`,
+    ...(cleat
+      ? [
+          `Cleat ${mm(cleat.lengthMm)} long, upper edge ${mm(cleat.heightMm)} above the work’s origin, from ${mm(cleat.fromMm)} to ${mm(cleat.toMm)} seen from the front.`,
+          `Seen from behind, drill at ${drill.map(({ xMm }) => mm(xMm)).join(', ')} from the cleat’s left end.`,
+        ]
+      : []),
+    ...(spacer
+      ? [`Spacer as thick as the cleat, ${mm(spacer.heightMm)} above the origin, up to ${mm(spacer.lengthMm)} long.`]
+      : []),
+  ];
+}
+
+function bagTasks({ students, bag, teacherBox, spares, jigs }: NonNullable<TaskFigures['kit']>): string[] {
+  const perBag = sum(spares.map((each) => each.perBag));
+  const pooled = sum(spares.map((each) => each.pooled));
+  return [
+    `${counted(students, 'bag')}, each with ${bag.map(({ label }) => label).join('; ')}.`,
+    ...(teacherBox.length > 0
+      ? [`Teacher’s box: ${teacherBox.map(({ mark, n }) => `${n} of ${mark}`).join(', ')}.`]
+      : []),
+    `With spares in every bag the class would need ${perBag} pieces, with one box for all ${pooled}.`,
+    ...(jigs.jigs.length > 0
+      ? [
+          `${counted(jigs.sets, 'set')} of ${counted(jigs.jigs.length, 'jig')}, ${jigs.studentsPerSet} students to a set: while one cuts, the others fit.`,
+        ]
+      : []),
+  ];
+}

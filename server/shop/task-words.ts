@@ -1,0 +1,30 @@
+/** What the tasks of the steps are written from, and how. */
+import type { ShopPlan } from './shop-plan.ts';
+
+/** The sections that the tasks speak of. */
+export type TaskFigures = Pick<
+  ShopPlan,
+  | 'copies'
+  | 'grids'
+  | 'panels'
+  | 'pieces'
+  | 'strips'
+  | 'settings'
+  | 'changes'
+  | 'byHand'
+  | 'stock'
+  | 'mill'
+  | 'hanging'
+  | 'finish'
+  | 'kit'
+>;
+
+/** Millimetres to a tenth. */
+export const mm = (length: number): string => length.toFixed(1);
+
+/** "1 stick", "2 sticks". */
+export const counted = (count: number, one: string, more = `${one}s`): string => `${count} ${count === 1 ? one : more}`;
+
+/** How good the order of a step's settings is. */
+export const orderText = ({ changes, bound, proven, model }: TaskFigures['changes'][number]): string =>
+  `${counted(changes, 'change')} of setting after the first, ${proven ? 'and no order needs fewer' : `at least ${bound}`} (${model}).`;
