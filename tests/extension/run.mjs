@@ -1,5 +1,5 @@
 /**
- * Builds the extension, installs browser and host if need be, and runs the tests in an editor: VSCODE_EXECUTABLE if that names
+ * Builds the extension, installs browser and host if need be, and runs the preview's page in a browser and the tests in an editor: VSCODE_EXECUTABLE if that names
  * one, else the VS Code server of tests/host in a headless browser. The last line is `N passed, N failed`; the exit
  * code is 1 on a failure. Pictures of the window are left in .vscode-test/pictures.
  */
@@ -19,6 +19,7 @@ const scratch = path.join(root, '.vscode-test');
 const pictures = path.join(scratch, 'pictures');
 const results = path.join(scratch, 'results.json');
 const suite = path.join(scratch, 'suite.cjs');
+const forSuites = { bundle: true, platform: 'node', target: 'node20', loader: { '.lap': 'text' }, logLevel: 'warning' };
 
 /** Installs the host from its lock files where that has not been done. */
 function installHost() {
@@ -74,6 +75,27 @@ async function caseFromOutside() {
   }
 }
 
+/** The preview's page without an editor: the counts that its suite wrote, or one failure where it wrote none. */
+async function casesOfThePage() {
+  const pageResults = path.join(scratch, 'page-results.json');
+  const pageSuite = path.join(scratch, 'page-suite.mjs');
+  fs.rmSync(pageResults, { force: true });
+  await build({
+    ...forSuites,
+    entryPoints: [path.join(root, 'tests/page/page-suite.ts')],
+    outfile: pageSuite,
+    format: 'esm',
+    packages: 'external',
+  });
+  try {
+    execFileSync(process.execPath, [pageSuite, root, pageResults, pictures], { stdio: 'inherit' });
+  } catch (error) {
+    console.log(`The page's cases ended badly: ${error.message}`);
+    return { passed: 0, failed: 1 };
+  }
+  return fs.existsSync(pageResults) ? JSON.parse(fs.readFileSync(pageResults, 'utf8')) : { passed: 0, failed: 1 };
+}
+
 if (!provideBrowser()) {
   console.log('0 passed, 1 failed');
   process.exit(1);
@@ -82,16 +104,13 @@ installHost();
 execFileSync(process.execPath, [path.join(root, '.config/bundle.mjs')], { stdio: 'inherit' });
 fs.mkdirSync(pictures, { recursive: true });
 await build({
+  ...forSuites,
   entryPoints: [path.join(here, 'suite.ts')],
   outfile: suite,
-  bundle: true,
-  platform: 'node',
   format: 'cjs',
-  target: 'node20',
   external: ['vscode'],
-  logLevel: 'warning',
 });
-const counts = [await casesInside(), await caseFromOutside()];
+const counts = [await casesOfThePage(), await casesInside(), await caseFromOutside()];
 const passed = counts.reduce((total, count) => total + count.passed, 0);
 const failed = counts.reduce((total, count) => total + count.failed, 0);
 console.log(`${passed} passed, ${failed} failed`);

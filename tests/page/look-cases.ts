@@ -1,0 +1,23 @@
+/** The looks of the page, compared with pictures that were looked at and approved. */
+import { join } from 'node:path';
+import { type Case, it } from '../extension/case-list.ts';
+import { comparePicture } from './pictures.ts';
+import { type Opening, type Stage, withPage } from './stage.ts';
+
+const looks: readonly (Opening & { readonly name: string })[] = [
+  { name: 'leaf-light', sample: 'ginkgo.lap', theme: 'vscode-light' },
+  { name: 'leaf-dark', sample: 'ginkgo.lap', theme: 'vscode-dark' },
+  { name: 'leaf-high-contrast', sample: 'ginkgo.lap', theme: 'vscode-high-contrast' },
+  { name: 'infill-light', sample: 'lamp.lap', view: 'pieces', theme: 'vscode-light' },
+  { name: 'strips-dark', sample: 'tray.lap', view: 'strips', theme: 'vscode-dark' },
+  { name: 'settings-light', sample: 'lamp.lap', view: 'settings', theme: 'vscode-light' },
+];
+
+export const lookCases = (stage: Stage): Case[] =>
+  looks.map(({ name, ...opening }) =>
+    it(`looks as approved: ${name}`, () =>
+      withPage(stage, opening, async ({ page }) => {
+        const approved = join(stage.root, 'tests/page/approved');
+        comparePicture(name, await page.screenshot(), { approved, taken: join(stage.pictures, 'page') });
+      })),
+  );
