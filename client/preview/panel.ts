@@ -5,6 +5,7 @@ import {
   type DrawingAnswer,
   type DrawingQuestion,
   drawingRequest,
+  type MarkCard,
   type StopNotice,
   stopNotification,
 } from '../../server/language/preview-messages.ts';
@@ -97,6 +98,13 @@ export class PreviewPanel {
     return { uri: this.client.code2ProtocolConverter.asUri(this.uri), view: this.wantedView };
   }
 
+  /** Words of an older text are left alone: they may stand elsewhere by now. */
+  private async reveal({ uri, ...place }: MarkCard['words']): Promise<void> {
+    if (this.shown?.stale !== false) return;
+    const file = this.client.protocol2CodeConverter.asUri(uri);
+    await revealWords(file, this.shows(file) ? this.shown.version : null, place);
+  }
+
   private writeTitle(): void {
     const name = this.uri.path.slice(this.uri.path.lastIndexOf('/') + 1);
     this.webviewPanel.title = this.locked ? `[Preview] ${name}` : `Preview ${name}`;
@@ -127,7 +135,7 @@ export class PreviewPanel {
         await this.ask();
         break;
       case 'reveal':
-        if (this.shown?.stale === false) await revealWords(this.uri, this.shown.version, message);
+        await this.reveal(message.words);
         break;
       case 'stop':
         await this.client.sendNotification(stopNotification, { uri: this.question().uri } satisfies StopNotice);

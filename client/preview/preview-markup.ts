@@ -22,6 +22,7 @@ export const previewMarkup = ({ policy, nonce, script, style }: PageSources): st
 <body>
   <nav aria-label="Views"><div id="views" role="tablist" aria-label="Views of the design"></div></nav>
   <header aria-label="Drawing board">
+    <h1 class="spoken">Halflap preview</h1>
     <div class="tools" role="group" aria-label="Size">
       <button id="zoom-out" type="button" title="Zoom out (-)" aria-label="Zoom out">&minus;</button>
       <output id="zoom" title="Size on screen against real size" aria-label="Size on screen"></output>
@@ -46,7 +47,7 @@ export const previewMarkup = ({ policy, nonce, script, style }: PageSources): st
   </header>
   <p id="stale" role="status" hidden></p>
   <p id="progress" role="status" hidden><span id="doing"></span> <button id="stop" type="button">Stop</button></p>
-  <main id="sheet" role="tabpanel" tabindex="-1">
+  <main><div id="sheet" role="tabpanel" tabindex="-1">
     <section id="stage" aria-label="Picture">
       <canvas id="drawing" tabindex="0" role="img" aria-describedby="summary"></canvas>
       <p id="empty" hidden></p>
@@ -59,7 +60,7 @@ export const previewMarkup = ({ policy, nonce, script, style }: PageSources): st
       <input id="find" type="search" placeholder="Find a mark or piece" autocomplete="off" spellcheck="false">
       <div id="table-frame" tabindex="0" role="region" aria-label="Table of the view"><table id="table"></table></div>
     </section>
-  </main>
+  </div></main>
   <p id="announced" class="spoken" role="status"></p>
   <script nonce="${nonce}" src="${script}"></script>
 </body>

@@ -1,5 +1,5 @@
 /** What passes between the editor side of the preview and its page, and what the page remembers over a reload. */
-import type { DrawingAnswer } from '../../server/language/preview-messages.ts';
+import type { DrawingAnswer, MarkCard } from '../../server/language/preview-messages.ts';
 
 /** What the preview can be saved as by the editor side, which asks the server for it. */
 export type SavedForm = 'svg';
@@ -17,7 +17,7 @@ export type MessageToEditor =
   | { readonly type: 'ready' }
   | { readonly type: 'chooseView'; readonly view: string }
   /** The words of a piece, asked for by a click or Enter. */
-  | { readonly type: 'reveal'; readonly start: number; readonly end: number }
+  | { readonly type: 'reveal'; readonly words: MarkCard['words'] }
   | { readonly type: 'stop' }
   | { readonly type: 'lock'; readonly locked: boolean }
   | { readonly type: 'save'; readonly as: SavedForm }

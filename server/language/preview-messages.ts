@@ -55,8 +55,8 @@ export interface MarkCard {
   readonly mark: string;
   readonly heading: string;
   readonly facts: readonly { readonly name: string; readonly value: string }[];
-  /** The words it comes from, in the text that was drawn. */
-  readonly range: SourceRange;
+  /** The words it comes from: the file they stand in, and their offsets there. */
+  readonly words: { readonly uri: string; readonly start: number; readonly end: number };
 }
 
 export interface DrawingAnswer {

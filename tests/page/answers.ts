@@ -1,4 +1,4 @@
-/** What the language server would answer the page, for texts of the samples. */
+/** What the language server would answer the page, for designs kept beside the cases: samples may change, pictures stay. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { analyse } from '../../server/analyse.ts';
@@ -7,12 +7,13 @@ import { previewOf } from '../../server/language/features/preview.ts';
 import { OpenDocuments } from '../../server/language/open-documents.ts';
 import type { DrawingAnswer } from '../../server/language/preview-messages.ts';
 
-export const sampleText = (root: string, name: string): string => readFileSync(join(root, 'samples', name), 'utf8');
+export const designText = (root: string, name: string): string =>
+  readFileSync(join(root, 'tests/page/designs', name), 'utf8');
 
 /** The answer after the texts given, one version after the other. */
 export async function answerFor(texts: readonly string[], view: string | null): Promise<DrawingAnswer> {
   const documents = new OpenDocuments(analyse);
-  const uri = 'file:///sample.lap';
+  const uri = 'file:///design.lap';
   let answer: DrawingAnswer | null = null;
   for (const [version, text] of texts.entries()) {
     documents.put(uri, version, text);

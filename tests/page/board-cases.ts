@@ -1,7 +1,7 @@
 /** The drawing board: clicks, cursor, measuring, layers, problems in their places, edits without a flicker, export. */
 import { strict as assert } from 'node:assert';
 import { type Case, it } from '../extension/case-list.ts';
-import { answerFor, sampleText } from './answers.ts';
+import { answerFor, designText } from './answers.ts';
 import type { PreviewPage } from './page-host.ts';
 import { type Stage, withPage } from './stage.ts';
 
@@ -13,7 +13,7 @@ const canvasSum = (page: PreviewPage): Promise<number> =>
     return data.reduce((sum, value, at) => (sum * 31 + value + at) % 2147483647, 0);
   })()`);
 
-const box = `panel box { grid squares shape 3 x 2 cells edge sawn }`;
+const box = `panel box { grid squares shape 4 x 2 cells edge sawn }`;
 const squares = `strip ash { wood white_ash section face 4 depth 10 lengths 600 }
 grid squares { square pitch 40 of ash }
 ${box}
@@ -22,13 +22,13 @@ ${box}
 export const boardCases = (stage: Stage): Case[] => [
   it('a click on a drawn piece tells what it is and asks for its words', () =>
     withPage(stage, { texts: [squares] }, async (page) => {
-      // a panel of 3 × 2 cells, centred on a node: a strip crosses the middle of the picture
+      // a panel of 4 × 2 cells: two strips cross in the middle of the picture
       const { x, y } = await page.middle();
       await page.page.mouse.click(x, y);
       await page.settled();
       const [asked] = await page.sent('reveal');
       assert.ok(asked, 'no words asked for');
-      assert.match(squares.slice(asked.start, asked.end), /square|ash/);
+      assert.match(squares.slice(asked.words.start, asked.words.end), /square|ash/);
       assert.match(await page.text('card'), /^S\d? strip of squares/);
       assert.match(await page.text('announced'), /Number \d+ to make/);
       const marked = `document.querySelector('tr.lit button')?.dataset.mark ?? ''`;
@@ -53,7 +53,7 @@ export const boardCases = (stage: Stage): Case[] => [
   it('the cursor in the text lights the pieces that its words make, and their rows', () =>
     withPage(stage, {}, async (page) => {
       const before = await canvasSum(page);
-      const text = sampleText(stage.root, 'ginkgo.lap');
+      const text = designText(stage.root, 'leaf.lap');
       await page.send({ type: 'cursor', offset: text.indexOf('piece arm') + 2 });
       assert.notEqual(await canvasSum(page), before);
       const lit = `[...document.querySelectorAll('tr.lit button')].map((button) => button.dataset.mark)`;
@@ -103,7 +103,7 @@ export const boardCases = (stage: Stage): Case[] => [
     })),
 
   it('keeps the last good drawing over an error, marks what the words in question made, and says the line', () => {
-    const good = sampleText(stage.root, 'ginkgo.lap');
+    const good = designText(stage.root, 'leaf.lap');
     const broken = good.replace('from corner to hub, every corner', 'from cornr to hub, every corner');
     return withPage(stage, { texts: [good] }, async (page) => {
       const before = await canvasSum(page);
@@ -134,7 +134,7 @@ export const boardCases = (stage: Stage): Case[] => [
         };
         requestAnimationFrame(look);
       })()`);
-      const text = sampleText(stage.root, 'ginkgo.lap').replace('copies 3', 'copies 4');
+      const text = designText(stage.root, 'leaf.lap').replace('copies 3', 'copies 4');
       await page.send({ type: 'show', answer: await answerFor([text], null) });
       await page.page.evaluate(`new Promise((done) => {
         const wait = () => window.frames >= 40 ? done() : requestAnimationFrame(wait);
@@ -165,8 +165,11 @@ export const boardCases = (stage: Stage): Case[] => [
       })`);
       const [saved] = await page.sent('savePicture');
       const png = Buffer.from(saved?.png ?? '', 'base64');
-      const { width, height } = await page.middle();
+      const { width, height } = await page.page.evaluate<{ width: number; height: number }>(`(() => {
+        const { clientWidth: width, clientHeight: height } = document.querySelector('#drawing');
+        return { width, height };
+      })()`);
       // width and height stand in the first chunk of a PNG (ISO/IEC 15948), big-endian
-      assert.deepEqual([png.readUInt32BE(16), png.readUInt32BE(20)], [2 * Math.ceil(width), 2 * Math.ceil(height)]);
+      assert.deepEqual([png.readUInt32BE(16), png.readUInt32BE(20)], [2 * width, 2 * height]);
     })),
 ];

@@ -5,12 +5,12 @@ import { comparePicture } from './pictures.ts';
 import { type Opening, type Stage, withPage } from './stage.ts';
 
 const looks: readonly (Opening & { readonly name: string })[] = [
-  { name: 'leaf-light', sample: 'ginkgo.lap', theme: 'vscode-light' },
-  { name: 'leaf-dark', sample: 'ginkgo.lap', theme: 'vscode-dark' },
-  { name: 'leaf-high-contrast', sample: 'ginkgo.lap', theme: 'vscode-high-contrast' },
-  { name: 'infill-light', sample: 'lamp.lap', view: 'pieces', theme: 'vscode-light' },
-  { name: 'strips-dark', sample: 'tray.lap', view: 'strips', theme: 'vscode-dark' },
-  { name: 'settings-light', sample: 'lamp.lap', view: 'settings', theme: 'vscode-light' },
+  { name: 'leaf-light', design: 'leaf.lap', theme: 'vscode-light' },
+  { name: 'leaf-dark', design: 'leaf.lap', theme: 'vscode-dark' },
+  { name: 'leaf-high-contrast', design: 'leaf.lap', theme: 'vscode-high-contrast' },
+  { name: 'infill-light', design: 'lamp.lap', view: 'pieces', theme: 'vscode-light' },
+  { name: 'strips-dark', design: 'tray.lap', view: 'strips', theme: 'vscode-dark' },
+  { name: 'settings-light', design: 'lamp.lap', view: 'settings', theme: 'vscode-light' },
 ];
 
 export const lookCases = (stage: Stage): Case[] =>

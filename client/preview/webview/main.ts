@@ -69,6 +69,7 @@ function show(next: DrawingAnswer): void {
 function writeForms(): void {
   const hasDrawing = answer?.drawing !== null;
   document.body.classList.toggle('tabled', tabled || !hasDrawing);
+  document.body.classList.toggle('undrawn', !hasDrawing);
   elements.tabled.setAttribute('aria-pressed', String(tabled || !hasDrawing));
   elements.tabled.disabled = !hasDrawing;
   elements.measure.setAttribute('aria-pressed', String(board.measuring !== null));
@@ -119,7 +120,7 @@ function choose(mark: string): void {
 
 function revealSelected(): void {
   const card = answer?.cards.find((each) => each.mark === selected);
-  if (card) editor.postMessage({ type: 'reveal', start: card.range.start, end: card.range.end });
+  if (card) editor.postMessage({ type: 'reveal', words: card.words });
 }
 
 function drop(): void {

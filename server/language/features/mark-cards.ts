@@ -3,17 +3,24 @@ import type { LengthUnit } from '../../design/design-model.ts';
 import { numbersText } from '../../drawing/displays/mark-display.ts';
 import type { PieceEnd } from '../../lattice/laid-panel.ts';
 import type { MarkedKinds, MarkedPiece, MarkedStrip } from '../../shop/marked-kinds.ts';
+import type { SourceRange } from '../../../grammar/source-range.ts';
 import type { MarkCard } from '../preview-messages.ts';
 import { angleText, counted, lengthText } from './quantities.ts';
 
 type Fact = MarkCard['facts'][number];
 
+/** Finds the file of a range of the design, and the offsets there. */
+export type WordsFinder = (range: SourceRange) => MarkCard['words'];
+
 /** One card a mark, pieces before strips. */
-export function markCards({ pieces, strips }: MarkedKinds, units: LengthUnit): MarkCard[] {
-  return [...pieces.map((piece) => pieceCard(piece, units)), ...strips.flatMap((strip) => stripCard(strip, units))];
+export function markCards({ pieces, strips }: MarkedKinds, units: LengthUnit, wordsAt: WordsFinder): MarkCard[] {
+  return [
+    ...pieces.map((piece) => pieceCard(piece, units, wordsAt)),
+    ...strips.flatMap((strip) => stripCard(strip, units, wordsAt)),
+  ];
 }
 
-function pieceCard(piece: MarkedPiece, units: LengthUnit): MarkCard {
+function pieceCard(piece: MarkedPiece, units: LengthUnit, wordsAt: WordsFinder): MarkCard {
   const { mark, shape, groups, whole, trimmed } = piece;
   const [left, right] = shape.edges;
   const edges = left === right ? lengthText(left, units) : `${lengthText(left, units)} and ${lengthText(right, units)}`;
@@ -30,7 +37,7 @@ function pieceCard(piece: MarkedPiece, units: LengthUnit): MarkCard {
       fact('Number', numbersText(piece)),
       ...(trimmed > 0 ? [fact('Of these', `${whole} whole, ${trimmed} trimmed`)] : []),
     ],
-    range: groups[0]?.group.range ?? { start: 0, end: 0 },
+    words: wordsAt(groups[0]?.group.range ?? { start: 0, end: 0 }),
   };
 }
 
@@ -39,7 +46,7 @@ export const piecesOf = ({ groups }: MarkedPiece): string[] => [
   ...new Set(groups.map(({ group }) => `${group.role} of ${group.motif}`)),
 ];
 
-function stripCard(strip: MarkedStrip, units: LengthUnit): MarkCard[] {
+function stripCard(strip: MarkedStrip, units: LengthUnit, wordsAt: WordsFinder): MarkCard[] {
   return strip.groups.slice(0, 1).map(({ group: { grid, family, stock, length, notches, hand, range } }) => ({
     mark: strip.mark,
     heading: `strip of ${grid}, direction ${family}`,
@@ -58,7 +65,7 @@ function stripCard(strip: MarkedStrip, units: LengthUnit): MarkCard[] {
       fact('Stock', stock.name),
       fact('Number', numbersText(strip)),
     ],
-    range,
+    words: wordsAt(range),
   }));
 }
 

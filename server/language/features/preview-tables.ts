@@ -102,7 +102,7 @@ export function settingsTable(settings: readonly PlanSetting[], units: LengthUni
       words('Before going on'),
     ],
     rows: settings.map((setting): Row => ({
-      mark: setting.marks.length === 1 ? (setting.marks[0] ?? null) : null,
+      mark: null,
       cells: [
         String(setting.order),
         setting.step,

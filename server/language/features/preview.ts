@@ -31,7 +31,10 @@ export async function previewOf(
     views: views.map(({ id, label, group }) => ({ id, label, group })),
     view: view?.id ?? null,
     ...content,
-    cards: markCards(source.kinds, source.design.units),
+    cards: markCards(source.kinds, source.design.units, (range) => {
+      const { uri: file, range: place } = document.locate(range);
+      return { uri: file, ...place };
+    }),
     stale: analysis.incomplete,
     problems: analysis.problems
       .filter(({ severity }) => severity === 'error' || severity === 'warning')
@@ -60,10 +63,11 @@ export function chosenView(
   return { source, views, view: views.find(({ id }) => id === wanted) ?? views[0] ?? null };
 }
 
-function previewProblem({ text, lineStarts }: AnalysedDocument, source: Analysis, problem: Problem): PreviewProblem {
+function previewProblem({ text, locate }: AnalysedDocument, source: Analysis, problem: Problem): PreviewProblem {
   const { range, message, severity } = problem;
+  const place = locate(range);
   return {
-    line: lineColumnAt(lineStarts, range.start).line,
+    line: lineColumnAt(place.lineStarts, place.range.start).line,
     message,
     severity: severity === 'error' ? 'error' : 'warning',
     drawn: earlierPlace(source.text, text, range),
