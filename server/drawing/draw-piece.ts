@@ -1,18 +1,17 @@
 /** The working drawing of one infill piece: enlarged with its dimensions, and at full size to lay the part on. */
-import type { PieceShape, Polygon } from '../lattice/laid-panel.ts';
+import type { PieceShape } from '../lattice/laid-panel.ts';
 import type { MarkedPiece } from '../shop/marked-kinds.ts';
-import { notchStretches, edgeView, faceView, type Member, singleNotches } from './member-views.ts';
+import { notchStretches, edgeView, faceView } from './member-views.ts';
 import { notchLines } from './notch-text.ts';
-import { type BrokenAxis, brokenAxis, onPage } from './sheet/broken-axis.ts';
+import { type BrokenAxis, brokenAxis } from './sheet/broken-axis.ts';
 import { countBoxes } from './sheet/count-boxes.ts';
-import { angleDimension, heightDimension, lengthDimension } from './sheet/dimensions.ts';
+import { heightDimension } from './sheet/dimensions.ts';
 import { paperAngle, paperLength, type PaperLength, paperUnit } from './sheet/paper-figures.ts';
 import { lyingA4, margin, sheetPage } from './sheet/sheet-page.ts';
 import { area, openLine, textAt, textBlock } from './sheet/sheet-lines.ts';
+import { pieceDimensions, pieceMember } from './piece-views.ts';
 import { type DrawnDesign, sheetFacts, stockText } from './sheet-facts.ts';
 import type { PageFile, PageItem } from './page/page-model.ts';
-import { radians } from '../geometry/point.ts';
-import { arithmeticTolerance, isZeroLength } from '../geometry/tolerance.ts';
 
 /** Enlargements of ISO 5455, and full size. */
 const scales = [10, 5, 2, 1] as const;
@@ -58,12 +57,11 @@ export function drawPiece(drawn: DrawnDesign, piece: MarkedPiece, source: string
 }
 
 function enlargedView(shape: PieceShape, figure: PaperLength): PageItem[] {
-  const member = memberOf(shape);
+  const member = pieceMember(shape);
   const scale = enlargement(shape);
   const stretches = notchStretches(member);
   const width = brokenAxis(shape.length, scale, 0, roomAcross, stretches).width;
   const axis = brokenAxis(shape.length, scale, (lyingA4.width - width) / 2, roomAcross, stretches);
-  const half = (shape.stock.face / 2) * scale;
   return [
     textAt(
       `${scale === 1 ? 'Full size' : 'Enlarged'} ${scale}:1, seen from the front`,
@@ -78,9 +76,7 @@ function enlargedView(shape: PieceShape, figure: PaperLength): PageItem[] {
       ]),
     ),
     ...endNames(axis),
-    ...bevelArcs(shape, axis, half),
-    ...lapPlaces(shape, axis, half, figure),
-    ...lengths(shape, axis, half, figure),
+    ...pieceDimensions(shape, axis, enlargedMiddle, figure),
   ];
 }
 
@@ -94,14 +90,6 @@ function enlargement({ length, stock, notches }: PieceShape): number {
   return scales.find(fits) ?? 1;
 }
 
-const memberOf = ({ outline, length, stock, notches }: PieceShape): Member => ({
-  outline,
-  length,
-  face: stock.face,
-  depth: stock.depth,
-  notches,
-});
-
 function endNames(axis: BrokenAxis): PageItem[] {
   const [first, last] = [axis.parts[0], axis.parts.at(-1)];
   if (!first || !last) return [];
@@ -112,83 +100,8 @@ function endNames(axis: BrokenAxis): PageItem[] {
   ];
 }
 
-/** Arcs this far from the node at least, and so far that the far ray leaves the wood. */
-const smallestArc = 13;
-const outOfWood = 3.5;
-
-function bevelArcs({ ends, outline }: PieceShape, axis: BrokenAxis, half: number): PageItem[] {
-  const nodes = nodesOnAxis(outline);
-  return ends.flatMap(({ bevels }, end) => {
-    const node = onPage(axis, nodes[end] ?? 0);
-    if (bevels === null || node === null) return [];
-    const inward = end === 0 ? 0 : 180;
-    return bevels.flatMap((bevel, side) => {
-      const radius = Math.max(smallestArc, (half + outOfWood) / Math.sin(radians(bevel)));
-      const sweep = (end === side ? 1 : -1) * bevel;
-      return angleDimension({ x: node, y: enlargedMiddle }, inward, sweep, radius, paperAngle(bevel));
-    });
-  });
-}
-
-/** Where the outline crosses the axis, nearest end 1 and nearest end 2. */
-function nodesOnAxis(outline: Polygon): [number, number] {
-  const places = outline.flatMap((from, index) => {
-    const to = outline[(index + 1) % outline.length] ?? from;
-    if (Math.abs(from.y - to.y) <= arithmeticTolerance || from.y * to.y > 0) return [];
-    return [from.x + ((to.x - from.x) * from.y) / (from.y - to.y)];
-  });
-  return [Math.min(...places), Math.max(...places)];
-}
-
-/** Dimension lines keep this far from the wood, one behind the other, clear of the figures of the angles. */
-const firstLine = 16;
-const secondLine = 25;
-
-function lengths(
-  { outline, length, edges, stock }: PieceShape,
-  axis: BrokenAxis,
-  half: number,
-  figure: PaperLength,
-): PageItem[] {
-  const edge = (side: 1 | -1, edgeLength: number): PageItem[] => {
-    const atEdge = outline.filter(({ y }) => isZeroLength(y - (side * stock.face) / 2));
-    const start = Math.min(...atEdge.map(({ x }) => x));
-    const [from, to] = [onPage(axis, start), onPage(axis, start + edgeLength)];
-    if (edgeLength === 0 || from === null || to === null) return [];
-    const y = enlargedMiddle - side * half;
-    return lengthDimension({ x: from, y }, { x: to, y }, y - side * firstLine, figure(edgeLength));
-  };
-  const [tip, farTip] = [onPage(axis, 0), onPage(axis, length)];
-  const ends = (place: number): number =>
-    enlargedMiddle - (outline.find(({ x }) => Math.abs(x - place) <= arithmeticTolerance)?.y ?? 0) * axis.scale;
-  const overall =
-    tip === null || farTip === null
-      ? []
-      : lengthDimension(
-          { x: tip, y: Math.max(ends(0), enlargedMiddle) },
-          { x: farTip, y: Math.max(ends(length), enlargedMiddle) },
-          enlargedMiddle + half + secondLine,
-          `${figure(length)} tip to tip`,
-        );
-  const right = (farTip ?? 0) + 26;
-  const face = heightDimension(right, enlargedMiddle - half, enlargedMiddle + half, right - 6, figure(stock.face));
-  return [...edge(1, edges[0]), ...edge(-1, edges[1]), ...overall, ...face];
-}
-
-/** Places of laps from the tip of end 1. */
-function lapPlaces({ notches }: PieceShape, axis: BrokenAxis, half: number, figure: PaperLength): PageItem[] {
-  const places = [...new Set(singleNotches(notches).map(({ place }) => place))];
-  const tip = onPage(axis, 0);
-  return places.flatMap((place) => {
-    const x = onPage(axis, place);
-    if (x === null || tip === null) return [];
-    const y = enlargedMiddle - half;
-    return lengthDimension({ x: tip, y }, { x, y }, y - secondLine, figure(place));
-  });
-}
-
 function fullSizeView(shape: PieceShape, figure: PaperLength, mark: string): PageItem[] {
-  const member = memberOf(shape);
+  const member = pieceMember(shape);
   const axis = brokenAxis(shape.length, 1, margin + 2, lyingA4.width - 2 * margin - 110, notchStretches(member));
   const top = fullSizeMiddle + shape.stock.face / 2 + 7;
   const right = margin + 2 + axis.width + 8;

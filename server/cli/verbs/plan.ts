@@ -1,48 +1,56 @@
 /** `halflap plan`: the shop plan of a design. */
 import { analyse, type Analysis } from '../../analyse.ts';
 import { cuttingPlans } from '../../language/cutting-plans.ts';
+import { writeHtml } from '../../drawing/page/write-html.ts';
+import { writePdf } from '../../drawing/page/write-pdf.ts';
+import type { PrintPaper } from '../../drawing/print/page-frame.ts';
+import { printSheet } from '../../drawing/print/print-sheet.ts';
 import { buildPlan } from '../../shop/build-plan.ts';
 import type { ShopPlan } from '../../shop/shop-plan.ts';
 import type { StockCutting } from '../../shop/stock/plan-stock.ts';
 import { planCsvFiles, writePlanCsv } from '../../shop/write-plan-csv.ts';
 import { writePlanText } from '../../shop/write-plan-text.ts';
 import { oneOf, onlyFile, readArguments } from '../arguments.ts';
-import { destinationOf, outputHelp, outputOptions } from '../output-options.ts';
+import { destinationOf, outputHelp, outputOptions, refuseBytesOnTerminal } from '../output-options.ts';
 import { problemLines } from '../problem-lines.ts';
 import { withLiveLine, withProgressLine } from '../progress-line.ts';
 import { placeOf, readSource, type Source } from '../read-source.ts';
 import type { Terminal } from '../terminal.ts';
 import type { Verb } from '../verb.ts';
+import { loadTypefaces } from '../typefaces.ts';
 import { checkFolder, writeFolder } from '../write-folder.ts';
 import { checkDestination, type Destination, writeOutput } from '../write-output.ts';
-import { exitCode } from '../wrong-usage.ts';
+import { exitCode, WrongUsage } from '../wrong-usage.ts';
 
-const formats = ['json', 'text', 'csv'] as const;
+const formats = ['json', 'text', 'csv', 'html', 'pdf'] as const;
 type Format = (typeof formats)[number];
 
 export const plan: Verb = {
   summary: 'count every strip and piece',
-  help: `halflap plan FILE [--as json|text|csv] [-o PATH] [--force]
+  help: `halflap plan FILE [--as json|text|csv|html|pdf] [--paper A4|letter] [-o PATH] [--force]
 
 Writes the shop plan: every kind of strip with its notches, every kind of infill piece with its
 length and bevels, how many of each, the sticks to cut them from and the settings. Problems of the file go to standard error; with errors in
 it, what can be planned is planned, "incomplete" is set, and the exit code is 1.
 
   FILE                a .lap file, or - for standard input
-  --as json|text|csv  json is the default for files and pipes, text on a terminal; csv makes PATH
-                      a folder of tables for a spreadsheet
+  --as FORMAT         json is the default for files and pipes, text on a terminal; csv makes PATH
+                      a folder of tables for a spreadsheet; html and pdf are the shop sheet to print
+  --paper A4|letter   of the shop sheet, A4 if nothing is said; print it at 100 %, not fitted to the page
 ${outputHelp}`,
   async run(args, terminal) {
-    const { values, positionals } = readArguments(args, outputOptions);
+    const { values, positionals } = readArguments(args, { ...outputOptions, paper: { type: 'string' } });
     const destination = destinationOf(values);
     const onTerminal = destination.path === null && terminal.outputIsTerminal;
     const format = oneOf('--as', values.as, formats, onTerminal ? 'text' : 'json');
+    const paper = paperFor(format, values.paper);
+    if (format === 'pdf') refuseBytesOnTerminal('--as pdf', destination, terminal);
     const source = await readSource(onlyFile(positionals), terminal);
-    const write = await writerFor(format, destination, source, terminal);
+    const write = await writerFor(format, paper, destination, source, terminal);
     const analysis = withProgressLine(terminal, `planning ${source.name}`, () => analyse(source.text, placeOf(source)));
     terminal.writeError(problemLines(source, analysis.problems, analysis.files));
     const cuttings = await cutUnderTheirEyes(analysis, terminal);
-    await write(buildPlan(analysis, source.name, cuttings));
+    await write(buildPlan(analysis, source.name, cuttings), analysis);
     return analysis.incomplete ? exitCode.designHasErrors : exitCode.fine;
   },
 };
@@ -58,18 +66,35 @@ async function cutUnderTheirEyes(analysis: Analysis, terminal: Terminal): Promis
   }
 }
 
+/** The paper of a printed sheet; asked for with another format, it is WrongUsage. */
+function paperFor(format: Format, paper: string | undefined): PrintPaper {
+  if (paper !== undefined && format !== 'html' && format !== 'pdf') {
+    throw new WrongUsage(`--paper is for --as html and --as pdf, not for ${format}`);
+  }
+  return oneOf('--paper', paper, ['A4', 'letter'], 'A4');
+}
+
 /** What will write the plan; throws WrongUsage at once if the destination may not be written. */
 async function writerFor(
   format: Format,
+  paper: PrintPaper,
   destination: Destination,
   source: Source,
   terminal: Terminal,
-): Promise<(made: ShopPlan) => Promise<void>> {
+): Promise<(made: ShopPlan, analysis: Analysis) => Promise<void>> {
   if (format === 'csv') {
     const folder = await checkFolder(destination, planCsvFiles);
     return (made) => writeFolder(folder, writePlanCsv(made));
   }
   await checkDestination(destination, source);
+  if (format === 'html' || format === 'pdf') {
+    return async (made, analysis) => {
+      const typefaces = await loadTypefaces();
+      const sheet = printSheet(made, analysis, paper, typefaces);
+      const written = format === 'html' ? writeHtml(sheet, typefaces) : await writePdf(sheet, typefaces);
+      await writeOutput(written, destination, terminal);
+    };
+  }
   const textOf = format === 'text' ? writePlanText : (made: ShopPlan): string => `${JSON.stringify(made, null, 2)}\n`;
   return (made) => writeOutput(textOf(made), destination, terminal);
 }

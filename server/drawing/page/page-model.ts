@@ -17,8 +17,14 @@ export type LookName = LineKind | AreaKind;
 
 export interface Palette {
   readonly looks: Readonly<Record<LookName, Look>>;
-  /** Colours of letters; the plain, the stepped back and the stressed. */
-  readonly letters: { readonly plain: string; readonly quiet: string; readonly accent: string };
+  /** Colours of letters: the plain, the stepped back, the stressed. */
+  readonly letters: {
+    readonly plain: string;
+    readonly quiet: string;
+    readonly accent: string;
+    /** On a filled area. */
+    readonly reversed: string;
+  };
 }
 
 /** One step of a path: to a place without a line, along a line, along a cubic curve, back to the start. */
@@ -41,7 +47,7 @@ export interface PathItem {
 export interface TextLook {
   readonly size: number;
   readonly anchor?: 'start' | 'middle' | 'end';
-  /** Any of: halo, quiet, strong, accent; parted by spaces. */
+  /** Any of: halo, quiet, strong, accent, reversed; parted by spaces. */
   readonly look?: string;
   /** Degrees counter-clockwise as seen on the page. */
   readonly turn?: number;
@@ -90,5 +96,5 @@ export function* flatItems(items: readonly PageItem[]): Generator<PathItem | Tex
   }
 }
 
-export const saysOf = ({ look = '' }: TextLook, word: 'halo' | 'quiet' | 'strong' | 'accent'): boolean =>
+export const saysOf = ({ look = '' }: TextLook, word: 'halo' | 'quiet' | 'strong' | 'accent' | 'reversed'): boolean =>
   look.split(' ').includes(word);

@@ -11,6 +11,7 @@ export function styleRules({ looks, letters }: Palette, fonts: string, within = 
     `${within}text.quiet { fill: ${letters.quiet}; }`,
     `${within}text.strong { font-weight: bold; }`,
     `${within}text.accent { fill: ${letters.accent}; }`,
+    `${within}text.reversed { fill: ${letters.reversed}; }`,
     ...Object.entries(looks).map(([name, look]) => `${within}.${name} { ${declarations(look).join(' ')} }`),
   ];
 }

@@ -43,7 +43,7 @@ export const coloured: Palette = {
     waste: both('#d9d4c8', ink, 0.18),
     panel: filled('#ece6d8'),
   },
-  letters: { plain: ink, quiet: '#6b5d4d', accent },
+  letters: { plain: ink, quiet: '#6b5d4d', accent, reversed: paper },
 };
 
 const black = '#000000';
@@ -68,5 +68,5 @@ export const blackAndWhite: Palette = {
     waste: both('#c8c8c8', black, 0.2),
     panel: filled('#e6e6e6'),
   },
-  letters: { plain: black, quiet: '#404040', accent: black },
+  letters: { plain: black, quiet: '#404040', accent: black, reversed: paper },
 };

@@ -157,7 +157,8 @@ const haloWidth = 1;
 
 function textOperators(item: TextItem, sheet: Sheet): pdf.PDFOperator[] {
   const { letters } = sheet.palette;
-  const colour = saysOf(item, 'accent') ? letters.accent : saysOf(item, 'quiet') ? letters.quiet : letters.plain;
+  const word = (['reversed', 'accent', 'quiet'] as const).find((each) => saysOf(item, each));
+  const colour = letters[word ?? 'plain'];
   const halo = saysOf(item, 'halo')
     ? [
         pdf.setStrokingColor(colourOf('#ffffff')),

@@ -21,6 +21,24 @@ function inches(millimetres: number): string {
   return `${sign}${whole === 0 ? '' : `${whole} `}${over}/${under} in`;
 }
 
+/**
+ * The same for the printed sheet: millimetres in steps of `stepMm`, inches with what the fraction leaves out, in
+ * thousandths of an inch behind it.
+ */
+export function printLength(units: LengthUnit, stepMm: number): PaperLength {
+  if (units !== 'in' && units !== 'ft') {
+    const decimals = stepMm < 0.1 ? 2 : 1;
+    return (millimetres) => (Math.round(millimetres / stepMm) * stepMm).toFixed(decimals);
+  }
+  return (millimetres) => {
+    const fraction = Math.round((millimetres / millimetresAnInch) * finest) / finest;
+    const rest = rounded(millimetres / millimetresAnInch - fraction, 3);
+    return rest === 0
+      ? inches(millimetres)
+      : `${inches(millimetres)} ${rest < 0 ? '−' : '+'}${Math.abs(rest).toFixed(3)}`;
+  };
+}
+
 /** The word after a bare figure: none for inches, which carry their own. */
 export const paperUnit = (units: LengthUnit): string => (units === 'in' || units === 'ft' ? '' : ' mm');
 

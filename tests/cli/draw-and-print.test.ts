@@ -74,3 +74,33 @@ describe('draw in other formats', () => {
     expect(terminal.errors).toContain('name a file with -o');
   });
 });
+
+describe('plan to print', () => {
+  async function plan(...args: string[]) {
+    const terminal = new FakeTerminal();
+    const code = await runCommand(['plan', file, ...args], terminal);
+    return { code, terminal };
+  }
+
+  test('--as pdf on letter paper (ANSI Y14.1: 8.5 × 11 in, 612 × 792 points)', async () => {
+    const { code, terminal } = await plan('--as', 'pdf', '--paper', 'letter');
+    expect(code).toBe(0);
+    const { pages } = await readPdf(terminal.bytes);
+    expect(pages[0]?.sizePt.map((size) => Number(size.toFixed(1)))).toEqual([612, 792]);
+    expect(pages.at(-1)?.text).toContain(`page ${pages.length} of ${pages.length}`);
+  });
+
+  test('--as html on A4', async () => {
+    const { terminal } = await plan('--as', 'html');
+    expect(terminal.output).toMatch(/^<!doctype html>\n[^]*<\/html>\n$/);
+    expect(terminal.output).toContain('width="210mm" height="297mm"');
+  });
+
+  test('refuses a paper for what is not printed, one that there is not, and a PDF on a terminal', async () => {
+    expect((await plan('--as', 'json', '--paper', 'A4')).terminal.errors).toContain('--paper is for');
+    expect((await plan('--as', 'pdf', '--paper', 'A9')).terminal.errors).toContain('choose A4 or letter');
+    const shown = new FakeTerminal({ outputIsTerminal: true });
+    expect(await runCommand(['plan', file, '--as', 'pdf'], shown)).toBe(2);
+    expect(shown.errors).toContain('name a file with -o');
+  });
+});

@@ -1,0 +1,106 @@
+/** The printed shop sheet: the whole plan in the order of the job, as pages for any writer. */
+import type { ShopPlan } from '../../shop/shop-plan.ts';
+import { blackAndWhite } from '../page/palettes.ts';
+import type { PageFile } from '../page/page-model.ts';
+import { movedItems } from '../page/moved-items.ts';
+import type { Typefaces } from '../page/typeface.ts';
+import { printLength } from '../sheet/paper-figures.ts';
+import type { DrawnDesign } from '../sheet-facts.ts';
+import { asPart, type FlowPart, pourSections, type Section } from './flow.ts';
+import { coverParts } from './cover.ts';
+import { bodyWidth, framedPage, pageFrame, type PrintPaper } from './page-frame.ts';
+import { panelParts } from './panel-parts.ts';
+import { pieceCard } from './piece-cards.ts';
+import { pieceTable, stripTable } from './kind-tables.ts';
+import type { PrintContext } from './print-context.ts';
+import { recordParts } from './record-card.ts';
+import { stepParts } from './step-parts.ts';
+import { stickParts } from './stick-parts.ts';
+import { stripCard } from './strip-cards.ts';
+import { labelParts, pieceLabel, stripLabel } from './tray-labels.ts';
+
+/** Decimals of lengths in mm, and of keys, which are shaved to fit. */
+const lengthStep = 0.1;
+const keyStep = 0.05;
+
+/** The pages of a plan. `drawn` is the design that the plan was made from; pieces are drawn from it at full size. */
+export function printSheet(plan: ShopPlan, drawn: DrawnDesign, paper: PrintPaper, typefaces: Typefaces): PageFile {
+  const { units } = drawn.design;
+  const context: PrintContext = {
+    plan,
+    drawn,
+    typefaces,
+    width: bodyWidth(paper),
+    figure: printLength(units, lengthStep),
+    keyFigure: printLength(units, keyStep),
+  };
+  const frame = pageFrame(paper, context);
+  const bodies = pourSections(sections(context, frame.body.height), frame.body.height);
+  const pages = bodies.map((body, index) => {
+    const items = movedItems(body.items, frame.body.left, frame.body.top);
+    return framedPage(frame, body, items, index + 1, bodies.length, context);
+  });
+  const title = `${plan.title ?? 'Shop plan'}: shop sheet`;
+  const summary = `${plan.source}, text ${plan.revision}, ${pages.length} pages`;
+  return { title, summary, palette: blackAndWhite, pages };
+}
+
+function sections(context: PrintContext, height: number): Section[] {
+  const { plan, drawn } = context;
+  const { strips, pieces } = drawn.kinds;
+  const stripMarks = new Set(strips.map(({ mark }) => mark));
+  const [forLattice, forInfill] = dividedStocks(plan, stripMarks);
+  const stepsOf = (sheet: string): FlowPart[] =>
+    plan.steps.filter((step) => step.sheet === sheet).flatMap((step) => stepParts(step, context));
+  return [
+    { title: 'Shop sheet', sheet: 1, parts: coverParts(context) },
+    ...drawn.panels.map((laid): Section => ({
+      title: `Panel ${laid.panel.name}`,
+      sheet: 1,
+      parts: panelParts(laid, height, context),
+    })),
+    { title: 'Sticks for the lattice', sheet: 1, parts: forLattice.flatMap((stock) => stickParts(stock, context)) },
+    { title: 'Steps', sheet: 1, parts: stepsOf('to the lattice') },
+    {
+      title: 'Strips',
+      sheet: 1,
+      parts:
+        strips.length === 0
+          ? []
+          : [stripTable(context), ...strips.flatMap((strip) => stripCard(strip, context)).map(asPart)],
+    },
+    {
+      title: 'Labels for the strips',
+      sheet: 1,
+      parts: labelParts(
+        plan.strips.map((strip) => stripLabel(strip, context)),
+        context,
+      ),
+    },
+    { title: 'Record card', sheet: 1, parts: recordParts(context) },
+    { title: 'Steps', sheet: 2, parts: stepsOf('after measuring') },
+    { title: 'Sticks for the infill', sheet: 2, parts: forInfill.flatMap((stock) => stickParts(stock, context)) },
+    {
+      title: 'Pieces',
+      sheet: 2,
+      parts:
+        pieces.length === 0 ? [] : [pieceTable(context), ...pieces.map((piece) => asPart(pieceCard(piece, context)))],
+    },
+    {
+      title: 'Labels for the pieces',
+      sheet: 2,
+      parts: labelParts(
+        plan.pieces.map((piece) => pieceLabel(piece, context)),
+        context,
+      ),
+    },
+  ];
+}
+
+/** Stocks that strips are cut from, and those for infill alone. */
+function dividedStocks(plan: ShopPlan, stripMarks: ReadonlySet<string>): [ShopPlan['stock'], ShopPlan['stock']] {
+  const isForLattice = ({ sticks, stock }: ShopPlan['stock'][number]): boolean =>
+    sticks.some(({ cuts }) => cuts.some(({ mark }) => stripMarks.has(mark))) ||
+    plan.strips.some((strip) => strip.stock === stock);
+  return [plan.stock.filter(isForLattice), plan.stock.filter((stock) => !isForLattice(stock))];
+}

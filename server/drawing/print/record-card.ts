@@ -1,0 +1,69 @@
+/** The card on which the finished lattice is written down: blank lines for what was measured. */
+import { type Block, blockOf, paragraph, space } from './blocks.ts';
+import { asPart, type FlowPart } from './flow.ts';
+import { openLine, textAt } from '../sheet/sheet-lines.ts';
+import { letterSizes, type PrintContext } from './print-context.ts';
+import { printTable, type PrintColumn } from './table.ts';
+
+interface Measure {
+  readonly what: string;
+  readonly drawn: string;
+}
+
+export function recordParts(context: PrintContext): FlowPart[] {
+  const { plan, width, typefaces } = context;
+  if (plan.grids.length === 0) return [];
+  return [
+    asPart(
+      paragraph(
+        'Measure in three places, in each direction of the strips, to 0.1 mm. Write the means into the file: in the grid, “measured” with the face and the cells; then print sheet 2 again.',
+        { size: letterSizes.text },
+        width,
+        typefaces,
+      ),
+    ),
+    printTable('The lattice as it came out', measureColumns, measures(context), width, typefaces),
+    asPart(space(6)),
+    asPart(signatures(context)),
+  ];
+}
+
+function measures({ plan, drawn, figure }: PrintContext): Measure[] {
+  const lattice = plan.grids.flatMap(({ name, tenSidesMm }) => {
+    const families = drawn.design.grids.find((grid) => grid.name === name)?.families ?? [];
+    return [
+      ...families.map((_, index) => ({ what: `${name}: 10 cells, family ${index + 1}`, drawn: figure(tenSidesMm) })),
+      { what: `${name}: strip face`, drawn: [...new Set(families.map(({ stock }) => figure(stock.face)))].join(', ') },
+      {
+        what: `${name}: depth after flushing`,
+        drawn: [...new Set(families.map(({ stock }) => figure(stock.depth)))].join(', '),
+      },
+    ];
+  });
+  const panels = plan.panels.flatMap(({ name }) => [{ what: `${name}: both diagonals`, drawn: 'equal' }]);
+  const saws = plan.benches.map(({ name, kerfMm }) => ({
+    what: `${name}: kerf of a test cut`,
+    drawn: kerfMm === null ? '' : kerfMm.toFixed(2),
+  }));
+  return [...saws, ...lattice, ...panels];
+}
+
+const measureColumns: PrintColumn<Measure>[] = [
+  { title: 'what', cell: ({ what }) => what },
+  { title: 'drawn', align: 'right', strong: true, cell: ({ drawn }) => drawn },
+  { title: 'measured, first', blank: true },
+  { title: 'second', blank: true },
+  { title: 'third', blank: true },
+];
+
+function signatures({ width }: PrintContext): Block {
+  const third = width / 3;
+  const lines = ['date', 'measured by', 'moisture of the wood, %'].flatMap((name, index) => [
+    openLine('rule', [
+      { x: index * third, y: 6 },
+      { x: (index + 1) * third - 5, y: 6 },
+    ]),
+    textAt(name, { x: index * third, y: 10 }, { size: letterSizes.small, look: 'quiet' }),
+  ]);
+  return blockOf(12, lines);
+}
