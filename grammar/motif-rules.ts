@@ -21,17 +21,30 @@ import type {
 import { Comma, keyword, NumberToken, Word } from './tokens.ts';
 
 export class MotifRules extends ExpressionRules {
-  public shapeName = this.RULE('shapeName', (): ShapeName => {
-    const token = this.OR({
-      DEF: [
-        { ALT: () => this.CONSUME(keyword.triangle) },
-        { ALT: () => this.CONSUME(keyword.square) },
-        { ALT: () => this.CONSUME(keyword.rhombus) },
-        { ALT: () => this.CONSUME(keyword.hexagon) },
-      ],
-      ERR_MSG: '`triangle`, `square`, `rhombus` or `hexagon`',
-    });
+  public shapeName = this.RULE('shapeName', (): ShapeName =>
+    this.OR<ShapeName>({
+      DEF: [{ ALT: () => this.SUBRULE(this.shapeWord) }, { ALT: () => this.SUBRULE(this.polygonName) }],
+      ERR_MSG: '`triangle`, `square`, `rhombus`, `hexagon` or `polygon 5`',
+    }),
+  );
+
+  private shapeWord = this.RULE('shapeWord', (): ShapeName => {
+    const token = this.OR([
+      { ALT: () => this.CONSUME(keyword.triangle) },
+      { ALT: () => this.CONSUME(keyword.square) },
+      { ALT: () => this.CONSUME(keyword.rhombus) },
+      { ALT: () => this.CONSUME(keyword.hexagon) },
+    ]);
     return this.ACTION(() => ({ shape: token.image as ShapeWord, range: rangeOf(token) }));
+  });
+
+  private polygonName = this.RULE('polygonName', (): ShapeName => {
+    const word = this.CONSUME(keyword.polygon);
+    const corners = this.CONSUME(NumberToken, { ERR_MSG: 'its number of corners' });
+    return this.ACTION(() => ({
+      shape: `polygon ${Number(corners.image)}`,
+      range: spanOf(rangeOf(word), rangeOf(corners)),
+    }));
   });
 
   public place: ParserMethod<[], PlaceSyntax> = this.RULE('place', (): PlaceSyntax =>

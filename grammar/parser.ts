@@ -138,6 +138,7 @@ export class PhraseParser extends MaterialRules {
       { ALT: () => this.CONSUME(keyword.three_way) },
       { ALT: () => this.CONSUME(keyword.square) },
       { ALT: () => this.CONSUME(keyword.basket_weave) },
+      { ALT: () => this.CONSUME(keyword.free) },
     ]);
     return this.ACTION(() => ({
       kind: 'grid kind',

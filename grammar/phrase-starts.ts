@@ -23,6 +23,10 @@ import type { BlockKind, PhraseForm } from './vocabulary.ts';
 /** Tokens behind which a phrase goes on, whatever begins the next line. */
 const connectors = new Set([Comma, Equals, Plus, Minus, Times, Divide, LeftBracket]);
 
+/** Whether a word that begins phrases may stand inside one of this form. */
+const isInner = (form: PhraseForm | null, word: string): boolean =>
+  form?.inner?.some((inner) => inner === word) ?? false;
+
 /** What stands behind the name of a declaration. */
 const behindNames = new Set([LeftBrace, Equals, keyword.for]);
 
@@ -81,23 +85,26 @@ export class PhraseStarts {
    * Index of the next brace, of a word of the block before `limit`, even where it could be a name, or of the next line
    * that begins with one, even behind a comma or an operator.
    */
-  nearestStart(block: BlockKind, from: number, limit: number): number {
+  nearestStart(block: BlockKind, from: number, limit: number, form: PhraseForm): number {
     return this.find(from, (at) => {
       if (this.isBrace(at)) return true;
-      if (at < limit && block !== 'document' && this.formAt(block, at)) return true;
+      const isStart = at < limit && block !== 'document' && this.formAt(block, at) !== undefined;
+      if (isStart && !isInner(form, this.tokens[at]?.image ?? '')) return true;
       return this.opensLine(at) && this.beginsPhrase(block, at);
     });
   }
 
   /**
    * Where reading goes on after a phrase that broke at `errorAt`: a brace, a known word or a new line. Outside all
-   * blocks only a declaration will do: the lines before it may be what is left of a block closed too early.
+   * blocks only a declaration will do: the lines before it may be what is left of a block closed too early. `broken`
+   * is the form of that phrase, where it is known.
    */
-  resumeAt(block: BlockKind, from: number, errorAt: number): number {
+  resumeAt(block: BlockKind, from: number, errorAt: number, broken: PhraseForm | null = null): number {
     return this.find(from, (at) => {
       if (this.isBrace(at)) return true;
       if (block === 'document') return this.opensLine(at) && this.beginsPhrase(block, at);
       if (this.startsLine(at)) return true;
+      if (isInner(broken, this.tokens[at]?.image ?? '')) return false;
       return at >= errorAt && this.formAt(block, at) !== undefined && !this.isLinked(at);
     });
   }

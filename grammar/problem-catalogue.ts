@@ -33,6 +33,8 @@ export const problemCatalogue = {
   gridFinerThanStrips: entry('LAP0401', 'error'),
   unequalDepths: entry('LAP0402', 'error'),
   kerfWiderThanNotch: entry('LAP0403', 'error'),
+  tooManyAtNode: entry('LAP0404', 'error'),
+  stripsOverlap: entry('LAP0405', 'error'),
   motifDoesNotFitCell: entry('LAP0501', 'error'),
   pieceWithoutLength: entry('LAP0502', 'error'),
   tipOutOfRange: entry('LAP0503', 'error'),

@@ -3,7 +3,7 @@ import type { IToken, ParserMethod } from 'chevrotain';
 import { rangeOf } from './expression-rules.ts';
 import { listed, typed } from './listed-words.ts';
 import type { ChoiceProperty, ChosenValueProperty, MoneyProperty, MoneySyntax } from './material-syntax.ts';
-import { PanelRules } from './panel-rules.ts';
+import { GridRules } from './grid-rules.ts';
 import { spanOf } from './source-range.ts';
 import type { SourceRange } from './source-range.ts';
 import type { Expression, ListProperty, NameProperty, Phrase } from './syntax-tree.ts';
@@ -20,7 +20,7 @@ export const phraseOf = <Kind extends string>(
   last: SourceRange,
 ): Phrase & { readonly kind: Kind } => ({ kind, keyword: rangeOf(first), range: spanOf(rangeOf(first), last) });
 
-export class PropertyRules extends PanelRules {
+export class PropertyRules extends GridRules {
   /**
    * Whether a value stands at the token `ahead` places on that cannot be the next property: a known word that is also
    * the name of a number must stand in brackets there.

@@ -159,7 +159,7 @@ class BlockReader {
       const long = this.parse(form, index, this.starts.nextStart(block, end + 1));
       if (!long.error && this.starts.beginsPhrase(block, long.next)) return long;
     }
-    const nearest = this.starts.nearestStart(block, index + 1, whole.next);
+    const nearest = this.starts.nearestStart(block, index + 1, whole.next, form);
     const short = nearest < whole.next ? this.parse(form, index, nearest) : whole;
     if (short.error) return this.skipBroken(block, form, index, short.error, nearest);
     if (whole.error) return this.skipBroken(block, form, index, whole.error, whole.next);
@@ -180,7 +180,7 @@ class BlockReader {
 
   /** A phrase that leaves a word behind on its line may mean something else: it is not used. */
   private skipLeftOver(block: BlockKind, form: PhraseForm, index: number, at: number): ReadPhrase {
-    const { next } = this.skipUnknown(block, at, []);
+    const { next } = this.skipUnknown(block, at, [], form);
     this.noteNames(form, index, next);
     return { node: null, next };
   }
@@ -196,7 +196,7 @@ class BlockReader {
     const errorAt = found ? this.starts.indexOf(found, index) : end;
     const before = this.tokens[errorAt - 1];
     if (before) this.problems.push(unreadPhrase(error, found, before, form));
-    const next = found ? this.starts.resumeAt(block, index + 1, Math.max(errorAt, index + 1)) : end;
+    const next = found ? this.starts.resumeAt(block, index + 1, Math.max(errorAt, index + 1), form) : end;
     this.noteNames(form, index, next);
     return { node: null, next };
   }
@@ -218,8 +218,8 @@ class BlockReader {
     return isLeftOver ? { node: node ?? null, next, error: null } : { node: null, next, error };
   }
 
-  /** Reports a token that begins no phrase and skips what seems to belong to it. `nodes` are the phrases before it. */
-  private skipUnknown(block: BlockKind, index: number, nodes: Phrase[]): ReadPhrase {
+  /** Reports a token that begins no phrase and skips what seems to belong to it. `nodes` are the phrases before it, `broken` the form it was left behind of. */
+  private skipUnknown(block: BlockKind, index: number, nodes: Phrase[], broken: PhraseForm | null = null): ReadPhrase {
     const token = this.tokens[index];
     if (!token) return { node: null, next: index };
     const last = nodes.at(-1);
@@ -227,17 +227,17 @@ class BlockReader {
       nodes[nodes.length - 1] = { ...last, incomplete: true };
       this.problems.push(outsideBlock(token, last.kind));
     } else this.problems.push(unknownPhrase(token, this.tokens[index - 1] ?? null, block));
-    const next = this.behindUnknown(block, index);
+    const next = this.behindUnknown(block, index, broken);
     const end = this.tokens[next - 1];
     if (end) this.skipped.push(spanOf(rangeOf(token), rangeOf(end)));
     return { node: null, next };
   }
 
   /** Index behind an unknown word, what follows it and its braces. A brace doubled by mistake is skipped alone. */
-  private behindUnknown(block: BlockKind, index: number): number {
+  private behindUnknown(block: BlockKind, index: number, broken: PhraseForm | null): number {
     const isBrace = this.tokens[index]?.tokenType === LeftBrace;
     if (isBrace && this.tokens[index - 1]?.tokenType === LeftBrace) return index + 1;
-    const head = isBrace ? index : this.starts.resumeAt(block, index + 1, index + 1);
+    const head = isBrace ? index : this.starts.resumeAt(block, index + 1, index + 1, broken);
     this.noteNames(null, index - 1, head);
     const type = this.tokens[head]?.tokenType;
     if (type === LeftBrace) return this.starts.behindBraces(head);

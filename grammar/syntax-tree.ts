@@ -116,7 +116,7 @@ export interface LetDeclaration extends Phrase {
 
 export interface GridKindProperty extends Phrase {
   readonly kind: 'grid kind';
-  readonly gridKind: 'three_way' | 'square' | 'diamond' | 'basket_weave';
+  readonly gridKind: 'three_way' | 'square' | 'diamond' | 'basket_weave' | 'free';
   /** The angle of a diamond's sharp or wide corner; null for the other kinds. */
   readonly angle: Expression | null;
 }
@@ -129,6 +129,24 @@ export interface MeasuredProperty extends Phrase {
   readonly face: Expression | null;
 }
 
+/** `family 60deg of ash spacing 40 offset 5 layer 1` or `family 60deg at 0, 35, 80`; `positions` is empty where it is spaced. */
+export interface FamilyProperty extends Phrase {
+  readonly kind: 'family';
+  readonly direction: Expression;
+  readonly spacing: Expression | null;
+  readonly offset: Expression | null;
+  readonly positions: readonly Expression[];
+  readonly stock: Name | null;
+  readonly layer: Expression | null;
+}
+
+/** `except 2 of bass`: a family, by number, that is of another strip. */
+export interface ExceptProperty extends Phrase {
+  readonly kind: 'except';
+  readonly family: Expression;
+  readonly stock: Name;
+}
+
 export interface BothSlantsProperty extends Phrase {
   readonly kind: 'both slants';
 }
@@ -138,6 +156,9 @@ export type GridProperty =
   | ValueProperty<'side'>
   | ValueProperty<'pitch'>
   | NameProperty<'of'>
+  | FamilyProperty
+  | ExceptProperty
+  | ListProperty<'layers'>
   | ValueProperty<'fit'>
   | ValueProperty<'turn'>
   | MeasuredProperty
@@ -149,8 +170,9 @@ export interface GridDeclaration extends Block<GridProperty> {
 
 export type ShapeWord = 'triangle' | 'square' | 'rhombus' | 'hexagon';
 
+/** A polygon is written `polygon 5`. */
 export interface ShapeName extends Node {
-  readonly shape: ShapeWord;
+  readonly shape: ShapeWord | `polygon ${number}`;
 }
 
 /** A whole number counted from 1, as in `corner 2`. */

@@ -37,6 +37,8 @@ export interface PhraseForm {
   readonly opens?: { readonly block: BlockKind; readonly required: boolean };
   /** True where the second word of the phrase is a name it gives. */
   readonly names?: boolean;
+  /** Words that begin phrases of the block but may also stand inside this one: where it broke, they are part of it. */
+  readonly inner?: readonly KnownWord[];
 }
 
 type Forms = Readonly<Partial<Record<KnownWord, PhraseForm>>>;
@@ -130,9 +132,13 @@ export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
     square: { rule: 'gridKind', example: 'square' },
     diamond: { rule: 'diamond', example: 'diamond 60deg' },
     basket_weave: { rule: 'gridKind', example: 'basket_weave' },
+    free: { rule: 'gridKind', example: 'free' },
+    family: { rule: 'family', example: 'family 60deg of ash spacing 40', inner: ['of'] },
     side: { rule: 'side', example: 'side 40' },
     pitch: { rule: 'pitch', example: 'pitch 40' },
     of: { rule: 'of', example: 'of ash' },
+    except: { rule: 'except', example: 'except 2 of bass', inner: ['of'] },
+    layers: { rule: 'layers', example: 'layers 2, 1, 3' },
     fit: { rule: 'fit', example: 'fit 0.05' },
     turn: { rule: 'turn', example: 'turn 90' },
     measured: { rule: 'measured', example: 'measured 10 cells 400.6 face 3.02' },

@@ -70,8 +70,10 @@ export function gridOf(kind: GridKind, side: number, stock: StripStock, more: Pa
     direction: direction + turn,
     spacing,
     offset: 0,
+    positions: null,
     stock,
     layer,
+    range: nowhere,
   }));
   return {
     ...named('mesh'),
@@ -94,8 +96,10 @@ export function diamondGrid(side: number, angle: number, stock: StripStock, turn
     direction: direction + turn,
     spacing,
     offset: 0,
+    positions: null,
     stock,
     layer,
+    range: nowhere,
   }));
   return gridOf('square', side, stock, { families, turn });
 }
@@ -107,8 +111,10 @@ export function basketGrid(side: number, stock: StripStock, turn = 0): Grid {
     direction: direction + turn,
     spacing,
     offset: layer === 2 ? spacing / 2 : 0,
+    positions: null,
     stock,
     layer,
+    range: nowhere,
   }));
   return gridOf('three_way', side, stock, { families, turn });
 }

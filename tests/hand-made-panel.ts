@@ -21,8 +21,8 @@ const grid: Grid = {
   ...named('squares'),
   kind: 'square',
   families: [
-    { direction: 0, spacing: 40, offset: 0, stock: ash, layer: 0 },
-    { direction: 90, spacing: 40, offset: 0, stock: ash, layer: 1 },
+    { direction: 0, spacing: 40, offset: 0, positions: null, stock: ash, layer: 0, range },
+    { direction: 90, spacing: 40, offset: 0, positions: null, stock: ash, layer: 1, range },
   ],
   turn: 0,
   measured: null,

@@ -1,54 +1,108 @@
 /** Grids of the design. */
 import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { GridDeclaration } from '../../grammar/syntax-tree.ts';
+import type { SourceRange } from '../../grammar/source-range.ts';
+import type { GridDeclaration, GridKindProperty } from '../../grammar/syntax-tree.ts';
+import {
+  freeFamilies,
+  freeSide,
+  type OpenFamily,
+  settledFamilies,
+  type StripsByName,
+  withExceptions,
+} from './build-families.ts';
 import type { DesignContext } from './design-context.ts';
-import type { Grid, MeasuredLattice, StripStock } from './design-model.ts';
+import type { Grid, GridKind, MeasuredLattice } from './design-model.ts';
 import { gridPresets } from './grid-presets.ts';
 import { propertyOf, reportMissing, reportRepeated } from './pick-properties.ts';
 import { readAngle, readCount, readLength } from './read-values.ts';
 import { rounded } from '../geometry/tolerance.ts';
 
 /** The grid a declaration describes; null where its kind, size or strip is missing or broken. */
-export function buildGrid(
-  grid: GridDeclaration,
-  strips: ReadonlyMap<string, StripStock>,
-  context: DesignContext,
-): Grid | null {
-  reportRepeated(grid, [], context);
+export function buildGrid(grid: GridDeclaration, strips: StripsByName, context: DesignContext): Grid | null {
+  reportRepeated(grid, ['family', 'except'], context);
   const kindProperty = propertyOf(grid, 'grid kind');
-  const kind = kindProperty?.gridKind;
-  const angle = kindProperty?.angle ? readAngle(kindProperty.angle, 'angle of a diamond', [0, 180], context) : 90;
-  if (!kind) reportMissing(grid, 'kind', 'three_way', context);
+  if (!kindProperty) reportMissing(grid, 'kind', 'three_way', context);
   const of = propertyOf(grid, 'of');
-  if (!of) reportMissing(grid, 'strip', 'of ash', context);
+  const common = of ? { name: of.name, stock: strips.get(of.name.text) } : null;
   const fit = propertyOf(grid, 'fit');
   const fitLength = fit ? readLength(fit.value, 'fit', 'any', context) : 0;
   const turnProperty = propertyOf(grid, 'turn');
   const turn = turnProperty ? readAngle(turnProperty.value, 'turn', null, context) : 0;
-  const size = sizeOf(grid, context);
-  const side = size && readLength(size.value, size.kind, 'positive', context);
-  const stock = of && strips.get(of.name.text);
+  const sized =
+    kindProperty?.gridKind === 'free'
+      ? freeGrid(grid, kindProperty, strips, turn ?? 0, context)
+      : presetGrid(grid, kindProperty, turn ?? 0, context);
+  if (!of && !sized) reportMissing(grid, 'strip', 'of ash', context);
+  const open = sized && withExceptions(grid, sized.families, strips, context);
+  const families = open && settledFamilies(grid, open, common, context);
+  const side = sized && families ? (sized.side ?? freeSide(families)) : null;
   const measured = side ? measuredLattice(grid, side, context) : null;
-  if (!kind || !size || !side || !stock || fitLength === null || turn === null || angle === null) return null;
+  if (!sized || !families || side === null || fitLength === null || turn === null) return null;
   return {
     name: grid.name.text,
     range: grid.range,
     nameRange: grid.name.range,
-    kind,
-    families: gridPresets[kind].families(angle).map(({ direction, spacing, offset }, layer) => ({
-      direction: direction + turn,
-      spacing: spacing * side,
-      offset: offset * side,
-      stock,
-      layer,
-    })),
+    kind: sized.kind,
+    families,
     turn,
-    sideRange: size.value.range,
+    sideRange: sized.sideRange,
     side,
     measured,
     fit: fitLength,
     bothSlants: propertyOf(grid, 'both slants') !== undefined,
   };
+}
+
+interface SizedGrid {
+  readonly kind: GridKind;
+  readonly families: readonly OpenFamily[];
+  /** Null where it follows from the families. */
+  readonly side: number | null;
+  readonly sideRange: SourceRange;
+}
+
+function presetGrid(
+  grid: GridDeclaration,
+  kindProperty: GridKindProperty | undefined,
+  turn: number,
+  context: DesignContext,
+): SizedGrid | null {
+  for (const family of grid.properties.filter((property) => property.kind === 'family')) {
+    if (!kindProperty) break;
+    const message = `A ${kindProperty.gridKind} grid has its families by itself. Take this out, or make the grid \`free\`.`;
+    context.report(problemAt('unknownProperty', family.keyword, message));
+  }
+  const angle = kindProperty?.angle ? readAngle(kindProperty.angle, 'angle of a diamond', [0, 180], context) : 90;
+  const size = sizeOf(grid, context);
+  const side = size && readLength(size.value, size.kind, 'positive', context);
+  if (!kindProperty || kindProperty.gridKind === 'free' || !size || !side || angle === null) return null;
+  const families = gridPresets[kindProperty.gridKind]
+    .families(angle)
+    .map(({ direction, spacing, offset }, layer): OpenFamily => ({
+      direction: direction + turn,
+      spacing: spacing * side,
+      offset: offset * side,
+      positions: null,
+      stock: null,
+      layer,
+      range: kindProperty.range,
+    }));
+  return { kind: kindProperty.gridKind, families, side, sideRange: size.value.range };
+}
+
+function freeGrid(
+  grid: GridDeclaration,
+  kindProperty: GridKindProperty,
+  strips: StripsByName,
+  turn: number,
+  context: DesignContext,
+): SizedGrid | null {
+  for (const size of [propertyOf(grid, 'side'), propertyOf(grid, 'pitch')]) {
+    const message = 'A free grid has its size in the spacing of its families. Take this out.';
+    if (size) context.report(problemAt('unknownProperty', size.keyword, message));
+  }
+  const families = freeFamilies(grid, strips, turn, context);
+  return families && { kind: 'free', families, side: null, sideRange: kindProperty.range };
 }
 
 /** Further than this from the drawing is no measurement of this grid, but a slip. */
@@ -87,7 +141,7 @@ function sizeOf(grid: GridDeclaration, context: DesignContext) {
     context.report(problemAt('unknownProperty', pitch.keyword, message));
     return undefined;
   }
-  if (!side && !pitch && kind) {
+  if (!side && !pitch && kind && kind !== 'free') {
     const { size } = gridPresets[kind];
     reportMissing(grid, size, `${size} 40`, context);
   }

@@ -40,7 +40,7 @@ export function buildMotif(motif: MotifDeclaration, findMotif: FindMotif, contex
     range: motif.range,
     nameRange: motif.name.range,
     shape,
-    pieces: pieces.flatMap((piece) => writtenOut(piece, cornersOf[shape], readPlace, context)),
+    pieces: pieces.flatMap((piece) => writtenOut(piece, cornersOf(shape), readPlace, context)),
     dividers: dividers.flatMap((divider) => pieceOf(divider, null, readPlace) ?? []),
     fills: fills.flatMap((fill) => buildPartFill(fill, findMotif, context) ?? []),
     tips: buildTips(tips, shape, context),

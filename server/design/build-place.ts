@@ -5,8 +5,12 @@ import type { DesignContext } from './design-context.ts';
 import type { CellShape, NodePlace } from './design-model.ts';
 import { readFraction } from './read-values.ts';
 
-/** Corners of each shape of opening. */
-export const cornersOf: Readonly<Record<CellShape, number>> = { triangle: 3, square: 4, rhombus: 4, hexagon: 6 };
+/** Corners of a shape of opening. */
+export function cornersOf(shape: CellShape): number {
+  if (shape === 'triangle') return 3;
+  if (shape === 'square' || shape === 'rhombus') return 4;
+  return shape === 'hexagon' ? 6 : Number(shape.slice('polygon '.length));
+}
 
 /** The corner and edge, from 1, that `every` has come to. */
 export interface Turn {
@@ -82,7 +86,7 @@ export function placeReader(shape: CellShape, nodes: readonly NodeProperty[], co
       return null;
     }
     const { value, range } = place.number;
-    const most = cornersOf[shape];
+    const most = cornersOf(shape);
     if (Number.isInteger(value) && value >= 1 && value <= most) return value;
     const message = `A ${shape} has ${what}s 1 to ${String(most)}, and this is ${String(value)}. Choose one of them.`;
     context.report(problemAt('outOfRange', range, message));

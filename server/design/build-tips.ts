@@ -19,8 +19,8 @@ function cornersFor({ corners }: TipProperty, shape: CellShape, context: DesignC
   if (!corners) return { kind: 'every' };
   if (corners.kind !== 'number') return { kind: corners.kind };
   const { value, range } = corners.number;
-  if (Number.isInteger(value) && value >= 1 && value <= cornersOf[shape]) return { kind: 'number', corner: value };
-  const message = `A ${shape} has corners 1 to ${String(cornersOf[shape])}, and this is ${String(value)}. Choose one of them.`;
+  if (Number.isInteger(value) && value >= 1 && value <= cornersOf(shape)) return { kind: 'number', corner: value };
+  const message = `A ${shape} has corners 1 to ${String(cornersOf(shape))}, and this is ${String(value)}. Choose one of them.`;
   context.report(problemAt('outOfRange', range, message));
   return null;
 }

@@ -71,17 +71,26 @@ export interface Bench extends Named {
   readonly pitchScatter: number | null;
 }
 
-/** One family of parallel strips: centre lines n·p = offset + i·spacing, n = (−sin direction, cos direction). */
+/**
+ * One family of parallel strips: centre lines n·p = offset + i·spacing, n = (−sin direction, cos direction); or, where
+ * `positions` are given, only the lines n·p = position, ascending, with spacing and offset 0.
+ */
 export interface GridFamily {
   readonly direction: number;
   readonly spacing: number;
   readonly offset: number;
+  readonly positions: readonly number[] | null;
   readonly stock: StripStock;
   /** 0 is the lowest (furthest from the viewer). */
   readonly layer: number;
+  /** The words that say it: its own line, or the kind of the grid. */
+  readonly range: SourceRange;
 }
 
-export type GridKind = 'three_way' | 'square' | 'diamond' | 'basket_weave';
+/** The kinds whose families are known by their size alone. */
+export type PresetKind = 'three_way' | 'square' | 'diamond' | 'basket_weave';
+
+export type GridKind = PresetKind | 'free';
 
 /** Measured over the whole lattice: side from node to node, and the strips' face (null where not measured). */
 export interface MeasuredLattice {
@@ -96,6 +105,7 @@ export interface Grid extends Named {
   readonly turn: number;
   /** Where the side or pitch is written, for problems about the grid's size. */
   readonly sideRange: SourceRange;
+  /** From node to node along a strip; of a free grid, between two lines of the first family that crosses the first, along that one's strips. */
   readonly side: number;
   /** What came out after assembly, null before: infill follows it, strips already cut stay. */
   readonly measured: MeasuredLattice | null;
@@ -105,7 +115,8 @@ export interface Grid extends Named {
   readonly bothSlants: boolean;
 }
 
-export type CellShape = 'triangle' | 'square' | 'rhombus' | 'hexagon';
+/** `polygon n` is any opening of n corners that is none of the others: a rectangle is a polygon 4. */
+export type CellShape = 'triangle' | 'square' | 'rhombus' | 'hexagon' | `polygon ${number}`;
 
 /** A point of a cell. Corners and edges count from 1; edge n runs from corner n to the next. */
 export type NodePlace =

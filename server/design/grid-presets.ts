@@ -1,6 +1,6 @@
 /** The kinds of grid as data: their families, from the back layer to the front, for a side or pitch of 1. */
 import { radians } from '../geometry/point.ts';
-import type { GridFamily, GridKind } from './design-model.ts';
+import type { GridFamily, PresetKind } from './design-model.ts';
 
 /** One family: direction in degrees, distance of centre lines, and place of line 0 along the normal, in sides. */
 export type PresetFamily = Pick<GridFamily, 'direction' | 'spacing' | 'offset'>;
@@ -14,7 +14,7 @@ export interface GridPreset {
 
 const root3 = Math.sqrt(3);
 
-export const gridPresets: Readonly<Record<GridKind, GridPreset>> = {
+export const gridPresets: Readonly<Record<PresetKind, GridPreset>> = {
   /** Height of an equilateral triangle: side·√3/2; three lines through every node. */
   three_way: {
     size: 'side',

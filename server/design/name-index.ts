@@ -132,6 +132,10 @@ function usesInProperty(property: Property, owner: BlockDeclaration): Use[] {
       return [use(property.name, 'wood', { mayBeBuiltIn: true })];
     case 'of':
       return [use(property.name, 'strip')];
+    case 'except':
+      return [use(property.stock, 'strip')];
+    case 'family':
+      return property.stock ? [use(property.stock, 'strip')] : [];
     case 'grid':
       return [use(property.name, 'grid')];
     case 'shape':

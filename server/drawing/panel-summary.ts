@@ -8,6 +8,7 @@ const gridNames: Record<GridKind, string> = {
   square: 'square',
   diamond: 'diamond',
   basket_weave: 'basket-weave',
+  free: 'free',
 };
 
 /** Lines of plain text, lengths in mm: the panel, its grid, its numbers, and one thing to check with a rule. */

@@ -95,6 +95,23 @@ export function boundsOf(points: Iterable<Point>): Bounds {
   return { left, bottom, right, top };
 }
 
+export const grownBounds = ({ left, bottom, right, top }: Bounds, by: number): Bounds => ({
+  left: left - by,
+  bottom: bottom - by,
+  right: right + by,
+  top: top + by,
+});
+
+export const boundsMeet = (a: Bounds, b: Bounds): boolean =>
+  a.left <= b.right && b.left <= a.right && a.bottom <= b.top && b.bottom <= a.top;
+
+export const ringOfBounds = ({ left, bottom, right, top }: Bounds): Point[] => [
+  { x: left, y: bottom },
+  { x: right, y: bottom },
+  { x: right, y: top },
+  { x: left, y: top },
+];
+
 /** Decimals kept by the clipping library: 0.1 µm, so that products of coordinates stay exact up to metres. */
 export const clippingDecimals = 4;
 

@@ -1,16 +1,20 @@
 /** The cells of one period of a grid: their openings, shapes and corner numbers. Every other cell is one of these, moved. */
 import type { CellShape } from '../design/design-model.ts';
-import { angleOf, distance, dot, origin, type Point, subtract, turned } from '../geometry/point.ts';
+import { angleOf, distance, dot, origin, type Point, scale, subtract, turned } from '../geometry/point.ts';
 import {
-  areaOf,
+  type Bounds,
+  boundsMeet,
   boundsOf,
   clipToHalfPlanes,
+  grownBounds,
   type HalfPlane,
+  ringOfBounds,
   signedArea,
   withoutIdlePoints,
 } from '../geometry/polygons.ts';
-import { areaTolerance, isZeroLength, placeTolerance, sameAngle } from '../geometry/tolerance.ts';
-import { type LineFamily, lineOffset, meetingPoint, type Period } from './grid-lines.ts';
+import { areaTolerance, clippingMargin, isZeroLength, placeTolerance, sameAngle } from '../geometry/tolerance.ts';
+import { cellReach, crossingPair, type LineFamily, lineOffset, meetingPoint, spaceAt } from './grid-lines.ts';
+import type { Period } from './grid-period.ts';
 
 /**
  * One cell of the period. `opening` is the clear polygon inside the strips' faces on the panel, its
@@ -30,56 +34,70 @@ export interface CellClasses {
   readonly closed: number;
 }
 
-export function cellClasses(families: readonly LineFamily[], period: Period, gridTurn: number): CellClasses {
-  const [base, other, ...rest] = families;
-  if (!base || !other) return { classes: [], closed: 0 };
-  const baseSteps = Math.round(Math.abs(dot(base.normal, period.second)) / base.spacing);
-  const otherSteps = Math.round(Math.abs(dot(other.normal, period.first)) / other.spacing);
+/** The cells of one period or, of a grid that has none, every cell that may meet some bounds. */
+export function cellClasses(families: readonly LineFamily[], stretch: Period | Bounds, gridTurn: number): CellClasses {
+  const cells = 'first' in stretch ? cellsOfPeriod(families, stretch) : cellsAround(families, stretch);
   const classes: CellClass[] = [];
   let closed = 0;
-  for (let baseIndex = 0; baseIndex < baseSteps; baseIndex++) {
-    for (let otherIndex = 0; otherIndex < otherSteps; otherIndex++) {
-      for (const cell of cellsBetween(base, baseIndex, other, otherIndex, rest)) {
-        const opening = withoutIdlePoints(clipToHalfPlanes(cell.outer, cell.faces));
-        if (opening.length < 3 || signedArea(opening) <= areaTolerance) closed++;
-        else classes.push(classOf(opening, gridTurn));
-      }
-    }
+  for (const { outer, faces, isOpenEnded } of cells) {
+    const opening = withoutIdlePoints(clipToHalfPlanes(outer, faces));
+    if (opening.length < 3 || signedArea(opening) <= areaTolerance) closed++;
+    else classes.push(classOf(opening, gridTurn, isOpenEnded));
   }
   return { classes, closed };
 }
+
+function cellsOfPeriod(families: readonly LineFamily[], period: Period): CellBetweenLines[] {
+  const pair = crossingPair(families);
+  if (!pair) return [];
+  const { base, other, rest } = pair;
+  const steps = (lines: LineFamily, move: Point): number =>
+    Math.round(Math.abs(dot(lines.normal, move)) / lines.spacing);
+  const numbers = (count: number): number[] => Array.from({ length: count }, (_, index) => index);
+  return numbers(steps(base, period.second)).flatMap((baseIndex) =>
+    numbers(steps(other, period.first)).flatMap((otherIndex) => {
+      const faces = [...facesOf(base, baseIndex), ...facesOf(other, otherIndex)];
+      const outer = parallelogram(base, baseIndex, other, otherIndex);
+      return cutByLines([{ outer, faces, isOpenEnded: false }], rest);
+    }),
+  );
+}
+
+/** Cells cut out of a box so wide that what its edges cut short lies outside `bounds`, or has no line on that side at all. */
+function cellsAround(families: readonly LineFamily[], bounds: Bounds): CellBetweenLines[] {
+  const box = grownBounds(bounds, cellReach(families) + clippingMargin);
+  const outer = ringOfBounds(box);
+  return cutByLines([{ outer, faces: [], isOpenEnded: false }], families)
+    .filter((cell) => boundsMeet(boundsOf(cell.outer), bounds))
+    .map((cell) => ({ ...cell, isOpenEnded: cell.outer.some((corner) => isOnEdge(corner, box)) }));
+}
+
+const isOnEdge = ({ x, y }: Point, { left, bottom, right, top }: Bounds): boolean =>
+  [x - left, x - right, y - bottom, y - top].some(isZeroLength);
 
 interface CellBetweenLines {
   readonly outer: readonly Point[];
   /** The inner sides of the strips all round. */
   readonly faces: readonly HalfPlane[];
+  /** Whether no line ends it on some side. */
+  readonly isOpenEnded: boolean;
 }
 
-/** The cells into which the other families cut the parallelogram between two neighbouring lines of each of the first two. */
-function cellsBetween(
-  base: LineFamily,
-  baseIndex: number,
-  other: LineFamily,
-  otherIndex: number,
-  rest: readonly LineFamily[],
-): CellBetweenLines[] {
-  const start: CellBetweenLines = {
-    outer: parallelogram(base, baseIndex, other, otherIndex),
-    faces: [...facesOf(base, baseIndex), ...facesOf(other, otherIndex)],
-  };
-  return rest.reduce<CellBetweenLines[]>(
-    (cells, lines) =>
-      cells.flatMap((cell) =>
-        indicesAcross(lines, cell.outer)
+/** The cells into which the lines of all families cut `cells`. */
+const cutByLines = (cells: CellBetweenLines[], families: readonly LineFamily[]): CellBetweenLines[] =>
+  families.reduce<CellBetweenLines[]>(
+    (parts, lines) =>
+      parts.flatMap((cell) =>
+        spacesAcross(lines, cell.outer)
           .map((index) => ({
+            ...cell,
             outer: clipToHalfPlanes(cell.outer, slab(lines, index, 0)),
             faces: [...cell.faces, ...facesOf(lines, index)],
           }))
-          .filter(({ outer }) => outer.length > 0 && areaOf([outer]) > areaTolerance),
+          .filter(({ outer }) => outer.length > 0 && signedArea(outer) > areaTolerance),
       ),
-    [start],
+    cells,
   );
-}
 
 function parallelogram(base: LineFamily, baseIndex: number, other: LineFamily, otherIndex: number): Point[] {
   const corner = (up: number, over: number): Point =>
@@ -88,28 +106,31 @@ function parallelogram(base: LineFamily, baseIndex: number, other: LineFamily, o
   return signedArea(ring) > 0 ? ring : ring.reverse();
 }
 
-/** Indices of the slabs of `lines` that a polygon reaches into. */
-function indicesAcross(lines: LineFamily, ring: readonly Point[]): number[] {
-  const steps = ring.map((point) => (dot(lines.normal, point) - lines.offset) / lines.spacing);
-  const first = Math.floor(Math.min(...steps));
-  return Array.from({ length: Math.ceil(Math.max(...steps)) - first + 1 }, (_, index) => first + index);
+/** The spaces between lines that a polygon reaches into, by index. */
+function spacesAcross(lines: LineFamily, ring: readonly Point[]): number[] {
+  const reaches = ring.map((point) => dot(lines.normal, point));
+  const first = spaceAt(lines, Math.min(...reaches));
+  return Array.from({ length: spaceAt(lines, Math.max(...reaches)) - first + 1 }, (_, index) => first + index);
 }
 
 const facesOf = (lines: LineFamily, index: number): HalfPlane[] => slab(lines, index, lines.face / 2);
 
-/** Between line `index` and the next, `inset` away from both. */
-function slab({ normal, spacing, offset }: LineFamily, index: number, inset: number): HalfPlane[] {
+/** Between line `index` and the next, `inset` away from both; beyond the last single line there is one side only. */
+function slab(lines: LineFamily, index: number, inset: number): HalfPlane[] {
+  const { normal } = lines;
+  const [low, high] = [lineOffset(lines, index), lineOffset(lines, index + 1)];
   return [
-    { normal, reach: offset + (index + 1) * spacing - inset },
-    { normal: { x: -normal.x, y: -normal.y }, reach: -(offset + index * spacing + inset) },
+    ...(high < Infinity ? [{ normal, reach: high - inset }] : []),
+    ...(low > -Infinity ? [{ normal: scale(normal, -1), reach: -(low + inset) }] : []),
   ];
 }
 
-function classOf(opening: readonly Point[], gridTurn: number): CellClass {
+function classOf(opening: readonly Point[], gridTurn: number, isOpenEnded: boolean): CellClass {
   const upright = opening.map((point) => turned(point, -gridTurn));
   const frameTurn = pointsDown(upright) ? 180 - gridTurn : -gridTurn;
   const frame = cornersFromLowest(opening.map((point) => turned(point, frameTurn)));
-  return { opening: frame.map((point) => turned(point, -frameTurn)), frame, frameTurn, shape: cellShapeOf(frame) };
+  const shape = isOpenEnded ? 'other' : cellShapeOf(frame);
+  return { opening: frame.map((point) => turned(point, -frameTurn)), frame, frameTurn, shape };
 }
 
 /** A cell points down when its middle lies above the middle of its height, like a triangle on its tip. */
@@ -154,13 +175,13 @@ export function cornerAngles(ring: readonly Point[]): number[] {
 }
 
 /** What kind of cell a polygon is, for `fill SHAPE`. */
-export function cellShapeOf(ring: readonly Point[]): CellShape | 'other' {
+export function cellShapeOf(ring: readonly Point[]): CellShape {
   if (ring.length === 3) return 'triangle';
   if (ring.length === 6) return 'hexagon';
-  if (ring.length !== 4) return 'other';
+  if (ring.length !== 4) return `polygon ${ring.length}`;
   const sides = ring.map((point, index) => distance(point, ring[(index + 1) % 4] ?? point));
   const equalSides = sides.every((side) => isZeroLength(side - (sides[0] ?? side)));
-  if (!equalSides) return 'other';
+  if (!equalSides) return 'polygon 4';
   return cornerAngles(ring).every(isSquareCorner) ? 'square' : 'rhombus';
 }
 

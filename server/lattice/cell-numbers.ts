@@ -1,8 +1,9 @@
 /** Rows and columns of cells: a row lies between two neighbouring strips of the first family. Numbered as a map is read, from the top left. */
-import { maximum, minimum } from '../geometry/numbers.ts';
-import { dot, length, type Point } from '../geometry/point.ts';
+import { maximum, minimum, sum } from '../geometry/numbers.ts';
+import { dot, origin, type Point } from '../geometry/point.ts';
 import type { ClassScan } from './class-scan.ts';
-import type { LineFamily, Period } from './grid-lines.ts';
+import { areParallel, type LineFamily, spaceAt } from './grid-lines.ts';
+import type { Period } from './grid-period.ts';
 import type { LatticeMember } from './scan-lattice.ts';
 
 /** Numbers of the cells of one class. */
@@ -24,21 +25,16 @@ interface Steps {
 }
 
 /**
- * For each class its numbers; rows and columns count from 1 at the top and left of all cells met. Of two families the
- * second one's strips part the columns; of three, a column is half a step along the row, so that triangles pointing
- * up and down take turns.
+ * For each class its numbers; rows and columns count from 1 at the top and left of all cells met. A row lies between
+ * lines of the first family and of those parallel to it; along a row, every line of another family begins a new column,
+ * so that on a three-way grid triangles pointing up and down take turns.
  */
 export function numberCells(
   scans: readonly ClassScan[],
   families: readonly LineFamily[],
-  period: Period,
+  period: Period | null,
 ): ClassNumbers[] {
-  const [base, other, ...rest] = families;
-  if (!base || !other) return [];
-  const anchor = scans[0] ? dot(base.along, scans[0].middle) : 0;
-  const steps = scans.map(({ middle }) =>
-    rest.length === 0 ? stepsOfTwo(middle, base, other, period) : stepsOfMore(middle, base, anchor, period),
-  );
+  const steps = scans.map(({ middle }) => stepsOf(middle, families, period ?? { first: origin, second: origin }));
   const rows = scans.flatMap((scan, index) => rowsMet(scan).map((row) => rowAt(steps[index], row)));
   const columns = scans.flatMap((scan, index) => endsMet(scan).map((member) => columnAt(steps[index], member)));
   const [top, left] = [maximum(rows), minimum(columns)];
@@ -68,31 +64,35 @@ const endsMet = ({ inside, boundary }: ClassScan): LatticeMember[] => [
   ...boundary.map(({ member }) => member),
 ];
 
-function stepsOfTwo(middle: Point, base: LineFamily, other: LineFamily, { first, second }: Period): Steps {
-  const forward = Math.sign(dot(other.normal, base.along));
+function stepsOf(middle: Point, families: readonly LineFamily[], { first, second }: Period): Steps {
+  const [base] = families;
+  const rowLines = families.filter((lines) => base && areParallel(lines, base));
+  const columnLines = families.filter((lines) => !rowLines.includes(lines));
+  const passed = (lines: readonly LineFamily[], count: (lines: LineFamily, forward: number) => number): number =>
+    sum(
+      lines.map((each) => {
+        const way = base && dot(each.normal, areParallel(each, base) ? base.normal : base.along);
+        return count(each, Math.sign(way ?? 1));
+      }),
+    );
+  const along = (move: Point) => (lines: LineFamily, forward: number) => wholeSteps(lines, move) * forward;
+  // between lines i and i + 1 counted one way is between −(i + 1) and −i counted the other
+  const here = (lines: LineFamily, forward: number): number => {
+    const space = slabOf(lines, middle);
+    return forward > 0 ? space : -space - 1;
+  };
   return {
-    row: slabOf(base, middle),
-    column: slabOf(other, middle) * forward,
-    rowEachRow: wholeSteps(base, second),
-    columnEachRow: wholeSteps(other, second) * forward,
-    columnEachColumn: wholeSteps(other, first) * forward,
+    row: passed(rowLines, here),
+    column: passed(columnLines, here),
+    rowEachRow: passed(rowLines, along(second)),
+    columnEachRow: passed(columnLines, along(second)),
+    columnEachColumn: passed(columnLines, along(first)),
   };
 }
 
-function stepsOfMore(middle: Point, base: LineFamily, anchor: number, { first, second }: Period): Steps {
-  const half = length(first) / 2;
-  return {
-    row: slabOf(base, middle),
-    column: (dot(base.along, middle) - anchor) / half,
-    rowEachRow: wholeSteps(base, second),
-    columnEachRow: dot(base.along, second) / half,
-    columnEachColumn: Math.round(dot(base.along, first) / half),
-  };
-}
-
-/** Lines of a family that a move crosses. */
-const wholeSteps = ({ normal, spacing }: LineFamily, move: Point): number => Math.round(dot(normal, move) / spacing);
+/** Lines of a family that a move by a period crosses; single lines make no period. */
+const wholeSteps = ({ normal, spacing, places }: LineFamily, move: Point): number =>
+  places ? 0 : Math.round(dot(normal, move) / spacing);
 
 /** Which space between lines of a family a point lies in. */
-export const slabOf = ({ normal, offset, spacing }: LineFamily, point: Point): number =>
-  Math.floor((dot(normal, point) - offset) / spacing);
+export const slabOf = (lines: LineFamily, point: Point): number => spaceAt(lines, dot(lines.normal, point));

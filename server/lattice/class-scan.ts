@@ -4,7 +4,7 @@ import { areaOf, boundsOf, intersectionOf } from '../geometry/polygons.ts';
 import { localRings, type Region } from '../geometry/region.ts';
 import { areaTolerance } from '../geometry/tolerance.ts';
 import { type CellClass, centroidOf } from './cell-classes.ts';
-import type { Period } from './grid-lines.ts';
+import type { Period } from './grid-period.ts';
 import type { Polygon } from './laid-panel.ts';
 import { type LatticeMember, type LatticeRun, memberPlace, scanLattice } from './scan-lattice.ts';
 
@@ -28,7 +28,7 @@ export interface ClassScan {
 }
 
 /** `beyond` widens the boundary: cells so much further inside are among those listed one by one. */
-export function scanClass(cell: CellClass, period: Period, region: Region, beyond = 0): ClassScan {
+export function scanClass(cell: CellClass, period: Period | null, region: Region, beyond = 0): ClassScan {
   const middle = centroidOf(cell.opening);
   const radius = Math.max(...cell.opening.map((corner) => distance(corner, middle)));
   const { inside, boundary } = scanLattice(region, middle, period, radius + beyond);

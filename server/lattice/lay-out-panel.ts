@@ -2,13 +2,17 @@
 import type { Panel } from '../design/design-model.ts';
 import type { Problem } from '../../grammar/problem.ts';
 import { problemAt } from '../../grammar/problem-catalogue.ts';
-import { cross } from '../geometry/point.ts';
+import { sum } from '../geometry/numbers.ts';
+import { cross, dot } from '../geometry/point.ts';
+import { type Bounds, ringOfBounds } from '../geometry/polygons.ts';
 import { areaTolerance, rounded } from '../geometry/tolerance.ts';
 import { cellClasses } from './cell-classes.ts';
-import { type Period, periodOf } from './grid-lines.ts';
+import { crossingPair, type LineFamily, spaceAt } from './grid-lines.ts';
+import { periodOf } from './grid-period.ts';
+import { gridTroubles } from './grid-troubles.ts';
 import type { LaidPanel } from './laid-panel.ts';
 import { measuredGrid } from './measured-grid.ts';
-import { countNodes } from './lattice-nodes.ts';
+import { countNodes, nodesIn } from './lattice-nodes.ts';
 import { panelCells } from './panel-cells.ts';
 import { panelRegion } from './panel-region.ts';
 import { panelInfill } from './piece-groups.ts';
@@ -29,18 +33,24 @@ export function layOutPanel(panel: Panel, workCopies = 1): LaidOut {
   const { region, areaMm2, perimeterMm, families } = panel.grid.measured
     ? panelRegion({ ...panel, grid: measuredGrid(panel.grid) })
     : drawn;
-  const period = periodOf(families);
-  if (!period)
+  if (!crossingPair(families))
     return refused(
       'gridFinerThanStrips',
       panel,
       `Grid ${panel.grid.name} has no two families that cross; give it two directions.`,
     );
-  const { classes, closed } = cellClasses(families, period, panel.grid.turn);
-  if (closed > 0) return refused('gridFinerThanStrips', panel, tooFine(panel));
   if (areaMm2 <= areaTolerance)
     return refused('emptyPanel', panel, `Panel ${panel.name} has no room inside its frame; make its shape larger.`);
-  const expected = expectedPieces(panel, areaMm2, period, classes.length);
+  const period = periodOf(families);
+  const openings = period
+    ? areaMm2 / Math.abs(cross(period.first, period.second))
+    : crossingsIn(families, region.bounds);
+  if (!period && openings > mostEnumeratedCells) return refused('tooManyPieces', panel, tooManyCells(panel, openings));
+  const troubles = panel.grid.kind === 'free' ? gridTroubles(families, nodesIn(families, period, region)) : [];
+  if (troubles.length > 0) return { panel: null, problems: troubles };
+  const { classes, closed } = cellClasses(families, period ?? region.bounds, panel.grid.turn);
+  if (closed > 0 && panel.grid.kind !== 'free') return refused('gridFinerThanStrips', panel, tooFine(panel));
+  const expected = (period ? openings * classes.length : classes.length) * mostPiecesACell(panel);
   if (expected > mostPieces) return refused('tooManyPieces', panel, tooMany(panel, expected));
   const infill = panelInfill(panelCells(panel, region, families, period, classes));
   return {
@@ -70,14 +80,25 @@ function tooFine({ grid }: Panel): string {
   return `A ${grid.kind} grid of ${rounded(grid.side, 2)} mm leaves no opening between strips of ${rounded(face, 2)} mm face; make the grid wider or the strips thinner.`;
 }
 
-/**
- * Pieces by area: cells of the region times the pieces that the fullest motif sets in one; a panel without infill
- * is measured by its openings, for its strips take as much work.
- */
-function expectedPieces(panel: Panel, areaMm2: number, period: Period, cellsAPeriod: number): number {
-  const piecesACell = Math.max(1, ...panel.fills.map(({ motif }) => motif.pieces.length + motif.dividers.length));
-  return (areaMm2 / Math.abs(cross(period.first, period.second))) * cellsAPeriod * piecesACell;
+/** Pieces that the fullest motif sets in one cell; a panel without infill is measured by its openings, for its strips take as much work. */
+const mostPiecesACell = ({ fills }: Panel): number =>
+  Math.max(1, ...fills.map(({ motif }) => motif.pieces.length + motif.dividers.length));
+
+/** A grid without a period has its cells made one by one: more than this is refused. */
+const mostEnumeratedCells = 20_000;
+
+/** As many crossings as bounds may hold: every line of a family by every line of the others. */
+function crossingsIn(families: readonly LineFamily[], bounds: Bounds): number {
+  const corners = ringOfBounds(bounds);
+  const lines = families.map((each) => {
+    const reaches = corners.map((corner) => dot(each.normal, corner));
+    return spaceAt(each, Math.max(...reaches)) - spaceAt(each, Math.min(...reaches));
+  });
+  return sum(lines.map((count, index) => count * sum(lines.slice(index + 1))));
 }
+
+const tooManyCells = ({ name, grid }: Panel, crossings: number): string =>
+  `The strips of grid ${grid.name} cross about ${Math.round(crossings).toLocaleString('en')} times in panel ${name}, and no part of them repeats; more than ${mostEnumeratedCells.toLocaleString('en')} crossings are not planned one by one. Give its families spacings in a simple ratio, or make the panel smaller.`;
 
 const tooMany = (panel: Panel, expected: number): string =>
   `Panel ${panel.name} would have about ${Math.round(expected).toLocaleString('en')} ${panel.fills.length > 0 ? 'infill pieces' : 'openings'}, more than the ${mostPieces.toLocaleString('en')} that are planned; make the grid wider or the panel smaller.`;

@@ -13,6 +13,7 @@ export function measuredGrid(grid: Grid): Grid {
       ...family,
       spacing: family.spacing * growth,
       offset: family.offset * growth,
+      positions: family.positions?.map((position) => position * growth) ?? null,
       stock: { ...family.stock, face: measured.face ?? family.stock.face },
     })),
   };

@@ -1,12 +1,13 @@
 /** Half laps and three-way laps: which notches each strip carries, as runs of equal steps. */
 import type { Grid } from '../design/design-model.ts';
 import { dot, type Point } from '../geometry/point.ts';
-import { arithmeticTolerance, directionTolerance, placeTolerance, wholeNumbersBetween } from '../geometry/tolerance.ts';
-import { areParallel, type LineFamily, periodOf } from './grid-lines.ts';
+import { arithmeticTolerance, directionTolerance, placeTolerance } from '../geometry/tolerance.ts';
+import { areParallel, type LineFamily } from './grid-lines.ts';
+import { periodOf } from './grid-period.ts';
 import type { NotchRun } from './laid-panel.ts';
 import { familiesThrough, nodesOfPeriod } from './lattice-nodes.ts';
 import { type Cut, lapCut, runsOfCuts } from './notch-runs.ts';
-import { crossings, pointOnLine, type StripPart } from './strip-parts.ts';
+import { crossingsBetween, pointOnLine, type StripPart } from './strip-parts.ts';
 
 /** Strips by family and line, to ask whether one passes a place. */
 type StripIndex = ReadonlyMap<LineFamily, ReadonlyMap<number, readonly StripPart[]>>;
@@ -66,22 +67,13 @@ export const notchesOf = (weave: Weave, part: StripPart): NotchRun[] =>
 
 function notchesFor({ grid, strips, layersAt }: Weave, part: StripPart, other: LineFamily): NotchRun[] {
   const { lines, index, start, end } = part;
-  const { first, step } = crossings(lines, index, other);
-  const ends = [(start - first) / step, (end - first) / step];
-  const range = wholeNumbersBetween(Math.min(...ends), Math.max(...ends));
-  const onOther = dot(other.along, pointOnLine(lines, index, first));
-  const stepOnOther = step * dot(other.along, lines.along);
-  const cuts: Cut[] = [];
-  for (let line = range.first; line <= range.last; line++) {
-    if (!passes(strips.get(other)?.get(line), onOther + line * stepOnOther)) continue;
-    const position = first + line * step;
-    const layers = layersAt(lines, other, pointOnLine(lines, index, position));
-    cuts.push({
-      place: position - start,
-      ...lapCut(lines.family.stock.depth, lines.family.layer, other.family.layer, layers),
-    });
-  }
-  if (step < 0) cuts.reverse();
+  const cuts = crossingsBetween(lines, index, other, start, end).flatMap(({ line, position }): Cut[] => {
+    const node = pointOnLine(lines, index, position);
+    if (!passes(strips.get(other)?.get(line), dot(other.along, node))) return [];
+    const layers = layersAt(lines, other, node);
+    const cut = lapCut(lines.family.stock.depth, lines.family.layer, other.family.layer, layers);
+    return [{ place: position - start, ...cut }];
+  });
   const runs = runsOfCuts(cuts, other.face + grid.fit, crossingAngle(lines, other));
   return grid.bothSlants ? runs.flatMap((run) => bothSides(run, lines.family.stock.depth)) : runs;
 }

@@ -4,14 +4,16 @@ import type { Region } from '../geometry/region.ts';
 import type { CellClass } from './cell-classes.ts';
 import { type ClassNumbers, numberCells } from './cell-numbers.ts';
 import { type ClassScan, scanClass } from './class-scan.ts';
-import type { LineFamily, Period } from './grid-lines.ts';
+import type { LineFamily } from './grid-lines.ts';
+import type { Period } from './grid-period.ts';
 
 /** `scans` and `numbers` have one entry for each class, in the same order. */
 export interface PanelCells {
   readonly panel: Panel;
   readonly region: Region;
   readonly families: readonly LineFamily[];
-  readonly period: Period;
+  /** Null where nothing repeats: each class is then a single cell. */
+  readonly period: Period | null;
   readonly scans: readonly ClassScan[];
   readonly numbers: readonly ClassNumbers[];
 }
@@ -20,7 +22,7 @@ export function panelCells(
   panel: Panel,
   region: Region,
   families: readonly LineFamily[],
-  period: Period,
+  period: Period | null,
   classes: readonly CellClass[],
 ): PanelCells {
   const scans = classes.map((cell) => scanClass(cell, period, region));

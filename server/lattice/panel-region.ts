@@ -6,7 +6,16 @@ import { add, dot, type Point, scale, subtract } from '../geometry/point.ts';
 import { areaOf, boundsOf, clipToHalfPlanes, type HalfPlane, withoutIdlePoints } from '../geometry/polygons.ts';
 import { type Region, regionOf } from '../geometry/region.ts';
 import { cellClasses, centroidOf } from './cell-classes.ts';
-import { type LineFamily, lineFamilies, lineOffset, periodOf } from './grid-lines.ts';
+import {
+  areParallel,
+  boundsAboutOrigin,
+  crossingPair,
+  type LineFamily,
+  lineFamilies,
+  lineOffset,
+  widestSpace,
+} from './grid-lines.ts';
+import { periodOf } from './grid-period.ts';
 import { mainNode } from './lattice-nodes.ts';
 
 export interface PanelRegion {
@@ -72,7 +81,8 @@ function ringOfCells(
     { normal: lines.normal, reach: lineOffset(lines, high) + (side * lines.face) / 2 },
     { normal: scale(lines.normal, -1), reach: -lineOffset(lines, low) + (side * lines.face) / 2 },
   ]);
-  const reach = spans.reduce((sum, [lines, low, high]) => sum + (high - low + 1) * lines.spacing, 0) * 4;
+  if (!sides.every(({ reach }) => Number.isFinite(reach))) return [];
+  const reach = sides.reduce((sum, side) => sum + Math.abs(side.reach), 0) * 4;
   return withoutIdlePoints(clipToHalfPlanes(rectangleRing(reach, reach), sides));
 }
 
@@ -82,8 +92,14 @@ function rowsAndColumns(
   up: number,
   families: readonly LineFamily[],
 ): (readonly [LineFamily, number, number])[] {
-  const [rows, columns] = families;
-  if (!rows || !columns) return [];
+  const pair = crossingPair(families);
+  if (!pair) return [];
+  const { base: rows, other: columns } = pair;
+  if (columns.places)
+    return [
+      [rows, 0, up],
+      [columns, 0, across],
+    ];
   const forward = dot(columns.normal, rows.along) > 0;
   return [[rows, 0, up], forward ? [columns, 0, across] : [columns, -across, 0]];
 }
@@ -100,13 +116,13 @@ function gridOrigin(panel: Panel, resting: readonly LineFamily[], rings: readonl
 
 /** A node; the middle of an upward triangle, hexagon or square; the middle of a side along the first family. */
 function featurePlace(feature: 'node' | 'cell' | 'edge', panel: Panel, resting: readonly LineFamily[]): Point {
-  const period = periodOf(resting);
   const [first] = resting;
-  if (!period || !first) return { x: 0, y: 0 };
-  const node = mainNode(resting, period, panel.grid.turn);
+  if (!first || !crossingPair(resting)) return { x: 0, y: 0 };
+  const stretch = periodOf(resting) ?? boundsAboutOrigin(resting);
+  const node = mainNode(resting, stretch, panel.grid.turn);
   if (feature === 'node') return node;
   if (feature === 'edge') return add(node, scale(first.along, nearestNodeAlong(first, resting) / 2));
-  const upright = cellClasses(resting, period, panel.grid.turn)
+  const upright = cellClasses(resting, stretch, panel.grid.turn)
     .classes.filter(({ frameTurn }) => frameTurn === -panel.grid.turn)
     .sort((a, b) => b.opening.length - a.opening.length);
   return upright[0] ? centroidOf(upright[0].opening) : node;
@@ -115,7 +131,7 @@ function featurePlace(feature: 'node' | 'cell' | 'edge', panel: Panel, resting: 
 /** Distance between neighbouring nodes on a line of `lines`. */
 function nearestNodeAlong(lines: LineFamily, families: readonly LineFamily[]): number {
   const steps = families
-    .filter((other) => other !== lines)
-    .map((other) => other.spacing / Math.abs(dot(other.normal, lines.along)));
+    .filter((other) => !areParallel(other, lines))
+    .map((other) => widestSpace(other) / Math.abs(dot(other.normal, lines.along)));
   return Math.min(...steps);
 }

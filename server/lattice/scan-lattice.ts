@@ -3,9 +3,9 @@
  * The work grows with the boundary: inside, whole rows are kept as runs.
  */
 import { add, cross, distance, length, type Point, scale } from '../geometry/point.ts';
-import { type Region, regionHolds } from '../geometry/region.ts';
+import { distanceToSegment, type Region, regionHolds } from '../geometry/region.ts';
 import { placeTolerance } from '../geometry/tolerance.ts';
-import type { Period } from './grid-lines.ts';
+import type { Period } from './grid-period.ts';
 
 /** Members first, first + step, … last of a row along the period's first translation; `last` is one of them. */
 export interface LatticeRun {
@@ -25,14 +25,18 @@ export interface LatticeScan {
   readonly boundary: readonly LatticeMember[];
 }
 
-/** A member's place: `start` moved by column × first + row × second translation. */
-export const memberPlace = (start: Point, period: Period, { row, column }: LatticeMember): Point => ({
-  x: start.x + column * period.first.x + row * period.second.x,
-  y: start.y + column * period.first.y + row * period.second.y,
-});
+/** A member's place: `start` moved by column × first + row × second translation; without a period there is but one member. */
+export const memberPlace = (start: Point, period: Period | null, { row, column }: LatticeMember): Point =>
+  period
+    ? {
+        x: start.x + column * period.first.x + row * period.second.x,
+        y: start.y + column * period.first.y + row * period.second.y,
+      }
+    : start;
 
 /** Members a body of `radius` about whose place is inside, or may meet the boundary. */
-export function scanLattice(region: Region, start: Point, period: Period, radius: number): LatticeScan {
+export function scanLattice(region: Region, start: Point, period: Period | null, radius: number): LatticeScan {
+  if (!period) return scanSingle(region, start, radius);
   const reach = Math.max(radius, length(period.first) / 2) + placeTolerance;
   const rows = boundaryRows(region, start, period, reach);
   const inside: LatticeRun[] = [];
@@ -48,6 +52,15 @@ export function scanLattice(region: Region, start: Point, period: Period, radius
     });
   }
   return { inside, boundary };
+}
+
+function scanSingle(region: Region, place: Point, radius: number): LatticeScan {
+  const only = { row: 0, column: 0 };
+  const meetsBoundary = region.edges.some(
+    ({ from, to }) => distanceToSegment(place, from, to) <= radius + placeTolerance,
+  );
+  if (meetsBoundary) return { inside: [], boundary: [only] };
+  return { inside: regionHolds(region, place) ? [{ row: 0, first: 0, last: 0, step: 1 }] : [], boundary: [] };
 }
 
 /** Row → columns of the members within `reach` of any boundary edge. */

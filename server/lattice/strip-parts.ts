@@ -5,7 +5,7 @@ import { add, dot, type Point, scale } from '../geometry/point.ts';
 import { clipToHalfPlanes, type HalfPlane, intersectionOf, signedArea } from '../geometry/polygons.ts';
 import { type Region, ringsWithin } from '../geometry/region.ts';
 import { areaTolerance, clippingMargin, stepTolerance } from '../geometry/tolerance.ts';
-import { areParallel, type LineFamily, lineOffset } from './grid-lines.ts';
+import { areParallel, type LineFamily, lineOffset, linesBetween } from './grid-lines.ts';
 
 /** A strip as cut: along its line from `start` to `end`, measured from the foot of the origin's perpendicular. */
 export interface StripPart {
@@ -19,11 +19,27 @@ export interface StripPart {
 export const pointOnLine = (lines: LineFamily, index: number, position: number): Point =>
   add(scale(lines.normal, lineOffset(lines, index)), scale(lines.along, position));
 
-/** Positions along line `index` at which `other` crosses: first + n·step. `step` may be negative. */
-export function crossings(lines: LineFamily, index: number, other: LineFamily): { first: number; step: number } {
+/** A line that crosses a strip, and where along it. */
+export interface CrossingPlace {
+  readonly line: number;
+  readonly position: number;
+}
+
+/** Where lines of `other` cross line `index` from position `low` to `high`, in order; ends that miss by rounding alone included. */
+export function crossingsBetween(
+  lines: LineFamily,
+  index: number,
+  other: LineFamily,
+  low: number,
+  high: number,
+): CrossingPlace[] {
   const turn = dot(other.normal, lines.along);
-  const foot = scale(lines.normal, lineOffset(lines, index));
-  return { first: (other.offset - dot(other.normal, foot)) / turn, step: other.spacing / turn };
+  const foot = dot(other.normal, scale(lines.normal, lineOffset(lines, index)));
+  const reaches = [low, high].map((position) => foot + position * turn);
+  const crossing = linesBetween(other, minimum(reaches) - stepTolerance, maximum(reaches) + stepTolerance).map(
+    (line) => ({ line, position: (lineOffset(other, line) - foot) / turn }),
+  );
+  return turn < 0 ? crossing.reverse() : crossing;
 }
 
 export function stripParts(panel: Panel, families: readonly LineFamily[], region: Region): StripPart[] {
@@ -31,9 +47,7 @@ export function stripParts(panel: Panel, families: readonly LineFamily[], region
     const reaches = region.rings.flat().map((point) => dot(lines.normal, point));
     if (reaches.length === 0) return [];
     const half = lines.face / 2;
-    const first = Math.ceil((minimum(reaches) - half - lines.offset) / lines.spacing);
-    const last = Math.floor((maximum(reaches) + half - lines.offset) / lines.spacing);
-    return Array.from({ length: last - first + 1 }, (_, step) => first + step).flatMap((index) =>
+    return linesBetween(lines, minimum(reaches) - half, maximum(reaches) + half).flatMap((index) =>
       withoutOverlaps(
         extents(lines, index, region).map(([start, end]) => withEnds(panel, families, { lines, index, start, end })),
       ),
@@ -81,19 +95,26 @@ function withoutOverlaps(parts: readonly StripPart[]): StripPart[] {
 /** Framed: a stub beyond each end. Sawn: each end a tail beyond the nearest node that covers the part. */
 function withEnds(panel: Panel, families: readonly LineFamily[], part: StripPart): StripPart {
   if (panel.edge === 'framed') return { ...part, start: part.start - panel.stub, end: part.end + panel.stub };
-  const nodes = families
-    .filter((other) => !areParallel(other, part.lines))
-    .map((other) => crossings(part.lines, part.index, other));
-  const after = (place: number): number =>
-    Math.min(...nodes.map(({ first, step }) => stepAtOrAfter(first, Math.abs(step), place)));
-  const before = (place: number): number =>
-    -Math.min(...nodes.map(({ first, step }) => stepAtOrAfter(-first, Math.abs(step), -place)));
+  const others = families.filter((other) => !areParallel(other, part.lines));
+  const node = (place: number, way: 1 | -1): number => nearestCrossing(part, others, place, way);
   return {
     ...part,
-    start: before(part.start + panel.tail) - panel.tail,
-    end: after(part.end - panel.tail) + panel.tail,
+    start: node(part.start + panel.tail, -1) - panel.tail,
+    end: node(part.end - panel.tail, 1) + panel.tail,
   };
 }
 
-const stepAtOrAfter = (first: number, step: number, place: number): number =>
-  first + Math.ceil((place - first) / step - stepTolerance) * step;
+/** Position of the first crossing at `place` or beyond it, forwards or backwards; `place` itself where no line crosses there. */
+function nearestCrossing(
+  { lines, index }: StripPart,
+  others: readonly LineFamily[],
+  place: number,
+  way: 1 | -1,
+): number {
+  const found = others.flatMap((other) => {
+    const reach = other.places ? Infinity : other.spacing / Math.abs(dot(other.normal, lines.along));
+    const [low, high] = way === 1 ? [place, place + reach] : [place - reach, place];
+    return crossingsBetween(lines, index, other, low, high).map(({ position }) => way * position);
+  });
+  return found.length > 0 ? way * minimum(found) : place;
+}

@@ -7,7 +7,8 @@ import { distance, type Point } from '../../server/geometry/point.ts';
 import { distanceToSegment } from '../../server/geometry/region.ts';
 import { cellClasses } from '../../server/lattice/cell-classes.ts';
 import { partsOf } from '../../server/lattice/fill-opening.ts';
-import { lineFamilies, periodOf } from '../../server/lattice/grid-lines.ts';
+import { lineFamilies } from '../../server/lattice/grid-lines.ts';
+import { periodOf } from '../../server/lattice/grid-period.ts';
 import { placeNode } from '../../server/lattice/motif-nodes.ts';
 import {
   circleContour,

@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { signedArea } from '../../server/geometry/polygons.ts';
 import { cellClasses } from '../../server/lattice/cell-classes.ts';
-import { lineFamilies, periodOf } from '../../server/lattice/grid-lines.ts';
+import { lineFamilies } from '../../server/lattice/grid-lines.ts';
+import { periodOf } from '../../server/lattice/grid-period.ts';
 import { nodesOfPeriod } from '../../server/lattice/lattice-nodes.ts';
 import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
 import {

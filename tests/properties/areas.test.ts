@@ -7,7 +7,8 @@ import { radians } from '../../server/geometry/point.ts';
 import { signedArea } from '../../server/geometry/polygons.ts';
 import { cellClasses } from '../../server/lattice/cell-classes.ts';
 import { fillOpening } from '../../server/lattice/fill-opening.ts';
-import { lineFamilies, periodOf } from '../../server/lattice/grid-lines.ts';
+import { lineFamilies } from '../../server/lattice/grid-lines.ts';
+import { periodOf } from '../../server/lattice/grid-period.ts';
 import type { Polygon } from '../../server/lattice/laid-panel.ts';
 import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
 import {

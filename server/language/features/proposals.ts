@@ -16,7 +16,7 @@ export interface Proposal {
   readonly meaning: string;
 }
 
-const shapeWords: readonly KnownWord[] = ['triangle', 'square', 'rhombus', 'hexagon'];
+const shapeWords: readonly KnownWord[] = ['triangle', 'square', 'rhombus', 'hexagon', 'polygon'];
 const placeWords: readonly KnownWord[] = ['corner', 'mid', 'along', 'centroid', 'incentre', 'between'];
 
 /** Words that may follow a word inside a phrase. */
