@@ -77,7 +77,7 @@ function motifOfShape(
 
 /** Corners by which the motif is turned; a rhombus comes to lie on itself by two corners only. */
 function readTurn(turned: Expression, shape: CellShape, context: DesignContext): number | null {
-  const corners = readCount(turned, 'turn', 0, cornersOf[shape] - 1, context);
+  const corners = readCount(turned, 'turn', 0, cornersOf(shape) - 1, context);
   if (corners === null || shape !== 'rhombus' || corners % 2 === 0) return corners;
   const message = 'A rhombus turned by one corner does not fit its opening. Turn it by 2.';
   context.report(problemAt('outOfRange', turned.range, message));
