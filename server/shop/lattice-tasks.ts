@@ -5,7 +5,13 @@ import { cotangent } from '../geometry/point.ts';
 import type { PlannedDesign } from './build-plan.ts';
 import { counted, mm, orderText, type TaskFigures } from './task-words.ts';
 
-export function millTasks({
+/** Each stock's milling, and once what to look for in the wood of all. */
+export function millTasks({ mill }: TaskFigures): string[] {
+  const rules = [...new Set(mill.flatMap(({ grain }) => grain))];
+  return [...mill.flatMap(stockTasks), ...(rules.length > 0 ? [`Choose wood with ${rules.join('; ')}.`] : [])];
+}
+
+function stockTasks({
   stock,
   faceMm,
   depthMm,
@@ -13,7 +19,6 @@ export function millTasks({
   millSticks,
   rejectsPct,
   boards,
-  grain,
   problems,
 }: TaskFigures['mill'][number]): string[] {
   const section = `${mm(faceMm)} face × ${mm(depthMm)} depth`;
@@ -27,10 +32,10 @@ export function millTasks({
         `${stock}: rip ${counted(boards.boards, 'board')} ${mm(boards.thicknessMm)} × ${mm(boards.widthMm)} × ${mm(boards.lengthMm)}, ${boards.stripsPerBoard} strips side by side with a cut of ${boards.ripKerfMm.toFixed(2)}${boards.rejointMm > 0 ? `, edge dressed by ${mm(boards.rejointMm)} every ${counted(boards.rejointEvery, 'rip')}` : ''}; ${mm(boards.leftoverWidthMm)} of the last one is left.`,
       ]
     : [];
-  return [head, ...ripping, `${stock}: ${grain.join('; ')}.`, ...problems];
+  return [head, ...ripping, ...problems];
 }
 
-export function notchTasks({ settings, changes, strips }: TaskFigures, bench: Bench | null): string[] {
+export function notchTasks({ settings, changes, strips, stock }: TaskFigures, bench: Bench | null): string[] {
   const rows = settings.filter(({ step }) => step === 'notch strips');
   const passes = rows.map(({ notching }) => notching?.passes ?? null);
   const gang = bench?.gang ?? 1;
@@ -42,6 +47,8 @@ export function notchTasks({ settings, changes, strips }: TaskFigures, bench: Be
     gang > 1 ? `Push ${gang} strips side by side, taped as a pack.` : 'One strip to a pass.',
   ];
   if (passes.every((count) => count !== null)) tasks.push(`${sum(passes)} passes over the blade in all.`);
+  if (stock.some(({ sticks }) => sticks.some(({ cuts }) => cuts.length > 1)))
+    tasks.push('The first stop counts from each strip’s own end: on a long stick, one saw cut after the strip before.');
   if (gang > 1) tasks.push(...packTasks(rows, strips));
   if (order) tasks.push(orderText(order));
   return tasks;

@@ -16,7 +16,7 @@ import type { PlanMill } from './work-sections.ts';
  * (Wood Handbook, chapter 5, effect of cross grain; from memory).
  */
 const grainRules: readonly string[] = [
-  'straight grain along the strip: run-out no more than 1 in 15',
+  'grain along the strip, run-out no more than 1 in 15',
   'no knots, checks or pith',
   'growth rings at one slant through a whole run, so that all strips move alike',
 ];

@@ -12,7 +12,7 @@ export function tasksOf(step: JobStep, planned: PlannedDesign, plan: TaskFigures
   const bench = notchingBench(planned.design.benches);
   switch (step) {
     case 'mill strips':
-      return plan.mill.flatMap(millTasks);
+      return millTasks(plan);
     case 'notch strips':
       return notchTasks(plan, bench);
     case 'cut to length':

@@ -1,7 +1,20 @@
 /** The shop plan as tables for a spreadsheet: one file a kind of thing, the same figures as the JSON. */
 import { csvTable } from './csv-table.ts';
-import type { PlanNotch, PlanPanel, PlanPiece, PlanPieceEnd, PlanStrip, ShopPlan } from './shop-plan.ts';
-import type { Column } from './text-table.ts';
+import { cellColumns, notchColumns, panelColumns, pieceColumns, stripColumns } from './csv/parts-columns.ts';
+import {
+  cautionColumns,
+  costColumns,
+  cutColumns,
+  cutRows,
+  kitColumns,
+  kitRows,
+  labourColumns,
+  massColumns,
+  millColumns,
+  settingColumns,
+  stepColumns,
+} from './csv/work-columns.ts';
+import type { ShopPlan } from './shop-plan.ts';
 
 /** Names of the files that `writePlanCsv` makes. */
 export const planCsvFiles = [
@@ -10,12 +23,18 @@ export const planCsvFiles = [
   'strips.csv',
   'pieces.csv',
   'notches.csv',
+  'settings.csv',
+  'stock.csv',
+  'mill.csv',
+  'steps.csv',
+  'labour.csv',
+  'cost.csv',
+  'mass.csv',
+  'kit.csv',
   'cautions.csv',
 ] as const;
 
-type Quantities = Pick<PlanStrip, 'make' | 'spare' | 'total' | 'panels'>;
-
-/** The text of every file. */
+/** The text of every file; a table without rows has its heads. */
 export function writePlanCsv(plan: ShopPlan): Record<(typeof planCsvFiles)[number], string> {
   const notches = [...plan.strips, ...plan.pieces].flatMap((item) =>
     item.notches.map((notch) => ({ mark: item.mark, ...notch })),
@@ -27,98 +46,14 @@ export function writePlanCsv(plan: ShopPlan): Record<(typeof planCsvFiles)[numbe
     'strips.csv': csvTable(stripColumns, plan.strips),
     'pieces.csv': csvTable(pieceColumns, plan.pieces),
     'notches.csv': csvTable(notchColumns, notches),
+    'settings.csv': csvTable(settingColumns, plan.settings),
+    'stock.csv': csvTable(cutColumns, cutRows(plan)),
+    'mill.csv': csvTable(millColumns, plan.mill),
+    'steps.csv': csvTable(stepColumns, plan.steps),
+    'labour.csv': csvTable(labourColumns, plan.labour.lines),
+    'cost.csv': csvTable(costColumns(plan.cost.currency), plan.cost.lines),
+    'mass.csv': csvTable(massColumns, plan.mass.parts),
+    'kit.csv': csvTable(kitColumns, kitRows(plan)),
     'cautions.csv': csvTable(cautionColumns, plan.cautions),
   };
-}
-
-const text = <Row>(title: string, cell: (row: Row) => string): Column<Row> => ({ title, cell });
-const figure = <Row>(title: string, value: (row: Row) => number): Column<Row> => ({
-  title,
-  cell: (row) => String(value(row)),
-});
-
-const panelColumns: readonly Column<PlanPanel>[] = [
-  text('panel', (panel) => panel.name),
-  figure('copies', (panel) => panel.copies),
-  text('edge', (panel) => panel.edge),
-  figure('area_mm2', (panel) => panel.areaMm2),
-  figure('perimeter_mm', (panel) => panel.perimeterMm),
-  figure('nodes', (panel) => panel.nodes),
-  figure('strips', (panel) => panel.strips),
-  figure('infill_make', (panel) => panel.infill.make),
-  figure('infill_whole', (panel) => panel.infill.whole),
-  figure('infill_trimmed', (panel) => panel.infill.trimmed),
-];
-
-const cellColumns: readonly Column<PlanPanel['cells'][number] & { panel: string }>[] = [
-  text('panel', (cell) => cell.panel),
-  text('shape', (cell) => cell.shape),
-  figure('met', (cell) => cell.met),
-  figure('needed', (cell) => cell.needed),
-];
-
-const quantityColumns: readonly Column<Quantities>[] = [
-  figure('make', (item) => item.make),
-  figure('spare', (item) => item.spare),
-  figure('total', (item) => item.total),
-  text('panels', (item) => perPanel(item.panels)),
-];
-
-const stripColumns: readonly Column<PlanStrip>[] = [
-  text('mark', (strip) => strip.mark),
-  text('grid', (strip) => strip.grid),
-  figure('family', (strip) => strip.family),
-  text('stock', (strip) => strip.stock),
-  figure('face_mm', (strip) => strip.face),
-  figure('depth_mm', (strip) => strip.depth),
-  figure('length_mm', (strip) => strip.lengthMm),
-  text('hand', (strip) => strip.hand ?? ''),
-  figure('notches', (strip) => strip.notches.length),
-  ...quantityColumns,
-];
-
-const pieceColumns: readonly Column<PlanPiece>[] = [
-  text('mark', (piece) => piece.mark),
-  text('from', (piece) => piece.from.map((from) => `${from.motif} ${from.piece}`).join('; ')),
-  text('stock', (piece) => piece.stock),
-  figure('face_mm', (piece) => piece.face),
-  figure('depth_mm', (piece) => piece.depth),
-  figure('length_mm', (piece) => piece.lengthMm),
-  figure('left_edge_mm', (piece) => piece.edgesMm[0]),
-  figure('right_edge_mm', (piece) => piece.edgesMm[1]),
-  ...bevelColumns('end_1', (piece) => piece.ends[0]),
-  ...bevelColumns('end_2', (piece) => piece.ends[1]),
-  figure('notches', (piece) => piece.notches.length),
-  figure('whole', (piece) => piece.whole),
-  figure('trimmed', (piece) => piece.trimmed),
-  ...quantityColumns,
-];
-
-const notchColumns: readonly Column<PlanNotch & { mark: string }>[] = [
-  text('mark', (notch) => notch.mark),
-  figure('at_mm', (notch) => notch.atMm),
-  figure('width_mm', (notch) => notch.widthMm),
-  figure('run_mm', (notch) => notch.runMm),
-  figure('angle', (notch) => notch.angle),
-  figure('depth_mm', (notch) => notch.depthMm),
-  text('from', (notch) => notch.from),
-];
-
-const cautionColumns: readonly Column<ShopPlan['cautions'][number]>[] = [
-  text('step', (caution) => caution.step),
-  text('text', (caution) => caution.text),
-];
-
-/** Left and right bevel of one end; both empty where a fitted piece's outline rules. */
-function bevelColumns(title: string, endOf: (piece: PlanPiece) => PlanPieceEnd): Column<PlanPiece>[] {
-  return [
-    text(`${title}_left`, (piece) => String(endOf(piece).bevels?.[0] ?? '')),
-    text(`${title}_right`, (piece) => String(endOf(piece).bevels?.[1] ?? '')),
-  ];
-}
-
-function perPanel(panels: Record<string, number>): string {
-  return Object.entries(panels)
-    .map(([name, count]) => `${name} ${count}`)
-    .join('; ');
 }

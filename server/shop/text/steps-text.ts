@@ -1,0 +1,96 @@
+/** The steps of the job in words: boxes to tick, the settings of each, its gate, and what to watch. */
+import type { PlanSetting, PlanStock, ShopPlan } from '../shop-plan.ts';
+import { textTable, type Column } from '../text-table.ts';
+import type { PlanStep, SheetName } from '../work-sections.ts';
+import { moneyText } from '../money.ts';
+import { halfDegrees, indented, markRuns, millimetres, optional } from './figures-text.ts';
+
+/** The steps of one of the two sheets. */
+export const stepsText = (plan: ShopPlan, sheet: SheetName): string =>
+  plan.steps
+    .filter((step) => step.sheet === sheet)
+    .map((step) => stepText(step, plan))
+    .join('\n\n');
+
+function stepText(step: PlanStep, plan: ShopPlan): string {
+  const { order, title, tasks, settings, handsOnMin, waitH, gate, caution } = step;
+  const own = plan.settings.filter((setting) => settings.includes(setting.order) && hasFigures(setting));
+  const parts = [
+    ...tasks.map((task) => `[ ] ${task}`),
+    ...sticksOfStep(title, plan).map(stockText),
+    textTable(settingColumns(own), own),
+    ...(waitH === null ? [] : [`Wait ${hours(waitH)} before the next step.`]),
+    ...(caution === null ? [] : [`Take care: ${caution}`]),
+    ...(gate === null ? [] : [`GATE [ ] ${gate}`]),
+  ];
+  const time = handsOnMin === null ? '' : `, ${Math.ceil(handsOnMin)} min`;
+  const shown = parts.filter((part) => part !== '').map((part) => indented(part, '   '));
+  return [`${order}. ${title}${time}`, ...shown].join('\n');
+}
+
+/** A mallet has nothing to set. */
+const hasFigures = ({ angle, stopMm, caliperMm }: PlanSetting): boolean =>
+  angle !== null || stopMm !== null || caliperMm !== null;
+
+/** Sticks stand where they are cut: those that strips come from with the strips, all others with the infill. */
+function sticksOfStep(title: string, { stock, strips }: ShopPlan): PlanStock[] {
+  const isForStrips = ({ stock: name }: PlanStock): boolean => strips.some((strip) => strip.stock === name);
+  if (title === 'cut to length') return stock.filter(isForStrips);
+  return title === 'cut infill' ? stock.filter((each) => !isForStrips(each)) : [];
+}
+
+const hours = (value: number): string => `${Math.round(value * 10) / 10} h`;
+
+/** Each stick with its cuts; what is wrong or unproven is said. */
+function stockText({
+  stock,
+  objective,
+  sticks,
+  sticksUsed,
+  value,
+  bound,
+  proven,
+  wastePct,
+  kerfMm,
+  cost,
+  currency,
+  problems,
+}: PlanStock): string {
+  const lines = sticks.map(
+    (stick) =>
+      `    [ ] ${stick.count} × ${millimetres(stick.lengthMm)}${stick.onHand ? ' from the rack' : ''}: ${stick.cuts.map(({ mark, lengthMm, n }) => `${n} × ${mark} at ${millimetres(lengthMm)}`).join(', ')}; left over ${millimetres(stick.offcutMm)}`,
+  );
+  const goal = objective === 'cost' ? 'cheapest' : 'fewest';
+  const least = objective === 'cost' ? moneyText(bound, currency) : String(Math.ceil(bound));
+  const proof = proven
+    ? `proven ${goal}`
+    : `not proven; no plan takes less than ${least}, this one ${objective === 'cost' ? moneyText(value, currency) : value}`;
+  const price = cost === null ? '' : `, ${moneyText(cost, currency)}`;
+  const head =
+    sticksUsed === 0
+      ? `${stock}: no sticks planned`
+      : `${stock}: ${sticksUsed} sticks${price} (${proof}), kerf ${kerfMm.toFixed(2)} between pieces, ${wastePct.toFixed(1)} % waste`;
+  return [head, ...lines, ...problems.map((problem) => `    ${problem}`)].join('\n');
+}
+
+/** The columns that any of these settings fills. */
+function settingColumns(settings: readonly PlanSetting[]): Column<PlanSetting>[] {
+  return allSettingColumns.filter(({ cell }) => settings.some((setting) => cell(setting) !== ''));
+}
+
+const allSettingColumns: readonly Column<PlanSetting>[] = [
+  { title: '', right: true, cell: (setting) => String(setting.order) },
+  { title: 'tool', cell: (setting) => setting.jig ?? setting.tool },
+  { title: 'angle', right: true, cell: ({ angle }) => (angle === null ? '' : `${halfDegrees(angle)}°`) },
+  { title: 'stop', right: true, cell: ({ stopMm, notching }) => optional(notching?.firstStopMm ?? stopMm) },
+  { title: 'pin along', right: true, cell: ({ notching }) => optional(notching?.pinPitchMm ?? null) },
+  { title: 'square', right: true, cell: ({ notching }) => optional(notching?.pinSquareMm ?? null) },
+  { title: 'from', cell: ({ notching }) => notching?.from ?? '' },
+  { title: 'notches', right: true, cell: ({ notching }) => (notching ? String(notching.notches) : '') },
+  { title: 'height', right: true, cell: ({ notching }) => optional(notching?.bladeHeightMm ?? null) },
+  { title: 'passes', right: true, cell: ({ notching }) => String(notching?.passes ?? '') },
+  { title: 'caliper', right: true, cell: ({ caliperMm }) => optional(caliperMm) },
+  { title: 'flip', cell: ({ flip }) => (flip ? 'flip' : '') },
+  { title: 'pieces', right: true, cell: (setting) => String(setting.pieces) },
+  { title: 'marks', cell: (setting) => markRuns(setting.marks) },
+];
