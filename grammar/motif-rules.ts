@@ -1,26 +1,30 @@
 /** Grammar of the phrases inside a motif. */
-import type { ParserMethod } from 'chevrotain';
-import { ExpressionRules, rangeOf } from './expression-rules.ts';
-import { spanOf } from './source-range.ts';
+import { rangeOf } from './expression-rules.ts';
+import { PlaceRules } from './place-rules.ts';
+import { spanOf, type SourceRange } from './source-range.ts';
 import type {
+  AboveClause,
   CornersSyntax,
   DividerProperty,
   EveryClause,
   Expression,
   FitOrderProperty,
+  MirroredClause,
   Name,
   NodeProperty,
-  Ordinal,
   PartFillProperty,
   PieceProperty,
-  PlaceSyntax,
   ShapeName,
   ShapeWord,
   TipProperty,
 } from './syntax-tree.ts';
-import { Comma, keyword, NumberToken, Word } from './tokens.ts';
+import { Comma, keyword, NumberToken } from './tokens.ts';
 
-export class MotifRules extends ExpressionRules {
+interface Ranged {
+  readonly range: SourceRange;
+}
+
+export class MotifRules extends PlaceRules {
   public shapeName = this.RULE('shapeName', (): ShapeName =>
     this.OR<ShapeName>({
       DEF: [{ ALT: () => this.SUBRULE(this.shapeWord) }, { ALT: () => this.SUBRULE(this.polygonName) }],
@@ -47,93 +51,6 @@ export class MotifRules extends ExpressionRules {
     }));
   });
 
-  public place: ParserMethod<[], PlaceSyntax> = this.RULE('place', (): PlaceSyntax =>
-    this.OR({
-      DEF: [
-        { ALT: () => this.SUBRULE(this.cornerPlace) },
-        { ALT: () => this.SUBRULE(this.midPlace) },
-        { ALT: () => this.SUBRULE(this.middlePlace) },
-        { GATE: this.mayNest, ALT: () => this.SUBRULE(this.betweenPlace) },
-        {
-          GATE: () => this.isAhead(1, Word) && !this.isAhead(2, keyword.along) && !this.arithmeticAhead(2),
-          ALT: () => {
-            const name = this.SUBRULE(this.name, { ARGS: ['a node'] });
-            return this.ACTION((): PlaceSyntax => ({ kind: 'named', name, range: name.range }));
-          },
-        },
-        { ALT: () => this.SUBRULE(this.alongPlace) },
-      ],
-      IGNORE_AMBIGUITIES: true,
-      ERR_MSG: 'a node or a place, such as `corner 1`, `mid edge 2`, `0.3 along edge 1`, `centroid` or `incentre`',
-    }),
-  );
-
-  private cornerPlace = this.RULE('cornerPlace', (): PlaceSyntax => {
-    const word = this.CONSUME(keyword.corner);
-    const number = this.SUBRULE(this.optionalOrdinal);
-    return this.ACTION(() => ({
-      kind: 'corner',
-      number,
-      range: spanOf(rangeOf(word), number?.range ?? rangeOf(word)),
-    }));
-  });
-
-  private midPlace = this.RULE('midPlace', (): PlaceSyntax => {
-    const word = this.CONSUME(keyword.mid);
-    this.OPTION(() => this.CONSUME(keyword.of));
-    const edge = this.CONSUME(keyword.edge);
-    const number = this.SUBRULE(this.optionalOrdinal);
-    return this.ACTION(() => ({ kind: 'mid', number, range: spanOf(rangeOf(word), number?.range ?? rangeOf(edge)) }));
-  });
-
-  private middlePlace = this.RULE('middlePlace', (): PlaceSyntax => {
-    const word = this.OR([
-      { ALT: () => this.CONSUME(keyword.centroid) },
-      { ALT: () => this.CONSUME(keyword.incentre) },
-    ]);
-    return this.ACTION(() => ({ kind: word.image as 'centroid' | 'incentre', range: rangeOf(word) }));
-  });
-
-  private betweenPlace = this.RULE('betweenPlace', (): PlaceSyntax => {
-    const word = this.CONSUME(keyword.between);
-    this.nest();
-    const first = this.SUBRULE(this.place);
-    this.CONSUME(keyword.and);
-    const second = this.SUBRULE2(this.place);
-    const fraction = this.OPTION(() => {
-      this.CONSUME(keyword.at);
-      return this.SUBRULE(this.expression);
-    });
-    return this.ACTION(() => ({
-      kind: 'between',
-      first,
-      second,
-      fraction: fraction ?? null,
-      range: spanOf(rangeOf(word), fraction?.range ?? second.range),
-    }));
-  });
-
-  private alongPlace = this.RULE('alongPlace', (): PlaceSyntax => {
-    const fraction = this.SUBRULE(this.expression);
-    this.CONSUME(keyword.along);
-    const edge = this.CONSUME(keyword.edge);
-    const number = this.SUBRULE(this.optionalOrdinal);
-    return this.ACTION(() => ({
-      kind: 'along',
-      fraction,
-      number,
-      range: spanOf(fraction.range, number?.range ?? rangeOf(edge)),
-    }));
-  });
-
-  private optionalOrdinal = this.RULE('optionalOrdinal', (): Ordinal | null => {
-    const number = this.OPTION({
-      GATE: () => this.isAhead(1, NumberToken) && !this.isAhead(2, keyword.along),
-      DEF: () => this.SUBRULE(this.ordinal),
-    });
-    return number ?? null;
-  });
-
   public node = this.RULE('node', (): NodeProperty => {
     const word = this.CONSUME(keyword.node);
     const name = this.SUBRULE(this.name, { ARGS: ['a name for the node'] });
@@ -155,34 +72,49 @@ export class MotifRules extends ExpressionRules {
     const from = this.SUBRULE(this.place);
     this.CONSUME(keyword.to);
     const to = this.SUBRULE2(this.place);
+    const above: AboveClause[] = [];
+    this.MANY(() => {
+      this.CONSUME(Comma);
+      const clause = this.SUBRULE(this.aboveClause);
+      this.ACTION(() => above.push(clause));
+    });
     return this.ACTION(() => ({
       kind: 'divider',
       keyword: rangeOf(word),
       name,
       from,
       to,
-      range: spanOf(rangeOf(word), to.range),
+      above,
+      range: spanOf(rangeOf(word), above.at(-1)?.range ?? to.range),
     }));
   });
 
   public piece = this.RULE('piece', (): PieceProperty => {
     const every: EveryClause[] = [];
+    const above: AboveClause[] = [];
+    const mirrored: MirroredClause[] = [];
     const word = this.CONSUME(keyword.piece);
     const name = this.SUBRULE(this.name, { ARGS: ['a name for the piece'] });
     this.CONSUME(keyword.from);
     const from = this.SUBRULE(this.place);
     this.CONSUME(keyword.to);
     const to = this.SUBRULE2(this.place);
+    let range = this.ACTION(() => spanOf(rangeOf(word), to.range));
+    const note = <Clause extends Ranged>(clauses: Clause[], clause: Clause): void =>
+      this.ACTION(() => {
+        clauses.push(clause);
+        range = spanOf(range, clause.range);
+      });
     this.MANY(() => {
       this.CONSUME(Comma);
-      const first = this.CONSUME(keyword.every);
-      const over = this.OR({
-        DEF: [{ ALT: () => this.CONSUME(keyword.corner) }, { ALT: () => this.CONSUME(keyword.edge) }],
-        ERR_MSG: '`corner` or `edge`',
+      this.OR({
+        DEF: [
+          { ALT: () => note(every, this.SUBRULE(this.everyClause)) },
+          { ALT: () => note(mirrored, this.SUBRULE(this.mirroredClause)) },
+          { ALT: () => note(above, this.SUBRULE(this.aboveClause)) },
+        ],
+        ERR_MSG: '`every corner`, `every edge`, `mirrored` or `above` and the name of a piece',
       });
-      this.ACTION(() =>
-        every.push({ over: over.image as EveryClause['over'], range: spanOf(rangeOf(first), rangeOf(over)) }),
-      );
     });
     return this.ACTION(() => ({
       kind: 'piece',
@@ -191,8 +123,37 @@ export class MotifRules extends ExpressionRules {
       from,
       to,
       every,
-      range: spanOf(rangeOf(word), every.at(-1)?.range ?? to.range),
+      mirrored,
+      above,
+      range,
     }));
+  });
+
+  private everyClause = this.RULE('everyClause', (): EveryClause => {
+    const first = this.CONSUME(keyword.every);
+    const over = this.OR({
+      DEF: [{ ALT: () => this.CONSUME(keyword.corner) }, { ALT: () => this.CONSUME(keyword.edge) }],
+      ERR_MSG: '`corner` or `edge`',
+    });
+    return this.ACTION(() => ({
+      over: over.image as EveryClause['over'],
+      range: spanOf(rangeOf(first), rangeOf(over)),
+    }));
+  });
+
+  private mirroredClause = this.RULE('mirroredClause', (): MirroredClause => {
+    const word = this.CONSUME(keyword.mirrored);
+    const line = this.OPTION(() => {
+      this.CONSUME(keyword.over);
+      return this.SUBRULE(this.mirrorLine);
+    });
+    return this.ACTION(() => ({ line: line ?? null, range: spanOf(rangeOf(word), line?.range ?? rangeOf(word)) }));
+  });
+
+  private aboveClause = this.RULE('aboveClause', (): AboveClause => {
+    const word = this.CONSUME(keyword.above);
+    const name = this.SUBRULE(this.name, { ARGS: ['the name of a piece or divider'] });
+    return this.ACTION(() => ({ name, range: spanOf(rangeOf(word), name.range) }));
   });
 
   public fitOrder = this.RULE('fitOrder', (): FitOrderProperty => {

@@ -43,6 +43,7 @@ export const problemCatalogue = {
   tooManyLevels: entry('LAP0506', 'error'),
   bevelNotOnBench: entry('LAP0507', 'warning'),
   dividerDoesNotCross: entry('LAP0508', 'error'),
+  impossibleLap: entry('LAP0509', 'error'),
   outlineNotClosed: entry('LAP0601', 'error'),
   outlineCrossesItself: entry('LAP0602', 'error'),
   impossibleArc: entry('LAP0603', 'error'),

@@ -193,7 +193,22 @@ export type PlaceSyntax =
       readonly second: PlaceSyntax;
       readonly fraction: Expression | null;
     } & Node)
+  | ({ readonly kind: 'mirrored'; readonly place: PlaceSyntax; readonly line: LineSyntax } & Node)
+  | ({
+      readonly kind: 'turned';
+      readonly place: PlaceSyntax;
+      readonly by: Expression;
+      /** True where `by` counts corners, false where it is an angle. */
+      readonly inCorners: boolean;
+      readonly about: PlaceSyntax;
+    } & Node)
+  | ({ readonly kind: 'intersection'; readonly first: LineSyntax; readonly second: LineSyntax } & Node)
   | ({ readonly kind: 'named'; readonly name: Name } & Node);
+
+/** A straight line without ends: along an edge, or through two places. */
+export type LineSyntax =
+  | ({ readonly kind: 'edge'; readonly number: Ordinal | null } & Node)
+  | ({ readonly kind: 'through'; readonly from: PlaceSyntax; readonly to: PlaceSyntax } & Node);
 
 export interface NodeProperty extends Phrase {
   readonly kind: 'node';
@@ -206,6 +221,17 @@ export interface DividerProperty extends Phrase {
   readonly name: Name;
   readonly from: PlaceSyntax;
   readonly to: PlaceSyntax;
+  readonly above: readonly AboveClause[];
+}
+
+/** `above rib`: where the two are lapped, this one lies nearer to the viewer. */
+export interface AboveClause extends Node {
+  readonly name: Name;
+}
+
+/** `mirrored`, over the middle line of the corner or edge that `every` has come to, or over a line that is said. */
+export interface MirroredClause extends Node {
+  readonly line: LineSyntax | null;
 }
 
 export interface EveryClause extends Node {
@@ -218,6 +244,8 @@ export interface PieceProperty extends Phrase {
   readonly from: PlaceSyntax;
   readonly to: PlaceSyntax;
   readonly every: readonly EveryClause[];
+  readonly mirrored: readonly MirroredClause[];
+  readonly above: readonly AboveClause[];
 }
 
 export interface FitOrderProperty extends Phrase {

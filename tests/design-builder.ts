@@ -123,7 +123,7 @@ const atCorner = (corner: number): NodeReference => ({ name: null, place: { kind
 const hub: NodeReference = { name: 'hub', place: { kind: 'incentre' } };
 
 export function pieceFrom(role: string, from: NodeReference, to: NodeReference): MotifPiece {
-  return { role, from, to, range: nowhere };
+  return { role, from, to, above: [], range: nowhere };
 }
 
 export function motifOf(name: string, shape: CellShape, more: Partial<Motif>): Motif {

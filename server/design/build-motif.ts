@@ -1,20 +1,12 @@
 /** Motifs of the design, with the motifs that fill their parts. */
 import { problemAt } from '../../grammar/problem-catalogue.ts';
 import type { Problem } from '../../grammar/problem.ts';
-import type {
-  DividerProperty,
-  FitOrderProperty,
-  MotifDeclaration,
-  Name,
-  PartFillProperty,
-  PieceProperty,
-  PlaceSyntax,
-} from '../../grammar/syntax-tree.ts';
-import { cornersOf, isRepeatable, placeReader } from './build-place.ts';
-import type { ReadPlace, Turn } from './build-place.ts';
+import type { FitOrderProperty, MotifDeclaration, Name, PartFillProperty } from '../../grammar/syntax-tree.ts';
+import { buildDivider, buildPieces, checkAbove } from './build-pieces.ts';
+import { cornersOf, placeReader } from './build-place.ts';
 import { buildTips } from './build-tips.ts';
 import type { DesignContext } from './design-context.ts';
-import type { CellShape, Motif, MotifPiece, NodePlace, NodeReference, PartFill } from './design-model.ts';
+import type { CellShape, Motif, PartFill } from './design-model.ts';
 import { reportRepeated } from './pick-properties.ts';
 import { readLength } from './read-values.ts';
 
@@ -34,55 +26,20 @@ export function buildMotif(motif: MotifDeclaration, findMotif: FindMotif, contex
   const fills = properties.filter((property) => property.kind === 'part fill');
   const tips = properties.filter((property) => property.kind === 'tip');
   const order = properties.find((property) => property.kind === 'fit_order');
+  checkAbove([...dividers, ...pieces], context);
   if (dividers.length === 0 && !motif.incomplete) fills.forEach((fill) => reportUndivided(fill, context));
   return {
     name: motif.name.text,
     range: motif.range,
     nameRange: motif.name.range,
     shape,
-    pieces: pieces.flatMap((piece) => writtenOut(piece, cornersOf(shape), readPlace, context)),
-    dividers: dividers.flatMap((divider) => pieceOf(divider, null, readPlace) ?? []),
+    pieces: pieces.flatMap((piece) => buildPieces(piece, cornersOf(shape), readPlace, context)),
+    dividers: dividers.flatMap((divider) => buildDivider(divider, readPlace)),
     fills: fills.flatMap((fill) => buildPartFill(fill, findMotif, context) ?? []),
     tips: buildTips(tips, shape, context),
     fitOrder: order ? buildFitOrder(order, context) : [],
   };
 }
-
-/** One entry for every corner or edge a piece is repeated at. */
-function writtenOut(piece: PieceProperty, corners: number, readPlace: ReadPlace, context: DesignContext): MotifPiece[] {
-  const { every } = piece;
-  const clause = every[0];
-  const doubled = every.find((later, index) => every.findIndex((earlier) => earlier.over === later.over) < index);
-  if (doubled) context.report(problemAt('repeatedProperty', doubled.range, 'This is said already. Take it out.'));
-  if (!clause) return pieceOf(piece, null, readPlace) ?? [];
-  const [first, ...further] = turnsOver(every, corners);
-  const written = first && pieceOf(piece, first, readPlace);
-  if (!written) return [];
-  if (!isRepeatable(piece.from) && !isRepeatable(piece.to)) {
-    const message = `Nothing changes from ${clause.over} to ${clause.over}. Write \`${clause.over}\` without its number at one end, or take this out.`;
-    context.report(problemAt('unexpectedWord', clause.range, message));
-    return [];
-  }
-  return [...written, ...further.flatMap((turn) => pieceOf(piece, turn, readPlace) ?? [])];
-}
-
-/** `every corner` and `every edge` together count apart; one alone counts corner and edge in step. */
-function turnsOver(every: PieceProperty['every'], corners: number): Turn[] {
-  const numbers = Array.from({ length: corners }, (_, index) => index + 1);
-  const both = new Set(every.map(({ over }) => over)).size > 1;
-  if (!both) return numbers.map((number) => ({ corner: number, edge: number }));
-  return numbers.flatMap((corner) => numbers.map((edge) => ({ corner, edge })));
-}
-
-/** A list of one, or null where an end is broken. */
-function pieceOf(piece: PieceProperty | DividerProperty, turn: Turn | null, readPlace: ReadPlace): [MotifPiece] | null {
-  const from = referenceTo(piece.from, readPlace(piece.from, turn));
-  const to = referenceTo(piece.to, readPlace(piece.to, turn));
-  return from && to && [{ role: piece.name.text, from, to, range: piece.range }];
-}
-
-const referenceTo = (written: PlaceSyntax, place: NodePlace | null): NodeReference | null =>
-  place && { name: written.kind === 'named' ? written.name.text : null, place };
 
 function buildPartFill(fill: PartFillProperty, findMotif: FindMotif, context: DesignContext): PartFill | null {
   const motif = findMotif(fill.motif);

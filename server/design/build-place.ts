@@ -1,9 +1,9 @@
 /** Places in an opening, with the names of nodes followed to what they stand for. */
 import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { NodeProperty, PlaceSyntax } from '../../grammar/syntax-tree.ts';
+import type { LineSyntax, NodeProperty, PlaceSyntax } from '../../grammar/syntax-tree.ts';
 import type { DesignContext } from './design-context.ts';
-import type { CellShape, NodePlace } from './design-model.ts';
-import { readFraction } from './read-values.ts';
+import type { CellShape, NodeLine, NodePlace } from './design-model.ts';
+import { readAngle, readCount, readFraction } from './read-values.ts';
 
 /** Corners of a shape of opening. */
 export function cornersOf(shape: CellShape): number {
@@ -19,7 +19,10 @@ export interface Turn {
 }
 
 /** A place, or null where it is broken; `turn` is null where nothing is repeated. */
-export type ReadPlace = (place: PlaceSyntax, turn: Turn | null) => NodePlace | null;
+export interface ReadPlace {
+  (place: PlaceSyntax, turn: Turn | null): NodePlace | null;
+  line: (line: LineSyntax, turn: Turn | null) => NodeLine | null;
+}
 
 /** Reads the places of one motif: for openings of `shape`, with its own `nodes`. */
 export function placeReader(shape: CellShape, nodes: readonly NodeProperty[], context: DesignContext): ReadPlace {
@@ -52,7 +55,46 @@ export function placeReader(shape: CellShape, nodes: readonly NodeProperty[], co
         const fraction = place.fraction ? readFraction(place.fraction, 'part of the way', context) : 0.5;
         return first && second && fraction !== null ? { kind: 'between', first, second, fraction } : null;
       }
+      case 'mirrored': {
+        const original = readPlace(place.place, turn);
+        const over = readLine(place.line, turn);
+        return original && over && { kind: 'mirrored', place: original, over };
+      }
+      case 'turned': {
+        const original = readPlace(place.place, turn);
+        const about = readPlace(place.about, turn);
+        const angle = readTurn(place);
+        return original && about && angle !== null ? { kind: 'turned', place: original, angle, about } : null;
+      }
+      case 'intersection': {
+        const first = readLine(place.first, turn);
+        const second = readLine(place.second, turn);
+        return first && second && { kind: 'intersection', first, second };
+      }
     }
+  }
+
+  function readLine(line: LineSyntax, turn: Turn | null): NodeLine | null {
+    if (line.kind === 'through') {
+      const from = readPlace(line.from, turn);
+      const to = readPlace(line.to, turn);
+      return from && to && [from, to];
+    }
+    const edge = readOrdinal(line, 'edge', turn);
+    const corners = cornersOf(shape);
+    return edge === null
+      ? null
+      : [
+          { kind: 'corner', corner: edge },
+          { kind: 'corner', corner: (edge % corners) + 1 },
+        ];
+  }
+
+  /** Degrees; a step from corner to corner is an equal part of the full turn. */
+  function readTurn({ by, inCorners }: Extract<PlaceSyntax, { kind: 'turned' }>): number | null {
+    if (!inCorners) return readAngle(by, 'turn', null, context);
+    const steps = readCount(by, 'number of corners', 1, cornersOf(shape) - 1, context);
+    return steps === null ? null : (steps * 360) / cornersOf(shape);
   }
 
   function readNode({ name, range }: Extract<PlaceSyntax, { kind: 'named' }>): NodePlace | null {
@@ -75,7 +117,7 @@ export function placeReader(shape: CellShape, nodes: readonly NodeProperty[], co
   }
 
   function readOrdinal(
-    place: Extract<PlaceSyntax, { kind: 'corner' | 'mid' | 'along' }>,
+    place: Extract<PlaceSyntax, { kind: 'corner' | 'mid' | 'along' }> | Extract<LineSyntax, { kind: 'edge' }>,
     what: 'corner' | 'edge',
     turn: Turn | null,
   ): number | null {
@@ -93,11 +135,17 @@ export function placeReader(shape: CellShape, nodes: readonly NodeProperty[], co
     return null;
   }
 
-  return readPlace;
+  return Object.assign(readPlace, { line: readLine });
 }
 
 /** Whether a place speaks of a corner or edge without its number. */
 export function isRepeatable(place: PlaceSyntax): boolean {
   if (place.kind === 'between') return isRepeatable(place.first) || isRepeatable(place.second);
+  if (place.kind === 'mirrored') return isRepeatable(place.place) || isRepeatableLine(place.line);
+  if (place.kind === 'turned') return isRepeatable(place.place) || isRepeatable(place.about);
+  if (place.kind === 'intersection') return isRepeatableLine(place.first) || isRepeatableLine(place.second);
   return (place.kind === 'corner' || place.kind === 'mid' || place.kind === 'along') && place.number === null;
 }
+
+const isRepeatableLine = (line: LineSyntax): boolean =>
+  line.kind === 'edge' ? line.number === null : isRepeatable(line.from) || isRepeatable(line.to);

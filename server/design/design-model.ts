@@ -124,7 +124,13 @@ export type NodePlace =
   | { readonly kind: 'along'; readonly edge: number; readonly fraction: number }
   | { readonly kind: 'centroid' }
   | { readonly kind: 'incentre' }
-  | { readonly kind: 'between'; readonly first: NodePlace; readonly second: NodePlace; readonly fraction: number };
+  | { readonly kind: 'between'; readonly first: NodePlace; readonly second: NodePlace; readonly fraction: number }
+  | { readonly kind: 'mirrored'; readonly place: NodePlace; readonly over: NodeLine }
+  | { readonly kind: 'turned'; readonly place: NodePlace; readonly angle: number; readonly about: NodePlace }
+  | { readonly kind: 'intersection'; readonly first: NodeLine; readonly second: NodeLine };
+
+/** The line without ends through two places. */
+export type NodeLine = readonly [from: NodePlace, to: NodePlace];
 
 /** One end of a piece: its place, and the node's name when it has one ("hub"). */
 export interface NodeReference {
@@ -153,6 +159,8 @@ export interface MotifPiece {
   readonly role: string;
   readonly from: NodeReference;
   readonly to: NodeReference;
+  /** Roles that it lies above where they are lapped; elsewhere the smaller direction lies lower. */
+  readonly above: readonly string[];
   readonly range: SourceRange;
 }
 

@@ -5,6 +5,7 @@ import type {
   BlockDeclaration,
   Declaration,
   Expression,
+  LineSyntax,
   MotifDeclaration,
   Name,
   PlaceSyntax,
@@ -168,7 +169,14 @@ function usesInMotif(property: Property, motif: MotifDeclaration): Use[] {
       return usesInPlace(property.place, scope);
     case 'piece':
     case 'divider':
-      return [...usesInPlace(property.from, scope), ...usesInPlace(property.to, scope)];
+      return [
+        ...usesInPlace(property.from, scope),
+        ...usesInPlace(property.to, scope),
+        ...('mirrored' in property ? property.mirrored : []).flatMap(({ line }) =>
+          line ? usesInLine(line, scope) : [],
+        ),
+        ...property.above.map(({ name }) => use(name, 'piece', { otherKinds: ['divider'], scope })),
+      ];
     case 'fit_order':
       return property.roles.map(({ name }) => use(name, 'piece', { otherKinds: ['divider'], scope }));
     case 'part fill':
@@ -182,8 +190,29 @@ function usesInMotif(property: Property, motif: MotifDeclaration): Use[] {
 
 function usesInPlace(place: PlaceSyntax, scope: string): Use[] {
   if (place.kind === 'named') return [use(place.name, 'node', { scope })];
-  return place.kind === 'between' ? [...usesInPlace(place.first, scope), ...usesInPlace(place.second, scope)] : [];
+  return placesIn(place).flatMap((inner) => usesInPlace(inner, scope));
 }
+
+const usesInLine = (line: LineSyntax, scope: string): Use[] =>
+  placesOfLine(line).flatMap((inner) => usesInPlace(inner, scope));
+
+/** The places by which a place is found. */
+function placesIn(place: PlaceSyntax): readonly PlaceSyntax[] {
+  switch (place.kind) {
+    case 'between':
+      return [place.first, place.second];
+    case 'mirrored':
+      return [place.place, ...placesOfLine(place.line)];
+    case 'turned':
+      return [place.place, place.about];
+    case 'intersection':
+      return [...placesOfLine(place.first), ...placesOfLine(place.second)];
+    default:
+      return [];
+  }
+}
+
+const placesOfLine = (line: LineSyntax): readonly PlaceSyntax[] => (line.kind === 'edge' ? [] : [line.from, line.to]);
 
 const usesInTips = (tips: readonly TipProperty[], motif: Name): Use[] =>
   tips.map((tip) => use(tip.node, 'node', { scope: motif.text }));

@@ -9,7 +9,7 @@ import { areaTolerance, isZeroLength, placeTolerance, rounded } from '../geometr
 import { cellShapeOf, cornerAngles, cornersFromLowest, isSquareCorner } from './cell-classes.ts';
 import { type CutPiece, cutPiece } from './cut-piece.ts';
 import { type Crossing, crossingsOf, lapsOf, mostInOneLap } from './motif-laps.ts';
-import { placeNode } from './motif-nodes.ts';
+import { placeNode, withoutPlace } from './motif-nodes.ts';
 import { type Axis, type EndBevels, endsAtNode, type EndTrouble } from './piece-ends.ts';
 
 export interface FilledPiece extends CutPiece {
@@ -35,7 +35,10 @@ export function fillOpening(
 ): FilledOpening {
   if (depth > deepestFill) return { pieces: [], problems: [tooDeep(motif)] };
   const placed = placeMembers(ring, motif, stock);
-  const crossings = crossingsOf(placed.members.map(({ axis }) => axis));
+  const crossings = crossingsOf(
+    placed.members.map(({ axis }) => axis),
+    (first, second) => liesAbove(placed.members[first], placed.members[second]),
+  );
   const cut = cutMembers(ring, motif, stock, [...tips, ...motif.tips], placed.members, crossings);
   const parts = fillParts(ring, motif, stock, placed.members, depth);
   return {
@@ -55,6 +58,9 @@ interface PlacedMember {
   readonly axis: Axis;
   readonly isDivider: boolean;
 }
+
+const liesAbove = (first: PlacedMember | undefined, second: PlacedMember | undefined): boolean =>
+  first !== undefined && second !== undefined && first.member.above.includes(second.member.role);
 
 function placeMembers(ring: readonly Point[], motif: Motif, stock: StripStock) {
   const problems: Problem[] = [];
@@ -195,7 +201,9 @@ function crowdedLaps(placed: readonly PlacedMember[], crossings: readonly Crossi
 }
 
 function unplaceable(member: MotifPiece, motif: Motif, ring: readonly Point[]): Problem {
-  const message = `${member.role} of motif ${motif.name} names a node that a cell of ${ring.length} corners does not have; use its corners 1 to ${ring.length}, and an incentre only where one circle touches every side.`;
+  const missing = [member.from, member.to].find(({ place }) => !placeNode(place, ring));
+  const why = missing ? withoutPlace(missing.place, ring) : 'both its ends are one place; move one of them';
+  const message = `${member.role} of motif ${motif.name} cannot be placed in a cell of ${ring.length} corners: ${why}.`;
   return problemAt('motifDoesNotFitCell', member.range, message);
 }
 
