@@ -1,23 +1,49 @@
 /** Grammar of the places in an opening. */
-import type { ParserMethod } from 'chevrotain';
+import { EOF, type ParserMethod } from 'chevrotain';
 import { ExpressionRules, rangeOf } from './expression-rules.ts';
 import { spanOf } from './source-range.ts';
 import type { LineSyntax, Ordinal, PlaceSyntax } from './syntax-tree.ts';
-import { keyword, NumberToken, Word } from './tokens.ts';
+import { Comma, keyword, NumberToken, Word } from './tokens.ts';
+
+/** What may stand behind a whole place, and so behind the name of a node. */
+const behindPlaces = [
+  keyword.to,
+  keyword.and,
+  keyword.at,
+  keyword.over,
+  keyword.by,
+  keyword.about,
+  keyword.from,
+  keyword.piece,
+  Comma,
+  EOF,
+];
 
 export class PlaceRules extends ExpressionRules {
+  /** Whether the word ahead stands alone, as the name of a node does. */
+  private standsAlone = (): boolean => behindPlaces.some((type) => this.isAhead(2, type));
+
+  /** Whether a place made out of other places may begin here, rather than a node that is called `turned` or so. */
+  private mayBuildPlace = (): boolean => this.mayNest() && !this.standsAlone();
+
+  private mayBeNode = (): boolean =>
+    this.isAhead(1, Word) &&
+    !this.isAhead(2, keyword.along) &&
+    !this.arithmeticAhead(2) &&
+    !(this.isAhead(1, keyword.edge) && this.isAhead(2, NumberToken));
+
   public place: ParserMethod<[], PlaceSyntax> = this.RULE('place', (): PlaceSyntax =>
     this.OR({
       DEF: [
         { ALT: () => this.SUBRULE(this.cornerPlace) },
         { ALT: () => this.SUBRULE(this.midPlace) },
         { ALT: () => this.SUBRULE(this.middlePlace) },
-        { GATE: this.mayNest, ALT: () => this.SUBRULE(this.betweenPlace) },
-        { GATE: this.mayNest, ALT: () => this.SUBRULE(this.mirroredPlace) },
-        { GATE: this.mayNest, ALT: () => this.SUBRULE(this.turnedPlace) },
-        { GATE: this.mayNest, ALT: () => this.SUBRULE(this.intersectionPlace) },
+        { GATE: this.mayBuildPlace, ALT: () => this.SUBRULE(this.betweenPlace) },
+        { GATE: this.mayBuildPlace, ALT: () => this.SUBRULE(this.mirroredPlace) },
+        { GATE: this.mayBuildPlace, ALT: () => this.SUBRULE(this.turnedPlace) },
+        { GATE: this.mayBuildPlace, ALT: () => this.SUBRULE(this.intersectionPlace) },
         {
-          GATE: () => this.isAhead(1, Word) && !this.isAhead(2, keyword.along) && !this.arithmeticAhead(2),
+          GATE: this.mayBeNode,
           ALT: () => {
             const name = this.SUBRULE(this.name, { ARGS: ['a node'] });
             return this.ACTION((): PlaceSyntax => ({ kind: 'named', name, range: name.range }));
@@ -26,6 +52,7 @@ export class PlaceRules extends ExpressionRules {
         { ALT: () => this.SUBRULE(this.alongPlace) },
       ],
       IGNORE_AMBIGUITIES: true,
+      MAX_LOOKAHEAD: 1,
       ERR_MSG: 'a node or a place, such as `corner 1`, `mid edge 2`, `0.3 along edge 1`, `centroid` or `incentre`',
     }),
   );
@@ -92,7 +119,7 @@ export class PlaceRules extends ExpressionRules {
     const word = this.CONSUME(keyword.mirrored);
     this.nest();
     const place = this.SUBRULE(this.place);
-    this.CONSUME(keyword.over);
+    this.CONSUME(keyword.over, { ERR_MSG: '`over` and a line, as in `mirrored hub over edge 1`' });
     const line = this.SUBRULE(this.mirrorLine);
     return this.ACTION(() => ({ kind: 'mirrored', place, line, range: spanOf(rangeOf(word), line.range) }));
   });
@@ -121,7 +148,7 @@ export class PlaceRules extends ExpressionRules {
 
   private lineThrough = this.RULE('lineThrough', (): LineSyntax => {
     const from = this.SUBRULE(this.place);
-    this.CONSUME(keyword.to);
+    this.CONSUME(keyword.to, { ERR_MSG: '`to` and the far end of the line, as in `corner 1 to centroid`' });
     const to = this.SUBRULE2(this.place);
     return this.ACTION(() => ({ kind: 'through', from, to, range: spanOf(from.range, to.range) }));
   });
@@ -130,10 +157,14 @@ export class PlaceRules extends ExpressionRules {
     const word = this.CONSUME(keyword.turned);
     this.nest();
     const place = this.SUBRULE(this.place);
-    this.CONSUME(keyword.by);
+    this.CONSUME(keyword.by, { ERR_MSG: '`by` and a turn, as in `turned corner 1 by 2 corners about centroid`' });
     const by = this.SUBRULE(this.expression);
-    const corners = this.OPTION(() => this.CONSUME(keyword.corners));
-    this.CONSUME(keyword.about);
+    const corners = this.OPTION(() =>
+      this.OR([{ ALT: () => this.CONSUME(keyword.corners) }, { ALT: () => this.CONSUME(keyword.corner) }]),
+    );
+    this.CONSUME(keyword.about, {
+      ERR_MSG: '`about` and a place, as in `turned corner 1 by 2 corners about centroid`',
+    });
     const about = this.SUBRULE2(this.place);
     return this.ACTION(() => ({
       kind: 'turned',
@@ -148,9 +179,13 @@ export class PlaceRules extends ExpressionRules {
   private intersectionPlace = this.RULE('intersectionPlace', (): PlaceSyntax => {
     const word = this.CONSUME(keyword.intersection);
     this.nest();
-    this.CONSUME(keyword.of);
+    this.CONSUME(keyword.of, {
+      ERR_MSG: '`of` and two lines, as in `intersection of corner 1 to centroid and corner 2 to mid edge 3`',
+    });
     const first = this.SUBRULE(this.lineThrough);
-    this.CONSUME(keyword.and);
+    this.CONSUME(keyword.and, {
+      ERR_MSG: '`and` and the other line, as in `intersection of corner 1 to centroid and corner 2 to mid edge 3`',
+    });
     const second = this.SUBRULE2(this.lineThrough);
     return this.ACTION(() => ({ kind: 'intersection', first, second, range: spanOf(rangeOf(word), second.range) }));
   });

@@ -31,6 +31,9 @@ const placeOf = (token: IToken): SourceRange => ({
   end: token.startOffset + token.image.length,
 });
 
+/** Parts what was expected from an example of it that serves better than that of the whole phrase. */
+const ownExampleMark = ', as in ';
+
 /** A phrase that breaks off: `found` is the word that does not fit, null where the phrase ends too soon. */
 export function unreadPhrase(
   error: IRecognitionException,
@@ -38,23 +41,19 @@ export function unreadPhrase(
   before: IToken,
   form: PhraseForm,
 ): Problem {
-  const expected = error.message;
-  const write = `Write it like \`${form.example}\`.`;
+  const [expected = '', ownExample = `\`${form.example}\``] = error.message.split(ownExampleMark);
+  const write = ` Write it like ${ownExample}.`;
   if (expected === `\`${before.image}\``) {
-    return problemAt('unexpectedWord', placeOf(before), `A name is missing before \`${before.image}\`. ${write}`);
+    return problemAt('unexpectedWord', placeOf(before), `A name is missing before \`${before.image}\`.${write}`);
   }
   if (found === null) {
-    return problemAt(
-      'unexpectedWord',
-      placeOf(before),
-      `\`${before.image}\` must be followed by ${expected}. ${write}`,
-    );
+    return problemAt('unexpectedWord', placeOf(before), `\`${before.image}\` must be followed by ${expected}.${write}`);
   }
-  const advice = isUnitOf(found, before) ? withoutSpace(found, before) : write;
+  const advice = isUnitOf(found, before) ? ` ${withoutSpace(found, before)}` : write;
   return problemAt(
     'unexpectedWord',
     placeOf(found),
-    `Expected ${expected} after \`${before.image}\`, not \`${found.image}\`. ${advice}`,
+    `Expected ${expected} after \`${before.image}\`, not \`${found.image}\`.${advice}`,
   );
 }
 

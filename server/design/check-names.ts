@@ -105,6 +105,10 @@ function unknownName(reference: Reference, index: NameIndex): Problem {
       { range: other.nameRange, message: `\`${name}\` is given here.` },
     ]);
   }
+  if (kind === 'node' && name === 'edge') {
+    const message = 'An edge is no place by itself. Write `mid edge 1`, or `0.3 along edge 1`.';
+    return problemAt('unknownName', range, message);
+  }
   const candidates = definitions
     .filter((found) => kinds.includes(found.kind) && found.scope === scope)
     .map((found) => found.name);

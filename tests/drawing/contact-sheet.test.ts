@@ -1,4 +1,4 @@
-/** Every motif of the samples drawn in its cell, one sheet to look at: halflap-out/motifs.svg. */
+/** Every motif of the samples and of the library drawn in its cell, one sheet to look at: halflap-out/motifs.svg. */
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
@@ -13,23 +13,43 @@ import { areaOf, boundsOf, intersectionOf } from '../../server/geometry/polygons
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const cellWidth = 70;
 
-const pictures = readdirSync(`${root}samples`)
+const grids = {
+  triangle: 'three_way  side 60',
+  square: 'square  pitch 40',
+  rhombus: 'diamond 60deg  side 50',
+  hexagon: 'basket_weave  side 40',
+};
+
+/** A design that sets every motif of the library into a panel of its own. */
+const library = [
+  'use motifs',
+  'strip ash { section face 2.5 depth 9 }',
+  ...Object.entries(grids).map(([shape, size]) => `grid ${shape}s { ${size}  of ash }`),
+  ...analyse('use motifs').design.motifs.map(
+    ({ name, shape }) => `panel ${name} { grid ${shape}s  shape 260 x 260  fill ${shape} with ${name} of ash }`,
+  ),
+].join('\n');
+
+const samples = readdirSync(`${root}samples`)
   .filter((file) => file.endsWith('.lap'))
-  .flatMap((file) =>
-    analyse(readFileSync(`${root}samples/${file}`, 'utf8')).panels.flatMap((laid) =>
-      planChart(laid).motifs.map(({ name, sample }) => ({
-        label: `${file}: ${laid.panel.name}, ${name}`,
-        opening: sample.opening,
-        pieces: piecesInCell(laid, sample),
-      })),
-    ),
-  );
+  .map((file) => ({ source: file, text: readFileSync(`${root}samples/${file}`, 'utf8') }));
+
+const pictures = [...samples, { source: 'library', text: library }].flatMap(({ source, text }) =>
+  analyse(text).panels.flatMap((laid) =>
+    planChart(laid).motifs.map(({ name, sample }) => ({
+      label: source === 'library' ? name : `${source}: ${laid.panel.name}, ${name}`,
+      opening: sample.opening,
+      pieces: piecesInCell(laid, sample),
+    })),
+  ),
+);
 
 test('shows every motif with all its wood inside its cell, and writes the sheet', () => {
   const body = pictures.flatMap(({ label, opening, pieces }, index) => {
     expect(pieces.length, label).toBeGreaterThan(0);
     const wood = pieces.reduce((total, piece) => total + areaOf([piece]), 0);
-    expect(areaOf(intersectionOf(pieces, [opening])), label).toBeCloseTo(wood, 1);
+    const inside = pieces.reduce((total, piece) => total + areaOf(intersectionOf([piece], [opening])), 0);
+    expect(inside, label).toBeCloseTo(wood, 1);
     const { left, right, bottom, top } = boundsOf(opening);
     const scale = Math.min((cellWidth - 10) / (right - left), (cellWidth - 20) / (top - bottom));
     const at = { x: 10 + (index % 3) * cellWidth, y: 10 + Math.floor(index / 3) * cellWidth };
