@@ -90,7 +90,6 @@ export const knownWords = {
   layer: link('Layer of a family, 1 at the back.'),
   radius: link('Radius of an arc or circle.'),
   turned: link('Turns counter-clockwise: a motif by corners, a place by corners or an angle.'),
-  mirrored: link('The mirror image, over a line.'),
   about: link('The place something is turned about follows.'),
   over: link('The line something is mirrored over follows.'),
   above: link('Of two lapped pieces, this lies nearer to the viewer.'),
