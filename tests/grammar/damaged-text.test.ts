@@ -34,7 +34,9 @@ const signStarts = new Set(
 describe('a text of which', () => {
   test('only a beginning is there', () => {
     for (const { start, end } of tokens) {
-      for (const inside of [start, start + 1, end - 1]) parseDocument(referenceText.slice(0, inside));
+      for (const inside of new Set([start + 1, end - 1])) {
+        if (inside > start && inside < end) parseDocument(referenceText.slice(0, inside));
+      }
       problemsOf(referenceText.slice(0, end));
     }
   });
