@@ -14,6 +14,7 @@ import { writeHtml } from '../../server/drawing/page/write-html.ts';
 import { writePdf } from '../../server/drawing/page/write-pdf.ts';
 import { laidTexts, outOfPage, overlaps, printed, textsOf } from './printed-sheet.ts';
 import { extentPt, readPdf } from './read-pdf.ts';
+import { statedSections } from './stated-sections.ts';
 
 const samples = fileURLToPath(new URL('../../samples', import.meta.url));
 const names = readdirSync(samples).filter((file) => file.endsWith('.lap'));
@@ -163,6 +164,55 @@ describe('the sheet as HTML', () => {
       attrs.filter(({ name }) => name === 'data-label').map(({ value }) => value),
     );
     expect(labels).toEqual([...plan.strips, ...plan.pieces].map(({ mark }) => mark));
+  });
+});
+
+describe('a sheet with everything stated', () => {
+  const stated = () => printed(textOf('lamp.lap'), typefaces, 'A4', statedSections).file;
+
+  test.each(['A4', 'letter'] as const)('keeps its texts in place on %s', (paper) => {
+    for (const page of printed(textOf('lamp.lap'), typefaces, paper, statedSections).file.pages) {
+      const boxes = laidTexts(page, typefaces);
+      expect(outOfPage(page, boxes), page.title).toEqual([]);
+      expect(overlaps(boxes), page.title).toEqual([]);
+    }
+  });
+
+  test('has a label for every bag and the teacher’s box, and a student card on one page with the pieces at full size', () => {
+    const pages = stated().pages;
+    const labels = pages.filter(({ title }) => title.startsWith('Bag labels')).flatMap(textsOf);
+    for (const title of ['Bag 1 of 3', 'Bag 2 of 3', 'Bag 3 of 3', 'Teacher’s box']) expect(labels).toContain(title);
+    expect(labels.filter((text) => text.startsWith('A1: 96 + 2 spare'))).toHaveLength(3);
+    const cards = pages.filter(({ title }) => title.startsWith('Student card'));
+    expect(cards).toHaveLength(1);
+    const drawn = cards
+      .flatMap(({ items }) => [...flatItems(items)])
+      .flatMap((item) => (item.kind === 'path' ? [item.facts] : []));
+    expect(drawn.filter((fact) => fact['length-mm'] !== undefined).map(({ mark }) => mark)).toEqual(['A1', 'D']);
+  });
+
+  test('has the price line by line, each with an empty field for what it came to', () => {
+    const pages = stated().pages.filter(({ title }) => title.startsWith('Work and price'));
+    const texts = pages.flatMap(textsOf);
+    for (const words of ['actual', '18.50 EUR', '= price of a copy, before tax', '177.93 EUR', '5 h 3 min'])
+      expect(texts).toContain(words);
+    const fields = pages
+      .flatMap(({ items }) => [...flatItems(items)])
+      .filter((item) => item.kind === 'path' && item.look === 'box' && Object.keys(item.facts).length === 0);
+    // two parts to weigh, one line of labour, three of cost, four totals
+    expect(fields).toHaveLength(10);
+  });
+
+  test('tells how it hangs and what its frame is made of', () => {
+    const words = stated().pages.flatMap(textsOf).join(' ');
+    for (const part of [
+      'Load 4.20 kg',
+      'Holes from the cleat’s left end, seen from behind: 40.0 (height 172.0), 200.0 (height 172.0)',
+      'Frame of lamp_side: frame_ash, mitred, groove 4.0 deep',
+      'F1',
+    ]) {
+      expect(words).toContain(part);
+    }
   });
 });
 

@@ -64,8 +64,8 @@ function endText({ ends }: PieceShape, end: 0 | 1): string {
     : `end ${end + 1}: ${first ?? ''} left, ${second ?? ''} right`;
 }
 
-/** The face and, under it, the edge; `room` is the width it takes. */
-function fullSize(
+/** The face and, under it, the edge, to lay the part on; `room` is the width it takes. */
+export function fullSize(
   mark: string,
   shape: PieceShape,
   { width, figure, typefaces }: PrintContext,

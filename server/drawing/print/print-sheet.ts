@@ -14,6 +14,10 @@ import { pieceCard } from './piece-cards.ts';
 import { pieceTable, stripTable } from './kind-tables.ts';
 import type { PrintContext } from './print-context.ts';
 import { recordParts } from './record-card.ts';
+import { buyingParts } from './buying-parts.ts';
+import { kitSections } from './kit-parts.ts';
+import { closingParts, frameParts, objectParts } from './object-parts.ts';
+import { priceParts } from './price-parts.ts';
 import { stepParts } from './step-parts.ts';
 import { stickParts } from './stick-parts.ts';
 import { stripCard } from './strip-cards.ts';
@@ -59,7 +63,11 @@ function sections(context: PrintContext, height: number): Section[] {
       sheet: 1,
       parts: panelParts(laid, height, context),
     })),
-    { title: 'Sticks for the lattice', sheet: 1, parts: forLattice.flatMap((stock) => stickParts(stock, context)) },
+    {
+      title: 'Buy and mill',
+      sheet: 1,
+      parts: [...buyingParts(context), ...forLattice.flatMap((stock) => stickParts(stock, context))],
+    },
     { title: 'Steps', sheet: 1, parts: stepsOf('to the lattice') },
     {
       title: 'Strips',
@@ -77,8 +85,8 @@ function sections(context: PrintContext, height: number): Section[] {
         context,
       ),
     },
-    { title: 'Record card', sheet: 1, parts: recordParts(context) },
-    { title: 'Steps', sheet: 2, parts: stepsOf('after measuring') },
+    { title: 'Record card', sheet: 1, parts: [...recordParts(context), ...closingParts(context)] },
+    { title: 'Steps', sheet: 2, parts: [...stepsOf('after measuring'), ...frameParts(context)] },
     { title: 'Sticks for the infill', sheet: 2, parts: forInfill.flatMap((stock) => stickParts(stock, context)) },
     {
       title: 'Pieces',
@@ -94,6 +102,8 @@ function sections(context: PrintContext, height: number): Section[] {
         context,
       ),
     },
+    { title: 'Work and price', sheet: 2, parts: [...objectParts(context), ...priceParts(context)] },
+    ...kitSections(context),
   ];
 }
 

@@ -1,5 +1,6 @@
 /** The card on which the finished lattice is written down: blank lines for what was measured. */
 import { type Block, blockOf, paragraph, space } from './blocks.ts';
+import type { StripStock } from '../../design/design-model.ts';
 import { asPart, type FlowPart } from './flow.ts';
 import { openLine, textAt } from '../sheet/sheet-lines.ts';
 import { letterSizes, type PrintContext } from './print-context.ts';
@@ -36,7 +37,7 @@ function measures({ plan, drawn, figure }: PrintContext): Measure[] {
       { what: `${name}: strip face`, drawn: [...new Set(families.map(({ stock }) => figure(stock.face)))].join(', ') },
       {
         what: `${name}: depth after flushing`,
-        drawn: [...new Set(families.map(({ stock }) => figure(stock.depth)))].join(', '),
+        drawn: [...new Set(families.map(({ stock }) => figure(finishedDepth(plan, stock))))].join(', '),
       },
     ];
   });
@@ -47,6 +48,10 @@ function measures({ plan, drawn, figure }: PrintContext): Measure[] {
   }));
   return [...saws, ...lattice, ...panels];
 }
+
+/** As the milling section has it: the section's depth less what both faces are flushed by. */
+const finishedDepth = ({ mill }: PrintContext['plan'], { name, depth }: StripStock): number =>
+  mill.find(({ stock }) => stock === name)?.finishedDepthMm ?? depth;
 
 const measureColumns: PrintColumn<Measure>[] = [
   { title: 'what', cell: ({ what }) => what },

@@ -141,11 +141,21 @@ function columnWidths<Row>(
     if (blank) return blankField.width;
     const texts = cells.map((row) => textWidth(row[index] ?? '', { size, look: strong ? 'strong' : '' }, typefaces));
     const longest = texts.reduce((most, each) => Math.max(most, each), 0);
-    return Math.max(longest, ...title.split(' ').map((word) => textWidth(word, { size: headSize }, typefaces)));
+    return Math.max(longest, headWidth(title, typefaces));
   });
   const room = width - gap * (columns.length - 1);
   const most = levelThatFits(natural, room);
   return natural.map((each) => Math.min(each, most));
+}
+
+/** A head may stand in two lines, more where the column gives way. */
+function headWidth(title: string, typefaces: Typefaces): number {
+  const width = (text: string): number => textWidth(text, { size: headSize }, typefaces);
+  const words = title.split(' ');
+  const ways = words.map((_, index) =>
+    Math.max(width(words.slice(0, index + 1).join(' ')), width(words.slice(index + 1).join(' '))),
+  );
+  return Math.min(...ways);
 }
 
 /** The width that no column may exceed so that all together take `room`. */

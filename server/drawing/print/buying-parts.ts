@@ -1,0 +1,111 @@
+/** What is bought and milled: sticks and boards by stock, sheets, and what of it has a price. */
+import type { PlanStock } from '../../shop/shop-plan.ts';
+import type { PlanMill, PlanSheet } from '../../shop/work-sections.ts';
+import type { FlowPart } from './flow.ts';
+import { remarks } from './remarks.ts';
+import type { PrintContext } from './print-context.ts';
+import { printTable, type PrintColumn } from './table.ts';
+import { countOrNone, moneyOrNone } from './optional-figures.ts';
+
+/** Sticks of one length to buy, or to take from the rack. */
+interface Purchase {
+  readonly what: string;
+  readonly count: number;
+  readonly lengthMm: number;
+  readonly onHand: boolean;
+}
+
+export function buyingParts(context: PrintContext): FlowPart[] {
+  const { plan, width, typefaces } = context;
+  const table = <Row>(title: string, columns: readonly PrintColumn<Row>[], rows: readonly Row[]): FlowPart[] =>
+    rows.length === 0 ? [] : [printTable(title, columns, rows, width, typefaces)];
+  const problems = [...plan.mill, ...plan.sheets, ...plan.stock].flatMap((each) => each.problems);
+  return [
+    ...table('Sticks to have', purchaseColumns(context), plan.stock.flatMap(purchases)),
+    ...table(
+      'What a stock costs',
+      priceColumns,
+      plan.stock.filter(({ cost }) => cost !== null),
+    ),
+    ...table('To mill, in one run a stock', millColumns(context), plan.mill),
+    ...table(
+      'Boards to rip',
+      boardColumns(context),
+      plan.mill.filter(({ boards }) => boards !== null),
+    ),
+    ...table('Sheets', sheetColumns(context), plan.sheets),
+    ...remarks([...new Set(problems)], context),
+  ];
+}
+
+/** Equal sticks of all patterns together, the longest first. */
+function purchases({ stock, sticks }: PlanStock): Purchase[] {
+  const counts = new Map<string, { lengthMm: number; onHand: boolean; count: number }>();
+  for (const { lengthMm, onHand, count } of sticks) {
+    const key = `${lengthMm} ${onHand}`;
+    const known = counts.get(key);
+    if (known) known.count += count;
+    else counts.set(key, { lengthMm, onHand, count });
+  }
+  return [...counts.values()].sort((a, b) => b.lengthMm - a.lengthMm).map((each) => ({ what: stock, ...each }));
+}
+
+const purchaseColumns = ({ figure }: PrintContext): PrintColumn<Purchase>[] => [
+  { title: '', tick: true },
+  { title: 'stock', strong: true, cell: ({ what }) => what },
+  { title: 'sticks', align: 'right', strong: true, cell: ({ count }) => String(count) },
+  { title: 'length', align: 'right', cell: ({ lengthMm }) => figure(lengthMm) },
+  { title: 'from', cell: ({ onHand }) => (onHand ? 'the rack' : 'to buy') },
+];
+
+const priceColumns: PrintColumn<PlanStock>[] = [
+  { title: 'stock', strong: true, cell: ({ stock }) => stock },
+  { title: 'cost', align: 'right', strong: true, cell: ({ cost, currency }) => moneyOrNone(cost, currency) },
+  { title: 'actual', blank: true },
+];
+
+const millColumns = ({ figure }: PrintContext): PrintColumn<PlanMill>[] => [
+  { title: '', tick: true },
+  { title: 'stock', strong: true, cell: ({ stock }) => stock },
+  { title: 'face', align: 'right', strong: true, cell: ({ faceMm }) => figure(faceMm) },
+  { title: 'depth', align: 'right', strong: true, cell: ({ depthMm }) => figure(depthMm) },
+  { title: 'flushed to', align: 'right', cell: ({ finishedDepthMm }) => figure(finishedDepthMm) },
+  { title: 'sticks', align: 'right', cell: ({ sticks }) => countOrNone(sticks) },
+  { title: 'rejects', align: 'right', cell: ({ rejectsPct }) => `${rejectsPct} %` },
+  { title: 'to mill', align: 'right', strong: true, cell: ({ millSticks }) => countOrNone(millSticks) },
+];
+
+const boardColumns = ({ figure }: PrintContext): PrintColumn<PlanMill>[] => {
+  const of =
+    (words: (boards: NonNullable<PlanMill['boards']>) => string) =>
+    ({ boards }: PlanMill): string =>
+      boards === null ? '' : words(boards);
+  return [
+    { title: '', tick: true },
+    { title: 'for', strong: true, cell: ({ stock }) => stock },
+    { title: 'boards', align: 'right', strong: true, cell: of(({ boards }) => String(boards)) },
+    {
+      title: 'thick × wide × long',
+      cell: of(({ thicknessMm, widthMm, lengthMm }) => [thicknessMm, widthMm, lengthMm].map(figure).join(' × ')),
+    },
+    { title: 'thickness gives', cell: of(({ thicknessGives }) => thicknessGives) },
+    { title: 'rip kerf', align: 'right', cell: of(({ ripKerfMm }) => ripKerfMm.toFixed(2)) },
+    { title: 'strips a board', align: 'right', cell: of((each) => `${each.stripsPerBoard} × ${each.lengthsPerBoard}`) },
+    { title: 'cost', align: 'right', cell: of(({ cost, currency }) => moneyOrNone(cost, currency)) },
+  ];
+};
+
+const sheetColumns = ({ figure }: PrintContext): PrintColumn<PlanSheet>[] => [
+  { title: '', tick: true },
+  { title: 'sheet', strong: true, cell: ({ sheet }) => sheet },
+  { title: 'count', align: 'right', strong: true, cell: ({ count }) => String(count) },
+  { title: 'size', cell: ({ widthMm, heightMm }) => `${figure(widthMm)} × ${figure(heightMm)}` },
+  {
+    title: 'gives',
+    cell: ({ pieces }) =>
+      pieces
+        .map((piece) => `${piece.n} × ${piece.what} ${figure(piece.widthMm)} × ${figure(piece.heightMm)}`)
+        .join(', '),
+  },
+  { title: 'cost', align: 'right', cell: ({ cost, currency }) => moneyOrNone(cost, currency) },
+];

@@ -1,0 +1,73 @@
+/** Time and money: each line as planned, and beside it an empty field for what it came to. */
+import type { PlanCostLine, PlanLabour } from '../../shop/work-sections.ts';
+import { minutesText } from './cover.ts';
+import type { FlowPart } from './flow.ts';
+import { remarks } from './remarks.ts';
+import { moneyOrNone } from './optional-figures.ts';
+import type { PrintContext } from './print-context.ts';
+import { printTable, type PrintColumn } from './table.ts';
+
+interface PriceLine {
+  readonly what: string;
+  readonly planned: string;
+}
+
+export function priceParts(context: PrintContext): FlowPart[] {
+  const { plan, width, typefaces } = context;
+  const { cost, labour } = plan;
+  const elapsed =
+    labour.elapsedDays === null ? '' : `; ${labour.elapsedDays} working days of ${labour.hoursPerDay} h with the waits`;
+  return [
+    ...(labour.lines.length === 0
+      ? []
+      : [
+          printTable('Time for the edition', labourColumns, labour.lines, width, typefaces),
+          ...(labour.handsOnMin === null
+            ? []
+            : remarks([`By hand ${minutesText(labour.handsOnMin)}${elapsed}.`], context)),
+        ]),
+    ...(cost.lines.length === 0
+      ? []
+      : [
+          printTable(
+            `Cost and price of a copy, ${cost.copies} in the edition`,
+            priceColumns,
+            [...cost.lines.map((line) => costLine(line, cost.currency)), ...totals(context)],
+            width,
+            typefaces,
+          ),
+        ]),
+    ...(cost.lines.length === 0 ? [] : remarks(cost.problems, context)),
+  ];
+}
+
+const costLine = ({ what, perCopy }: PlanCostLine, currency: string | null): PriceLine => ({
+  what,
+  planned: moneyOrNone(perCopy, currency),
+});
+
+function totals({ plan: { cost } }: PrintContext): PriceLine[] {
+  const lines = [
+    { what: 'cost of a copy', amount: cost.costPerCopy },
+    { what: 'price of a copy, before tax', amount: cost.pricePerCopy },
+    { what: 'tax on it', amount: cost.taxPerCopy },
+    { what: 'price of the edition, before tax', amount: cost.editionPrice },
+  ];
+  return lines.flatMap(({ what, amount }) =>
+    amount === null ? [] : [{ what: `= ${what}`, planned: moneyOrNone(amount, cost.currency) }],
+  );
+}
+
+const priceColumns: PrintColumn<PriceLine>[] = [
+  { title: 'what', cell: ({ what }) => what },
+  { title: 'planned', align: 'right', strong: true, cell: ({ planned }) => planned },
+  { title: 'actual', blank: true },
+];
+
+const labourColumns: PrintColumn<PlanLabour['lines'][number]>[] = [
+  { title: 'step', strong: true, cell: ({ step }) => step },
+  { title: 'each', align: 'right', cell: ({ minutesEach, per }) => `${minutesEach} min a ${per}` },
+  { title: 'times', align: 'right', cell: ({ units }) => String(units) },
+  { title: 'planned', align: 'right', strong: true, cell: ({ minutes }) => minutesText(minutes) },
+  { title: 'actual', blank: true },
+];
