@@ -5,8 +5,11 @@ import { flatteningTolerance } from './tolerance.ts';
 
 /** The corners of a polygon that follows `contour`; the first point is not repeated at the end. */
 export function flattenContour(contour: Contour): Point[] {
-  return contour.flatMap((segment) => [segment.from, ...innerPoints(segment)]);
+  return contour.flatMap(flattenSegment);
 }
+
+/** A segment's start and the points on its way; its end is left out. */
+export const flattenSegment = (segment: PathSegment): Point[] => [segment.from, ...innerPoints(segment)];
 
 /** Points strictly between a segment's ends. */
 function innerPoints(segment: PathSegment): Point[] {
