@@ -35,8 +35,8 @@ const mostWork = 500_000;
  * An order of `jobs` with the least Σ weight of settings that differ between neighbours; `weights[i]` is what a change
  * of the i-th thing costs. Exact: best-first search over sets of jobs done, guided by the settings still to come
  * (each must be made at least once). A job that may follow at no loss is always taken at once. Beyond `limit` states
- * the most promising order and those from every possible beginning are finished greedily; the best of them is given,
- * and `bound` says how far from the least it can be.
+ * the most promising order and those from as many beginnings as the work allows are finished greedily; the best of
+ * them is given, and `bound` says how far from the least it can be.
  *
  * Jobs that wait for each other in a circle are a RangeError.
  */
@@ -63,7 +63,8 @@ export function fewestChanges(
     if (!state) throw new RangeError('jobs wait for each other in a circle');
     if (state.done === problem.all) return orderTo(state, state.cost);
     if (looked >= limit) {
-      const finished = [state, ...starts].map((each) => finishedGreedily(problem, each));
+      const tried = starts.slice(0, Math.ceil(mostWork / jobs.length ** 2));
+      const finished = [state, ...tried].map((each) => finishedGreedily(problem, each));
       return orderTo(leastOf(finished, ({ cost }) => cost) ?? state, state.estimate);
     }
     for (const next of successorsOf(problem, state).reverse()) push(next);

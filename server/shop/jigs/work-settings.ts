@@ -1,6 +1,7 @@
 /** Every setting of the whole job, in the order of the bench: grouped inside each step, with a gate before the next. */
 import { sameAngle, sameLength } from '../../geometry/tolerance.ts';
 import type { StripStock } from '../../design/design-model.ts';
+import type { NotchLocation } from '../closing.ts';
 import type { MarkedKinds, MarkedPiece, MarkedStrip } from '../marked-kinds.ts';
 import { infillSettings, type InfillOrder, type PieceBatch } from './infill-settings.ts';
 import { keysOf } from './key-share.ts';
@@ -12,6 +13,8 @@ import type { Setting, StepChanges } from './setting.ts';
 export interface WorkConditions extends NotchingSaw {
   /** How much longer than the piece infill blanks are cut at each end, mm. */
   readonly trim: number;
+  /** What locates each notch: the one before, over a pin, or the strip's end, at a stop. */
+  readonly indexing: NotchLocation;
 }
 
 export interface WorkSettings {
@@ -54,13 +57,15 @@ export function workSettings(kinds: MarkedKinds, conditions: WorkConditions): Wo
   const strips = kinds.strips.reduce((sum, { total }) => sum + total, 0);
   const joint: Draft[] =
     strips === 0 ? [] : [{ ...plain, tool: 'mallet', marks: kinds.strips.map(({ mark }) => mark), pieces: strips }];
+  const fence = conditions.indexing === 'pin' ? 'pin fence' : 'stop fence';
+  const onFence = (row: NotchOrder['rows'][number]): Draft => ({ ...notchDraft(row), jig: fence });
   const drafts: Drafts = {
     'mill strips': millSettings(kinds),
-    'notch strips': notching.rows.map(notchDraft),
+    'notch strips': notching.rows.map(onFence),
     'cut to length': lengthSettings(kinds.strips),
     assemble: joint,
     measure: joint.map((draft) => ({ ...draft, tool: 'caliper and rule' })),
-    'cut infill': [...laps.rows.map(notchDraft), ...infill.settings.map(infillDraft)],
+    'cut infill': [...laps.rows.map(onFence), ...infill.settings.map(infillDraft)],
     'cut keys': lastPieces.settings.map(infillDraft),
   };
   return {
@@ -157,7 +162,6 @@ function lengthSettings(strips: readonly MarkedStrip[]): Draft[] {
 const notchDraft = ({ angle, notching, marks, strips }: NotchOrder['rows'][number]): Draft => ({
   ...plain,
   tool: 'notching saw',
-  jig: 'pin fence',
   angle,
   stopMm: notching.firstStopMm,
   marks,

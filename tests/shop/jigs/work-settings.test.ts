@@ -9,7 +9,7 @@ import { jobSteps } from '../../../server/shop/job-steps.ts';
 import type { MarkedKinds } from '../../../server/shop/marked-kinds.ts';
 import { handMadeKinds } from '../../hand-made-panel.ts';
 
-const conditions = { kerf: 3, gang: 10, trim: 0 };
+const conditions = { kerf: 3, gang: 10, trim: 0, indexing: 'pin' } as const;
 const sample = (name: string): MarkedKinds =>
   analyse(readFileSync(new URL(`../../../samples/${name}.lap`, import.meta.url), 'utf8')).kinds;
 const inStep = (settings: readonly Setting[], step: Setting['step']): Setting[] =>
@@ -34,6 +34,13 @@ describe('a tray by hand: two strips that cross, one kind of arm', () => {
     ]);
     expect(inStep(settings, 'cut infill')[1]?.stopMm).toBeCloseTo(21.5, 9);
     expect(byHand).toEqual([]);
+  });
+
+  test('on the fence the bench has', () => {
+    const jigsOf = (indexing: 'pin' | 'stop') =>
+      inStep(workSettings(handMadeKinds, { ...conditions, indexing }).settings, 'notch strips').map(({ jig }) => jig);
+    expect(new Set(jigsOf('pin'))).toEqual(new Set(['pin fence']));
+    expect(new Set(jigsOf('stop'))).toEqual(new Set(['stop fence']));
   });
 
   test('strips are cut longest first', () => {
