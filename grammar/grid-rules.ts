@@ -77,5 +77,6 @@ export class GridRules extends PanelRules {
     }));
   });
 
+  public wall = this.valueRule('wall');
   public layers = this.listRule('layers');
 }

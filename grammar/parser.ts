@@ -198,6 +198,7 @@ export class PhraseParser extends MaterialRules {
   public usedGrid = this.nameRule('grid', 'the name of a grid');
   public stub = this.valueRule('stub');
   public tail = this.valueRule('tail');
+  public sliver = this.valueRule('sliver');
   public copies = this.valueRule('copies');
 
   private headRule(word: BlockDeclaration['kind']) {

@@ -159,6 +159,7 @@ export type GridProperty =
   | FamilyProperty
   | ExceptProperty
   | ListProperty<'layers'>
+  | ValueProperty<'wall'>
   | ValueProperty<'fit'>
   | ValueProperty<'turn'>
   | MeasuredProperty
@@ -370,6 +371,7 @@ export type PanelProperty =
   | CutCellsProperty
   | ValueProperty<'stub'>
   | ValueProperty<'tail'>
+  | ValueProperty<'sliver'>
   | PanelFillProperty
   | MapProperty
   | ValueProperty<'copies'>;

@@ -140,6 +140,7 @@ export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
     except: { rule: 'except', example: 'except 2 of bass', inner: ['of'] },
     layers: { rule: 'layers', example: 'layers 2, 1, 3' },
     fit: { rule: 'fit', example: 'fit 0.05' },
+    wall: { rule: 'wall', example: 'wall 1.5' },
     turn: { rule: 'turn', example: 'turn 90' },
     measured: { rule: 'measured', example: 'measured 10 cells 400.6 face 3.02' },
     both: { rule: 'bothSlants', example: 'both slants' },
@@ -170,6 +171,7 @@ export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
     cut_cells: { rule: 'cutCells', example: 'cut_cells trim' },
     stub: { rule: 'stub', example: 'stub 8' },
     tail: { rule: 'tail', example: 'tail 6' },
+    sliver: { rule: 'sliver', example: 'sliver 8' },
     fill: {
       rule: 'panelFill',
       example: 'fill triangle with hemp of bass',

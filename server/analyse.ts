@@ -9,6 +9,7 @@ import { nowhere, type SourceFiles, type SourcePlace } from './design/source-fil
 import { benchProblems } from './lattice/bench-checks.ts';
 import { layOutPanel } from './lattice/lay-out-panel.ts';
 import type { LaidPanel } from './lattice/laid-panel.ts';
+import { stripProblems } from './lattice/strip-checks.ts';
 import { problemsHere } from './lattice/problems-here.ts';
 import type { MarkedKinds } from './shop/marked-kinds.ts';
 import { textFingerprint } from './shop/text-fingerprint.ts';
@@ -42,6 +43,7 @@ export function analyse(text: string, place: SourcePlace = nowhere): Analysis {
   const panels = laid.flatMap((result) => (result.panel ? [result.panel] : []));
   const latticeProblems = [
     ...laid.flatMap((result) => result.problems),
+    ...stripProblems(panels),
     ...benchProblems(design.benches, design.grids, panels),
   ];
   const problems = inOrderOfPlace([...designProblems, ...problemsHere(latticeProblems, design.panels, files[0])]);

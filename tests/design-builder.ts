@@ -84,6 +84,7 @@ export function gridOf(kind: GridKind, side: number, stock: StripStock, more: Pa
     turn,
     measured: null,
     fit: 0,
+    wall: null,
     bothSlants: false,
     ...more,
   };

@@ -29,6 +29,7 @@ const grid: Grid = {
   sideRange: range,
   side: 40,
   fit: 0.05,
+  wall: null,
   bothSlants: false,
 };
 
@@ -128,6 +129,7 @@ export const handMadePanel: LaidPanel = {
   filledCells: () => [],
   strips,
   pieces,
+  slivers: [],
 };
 
 const inPanel = <Group>(group: Group) => ({ panel: handMadePanel, group });

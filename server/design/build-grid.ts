@@ -26,6 +26,8 @@ export function buildGrid(grid: GridDeclaration, strips: StripsByName, context: 
   const common = of ? { name: of.name, stock: strips.get(of.name.text) } : null;
   const fit = propertyOf(grid, 'fit');
   const fitLength = fit ? readLength(fit.value, 'fit', 'any', context) : 0;
+  const wallProperty = propertyOf(grid, 'wall');
+  const wall = wallProperty ? readLength(wallProperty.value, 'wall', 'positive', context) : null;
   const turnProperty = propertyOf(grid, 'turn');
   const turn = turnProperty ? readAngle(turnProperty.value, 'turn', null, context) : 0;
   const sized =
@@ -49,6 +51,7 @@ export function buildGrid(grid: GridDeclaration, strips: StripsByName, context: 
     side,
     measured,
     fit: fitLength,
+    wall,
     bothSlants: propertyOf(grid, 'both slants') !== undefined,
   };
 }

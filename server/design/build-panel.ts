@@ -35,6 +35,7 @@ export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: 
   const stubLength = stub ? readLength(stub.value, 'stub', 'notNegative', context) : 0;
   const tail = propertyOf(panel, 'tail');
   const tailLength = tail ? readLength(tail.value, 'tail', 'notNegative', context) : defaultTail;
+  const sliver = propertyOf(panel, 'sliver');
   const copies = propertyOf(panel, 'copies');
   const copyCount = copies ? readCount(copies.value, 'number of copies', 1, mostCopies, context) : 1;
   const fills = panel.properties
@@ -57,7 +58,7 @@ export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: 
     map: mapped?.map ?? null,
     cutCells: propertyOf(panel, 'cut cells')?.cutCells ?? 'trim',
     frame: null,
-    sliver: null,
+    sliver: sliver ? readLength(sliver.value, 'sliver', 'positive', context) : null,
     copies: copyCount,
   };
 }

@@ -111,6 +111,8 @@ export interface Grid extends Named {
   readonly measured: MeasuredLattice | null;
   /** Clearance of a notch over the strip it takes; negative presses. */
   readonly fit: number;
+  /** The least wood between two notches, and from a notch to the end of its strip; null where not stated. */
+  readonly wall: number | null;
   /** Cut both slants on both faces of a three-way middle strip: weaker, fits either hand. */
   readonly bothSlants: boolean;
 }

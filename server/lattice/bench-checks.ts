@@ -3,7 +3,7 @@ import { problemAt } from '../../grammar/problem-catalogue.ts';
 import type { Problem } from '../../grammar/problem.ts';
 import type { Bench, Grid } from '../design/design-model.ts';
 import { cotangent } from '../geometry/point.ts';
-import { arithmeticTolerance, rounded, sameAngle } from '../geometry/tolerance.ts';
+import { arithmeticTolerance, placeTolerance, rounded, sameAngle } from '../geometry/tolerance.ts';
 import type { LaidPanel, PieceGroup } from './laid-panel.ts';
 
 export function benchProblems(
@@ -11,7 +11,7 @@ export function benchProblems(
   grids: readonly Grid[],
   panels: readonly LaidPanel[],
 ): Problem[] {
-  return [...kerfProblems(benches, grids), ...bevelProblems(benches, panels)];
+  return [...kerfProblems(benches, grids), ...bevelProblems(benches, panels), ...lengthProblems(benches, panels)];
 }
 
 /** A blade cannot cut a notch narrower than its own kerf. */
@@ -22,7 +22,7 @@ function kerfProblems(benches: readonly Bench[], grids: readonly Grid[]): Proble
       if (kerf === null || kerf <= narrowest + arithmeticTolerance) return [];
       const message =
         `The blade of bench ${name} cuts ${rounded(kerf, 2)} mm, wider than the ${rounded(narrowest, 2)} mm notches of grid ${grid.name}; ` +
-        `mill the strips to a face of ${rounded(kerf - grid.fit, 2)} mm or take a thinner blade.`;
+        `mill the strips to a face of ${rounded(kerf - grid.fit, 2)} mm (\`face from_kerf\` does it) or take a thinner blade.`;
       return [problemAt('kerfWiderThanNotch', grid.nameRange, message)];
     }),
   );
@@ -45,6 +45,20 @@ function bevelProblems(benches: readonly Bench[], panels: readonly LaidPanel[]):
           return [problemAt('bevelNotOnBench', group.range, withoutJig(group, bevel, jigs))];
         }),
     );
+}
+
+/** Pieces shorter than the jigs hold: whole ones, said once for each piece of a motif; fitted ones are cut at the frame. */
+function lengthProblems(benches: readonly Bench[], panels: readonly LaidPanel[]): Problem[] {
+  const leasts = benches.flatMap(({ shortestPiece }) => shortestPiece ?? []);
+  if (leasts.length === 0) return [];
+  const least = Math.min(...leasts);
+  const short = panels
+    .flatMap(({ pieces }) => pieces)
+    .filter(({ fate, shape }) => fate === 'whole' && shape.length < least - placeTolerance);
+  return short.map(({ role, motif, shape, range }) => {
+    const message = `${role} of motif ${motif} comes out ${rounded(shape.length, 2)} mm long, and the jigs on the bench hold no piece below ${rounded(least, 2)} mm. Make a holder for it, or make the cell larger.`;
+    return problemAt('pieceTooShort', range, message);
+  });
 }
 
 /** Bevels of whole pieces; a piece fitted to a frame is marked from the frame itself. */

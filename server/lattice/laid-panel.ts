@@ -95,6 +95,17 @@ export interface LaidCell {
   readonly inside: boolean;
 }
 
+/** A trimmed piece of which less is kept than the panel's `sliver`: the cell, the middle of what is kept, and its length. */
+export interface Sliver {
+  readonly motif: string;
+  readonly role: string;
+  readonly row: number;
+  readonly column: number;
+  readonly at: Point;
+  readonly keptMm: number;
+  readonly range: SourceRange;
+}
+
 export interface LaidPanel {
   readonly panel: Panel;
   /** How many are made: the panel's copies times the work's. All other figures are for one. */
@@ -109,4 +120,6 @@ export interface LaidPanel {
   readonly filledCells: () => Iterable<LaidCell>;
   readonly strips: readonly StripGroup[];
   readonly pieces: readonly PieceGroup[];
+  /** Empty where the panel states no least length. */
+  readonly slivers: readonly Sliver[];
 }

@@ -16,6 +16,7 @@ import { countNodes, nodesIn } from './lattice-nodes.ts';
 import { panelCells } from './panel-cells.ts';
 import { panelRegion } from './panel-region.ts';
 import { panelInfill } from './piece-groups.ts';
+import { sliverProblems } from './slivers.ts';
 import { stripGroups } from './strip-groups.ts';
 
 /** A panel that would have more infill pieces (without infill: openings) than this is refused, lest the machine be kept busy for nothing. */
@@ -65,8 +66,9 @@ export function layOutPanel(panel: Panel, workCopies = 1): LaidOut {
       filledCells: infill.filledCells,
       strips: stripGroups(panel, drawn.families, drawn.region),
       pieces: infill.groups,
+      slivers: infill.slivers,
     },
-    problems: infill.problems,
+    problems: [...infill.problems, ...sliverProblems(panel, infill.slivers)],
   };
 }
 

@@ -11,18 +11,20 @@ import { type BoundaryCell, isCutCell } from './class-scan.ts';
 import { settled } from './cut-piece.ts';
 import { doesNotTurn, unusedFills } from './fill-problems.ts';
 import { type FilledPiece, fillOpening } from './fill-opening.ts';
-import type { CellCount, LaidCell, NotchRun, PieceFate, PieceGroup, Placement, Polygon } from './laid-panel.ts';
+import type { CellCount, LaidCell, NotchRun, PieceFate, PieceGroup, Placement, Polygon, Sliver } from './laid-panel.ts';
 import { flippedRuns, placesOfRun } from './notch-runs.ts';
 import type { PanelCells } from './panel-cells.ts';
 import { endsOfOutline } from './piece-shape.ts';
 import { placementInCell } from './placement-in-cell.ts';
 import { countMembers, type LatticeMember, memberPlace, membersOf } from './scan-lattice.ts';
+import { sliverOf } from './slivers.ts';
 import { cellFacts, type CellShare, shareCells } from './share-cells.ts';
 
 export interface PanelInfill {
   readonly groups: readonly PieceGroup[];
   readonly cells: readonly CellCount[];
   readonly filledCells: () => Iterable<LaidCell>;
+  readonly slivers: readonly Sliver[];
   readonly problems: readonly Problem[];
 }
 
@@ -44,6 +46,7 @@ export function panelInfill(cells: PanelCells): PanelInfill {
     filledCells: function* () {
       for (const { filledCells } of filled) yield* filledCells();
     },
+    slivers: filled.flatMap(({ slivers }) => slivers),
     problems: [
       ...problems,
       ...filled.flatMap((each) => each.problems),
@@ -65,17 +68,18 @@ interface FilledShare {
   readonly groups: readonly PieceGroup[];
   readonly needed: number;
   readonly filledCells: () => Iterable<LaidCell>;
+  readonly slivers: readonly Sliver[];
   readonly problems: readonly Problem[];
 }
 
-const noCells = (): Iterable<LaidCell> => [];
+const nothing: FilledShare = { groups: [], needed: 0, filledCells: () => [], slivers: [], problems: [] };
 
 function fillShare({ panel, period }: PanelCells, { share, numbers, cell }: ClassShare): FilledShare {
   const { fill, inside, boundary } = share;
   const count = countMembers(inside);
-  if (count + boundary.length === 0) return { groups: [], needed: 0, filledCells: noCells, problems: [] };
+  if (count + boundary.length === 0) return nothing;
   const place = placementInCell(cell, fill);
-  if (!place) return { groups: [], needed: 0, filledCells: noCells, problems: [doesNotTurn(panel, fill)] };
+  if (!place) return { ...nothing, problems: [doesNotTurn(panel, fill)] };
   const { pieces, problems } = fillOpening(cell.frame, fill.motif, fill.stock, fill.tips);
   const isCut = (each: BoundaryCell): boolean => isCutCell(cell, each);
   const keepsMotif = panel.edge === 'sawn' || panel.cutCells === 'trim';
@@ -84,11 +88,15 @@ function fillShare({ panel, period }: PanelCells, { share, numbers, cell }: Clas
     for (const member of membersOf(inside)) yield memberPlace(origin, period, member);
   };
   const neededAt = new Set<Point>();
-  const groups = pieces
-    .map(place)
-    .flatMap((piece) =>
-      groupsOfPiece(panel, fill, piece, { count, moves: insideMoves }, clipped, (move) => neededAt.add(move)),
-    );
+  const slivers: Sliver[] = [];
+  const groups = pieces.map(place).flatMap((piece) =>
+    groupsOfPiece(panel, fill, piece, { count, moves: insideMoves }, clipped, ({ move, member }, trimmedTo) => {
+      neededAt.add(move);
+      const place = { row: numbers.rowOf(member.row), column: numbers.columnOf(member) };
+      const sliver = trimmedTo && sliverOf(piece, trimmedTo, panel.sliver, place);
+      if (sliver) slivers.push(sliver);
+    }),
+  );
   const own =
     keepsMotif || panel.cutCells === 'open' ? [] : boundary.filter(isCut).flatMap((each) => ownFill(cell, each, fill));
   for (const { move } of own) neededAt.add(move);
@@ -112,6 +120,7 @@ function fillShare({ panel, period }: PanelCells, { share, numbers, cell }: Clas
     groups: [...groups, ...own.map(({ group }) => group)],
     needed,
     filledCells,
+    slivers,
     problems: [...problems, ...own.flatMap((each) => each.problems)],
   };
 }
@@ -143,26 +152,31 @@ interface InsideMoves {
   readonly moves: () => Iterable<Point>;
 }
 
-/** One piece of a motif over all cells of a class: whole pieces in one group, trimmed ones in another, fitted ones each by shape. */
+/**
+ * One piece of a motif over all cells of a class: whole pieces in one group, trimmed ones in another, fitted ones each by
+ * shape. `note` is told of every boundary cell that needs it, with what a sawn edge leaves of it.
+ */
 function groupsOfPiece(
   panel: Panel,
   fill: PanelFill,
   piece: FilledPiece,
   inside: InsideMoves,
   boundary: readonly BoundaryCell[],
-  markNeeded: (move: Point) => void,
+  note: (cell: BoundaryCell, trimmedTo: readonly Polygon[] | null) => void,
 ): PieceGroup[] {
   const full = signedArea(piece.ground);
   const whole: Point[] = [];
   const trimmed: Point[] = [];
   const fitted: PieceGroup[] = [];
-  boundary.forEach(({ move, rings }) => {
+  boundary.forEach((cell) => {
+    const { move, rings } = cell;
     const ground = piece.ground.map((point) => add(point, move));
     const kept = intersectionOf([ground], rings);
     const keptArea = areaOf(kept);
     if (keptArea <= areaTolerance) return;
-    markNeeded(move);
-    if (full - keptArea <= areaTolerance) whole.push(move);
+    const isWhole = full - keptArea <= areaTolerance;
+    note(cell, isWhole || panel.edge === 'framed' ? null : kept);
+    if (isWhole) whole.push(move);
     else if (panel.edge === 'sawn') trimmed.push(move);
     else fitted.push(...fittedPieces(piece, fill, kept, move));
   });
