@@ -40,6 +40,8 @@ const outputs = [
   },
   { ...forWebview, entryPoints: ['client/preview/webview/main.ts'], outfile: 'dist/preview.js' },
   { ...forWebview, entryPoints: ['client/preview/webview/preview.css'], outfile: 'dist/preview.css' },
+  { ...forWebview, entryPoints: ['client/compare/webview/main.ts'], outfile: 'dist/compare.js' },
+  { ...forWebview, entryPoints: ['client/compare/webview/compare.css'], outfile: 'dist/compare.css' },
 ].map((output) => ({
   ...output,
   absWorkingDir: root,

@@ -64,8 +64,8 @@ export const importBorders = [
     ['client/**/*.ts'],
     [
       ban(
-        `${up}(grammar/|server/(?!drawing/drawing\\.ts$|drawing/sheet/paper-figures\\.ts$|geometry/tolerance\\.ts$|language/preview-messages\\.ts$))`,
-        'The client knows only what the server tells it (drawing.ts, preview-messages.ts), how figures are written and the tolerances.',
+        `${up}(grammar/|server/(?!drawing/drawing\\.ts$|drawing/sheet/paper-figures\\.ts$|geometry/tolerance\\.ts$|language/(preview|compare)-messages\\.ts$))`,
+        'The client knows only what the server tells it (drawing.ts, preview-messages.ts, compare-messages.ts), how figures are written and the tolerances.',
       ),
     ],
   ),

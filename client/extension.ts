@@ -1,6 +1,7 @@
 /** The extension's door: starts the language server, offers the preview, and ends both. */
 import { type ExtensionContext, window } from 'vscode';
 import type { LanguageClient } from 'vscode-languageclient/node';
+import { registerComparisons } from './compare/comparisons.ts';
 import { startLanguageClient } from './language-client.ts';
 import { registerLibraryTexts } from './library-texts.ts';
 import { registerPreviews } from './preview/previews.ts';
@@ -11,6 +12,7 @@ export async function activate(context: ExtensionContext): Promise<void> {
   const client = startLanguageClient(context.asAbsolutePath('dist/server.cjs'));
   running = client.languageClient;
   registerPreviews(context, client.languageClient);
+  registerComparisons(context, client.languageClient);
   registerLibraryTexts(context, client.languageClient);
   try {
     await client.started;

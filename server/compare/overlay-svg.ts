@@ -59,7 +59,7 @@ const overlayStyle = [
   '.words { fill: #33281d; font-family: sans-serif; font-size: 3.4px; }',
   '</style>',
   '<defs>',
-  '<pattern id="hatch-old" patternUnits="userSpaceOnUse" width="1.1" height="1.1" patternTransform="rotate(45)"><path style="stroke:#9a4a1c;stroke-width:0.22;stroke-dasharray:none" d="M0 0.5h1.1"/></pattern>',
+  '<pattern id="hatch-old" patternUnits="userSpaceOnUse" width="1.1" height="1.1" patternTransform="rotate(45)"><path stroke="#9a4a1c" stroke-width="0.22" d="M0 0.5h1.1"/></pattern>',
   '<pattern id="dots-new" patternUnits="userSpaceOnUse" width="1.2" height="1.2"><rect width="1.2" height="1.2" fill="#d5e8e6"/><circle cx="0.6" cy="0.6" r="0.24" fill="#0f5257"/></pattern>',
   '</defs>',
 ];

@@ -14,6 +14,7 @@ import type { AnalysedDocument, OpenDocuments } from './open-documents.ts';
 import { mentionsInWorkspace } from './workspace-names.ts';
 import { type DrawingQuestion, drawingRequest, svgRequest } from './preview-messages.ts';
 import type { StickPlans } from './stick-plans.ts';
+import { documentName } from './workspace-files.ts';
 import { writeSvg } from '../drawing/write-svg.ts';
 import {
   codeActionOf,
@@ -159,9 +160,7 @@ export function answerQuestions(
     answeredLater('SVG', uri, async (document) => {
       const { source, view: chosen } = chosenView(document, view);
       const content = await contentOf(source, chosen, (analysis) => stickPlans.plansOf(uri, analysis));
-      return content?.drawing ? writeSvg(content.drawing, fileName(uri)) : null;
+      return content?.drawing ? writeSvg(content.drawing, documentName(uri)) : null;
     }),
   );
 }
-
-const fileName = (uri: string): string => decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));

@@ -1,6 +1,7 @@
 /** The language server on one connection: questions in, the engine asked, answers out. */
 import {
   CodeActionKind,
+  CodeLensRefreshRequest,
   type Connection,
   DidChangeWatchedFilesNotification,
   type InitializeResult,
@@ -10,6 +11,7 @@ import {
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { analyse } from '../analyse.ts';
 import { libraryAt, libraryText } from '../design/built-in-libraries.ts';
+import { answerComparisons } from './answer-comparisons.ts';
 import { answerQuestions } from './answer-questions.ts';
 import { type Engine, OpenDocuments } from './open-documents.ts';
 import {
@@ -39,6 +41,7 @@ const initializeResult: InitializeResult = {
     documentHighlightProvider: true,
     renameProvider: { prepareProvider: true },
     foldingRangeProvider: true,
+    codeLensProvider: {},
     documentFormattingProvider: true,
     completionProvider: { triggerCharacters: ['"', '/'] },
     codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix] },
@@ -54,6 +57,7 @@ export function serveConnection(connection: Connection, engine: Engine = analyse
   });
   const resting = new Map<string, NodeJS.Timeout>();
   let canWatch = false;
+  let canRefreshLenses = false;
 
   function announce(uri: string): void {
     resting.delete(uri);
@@ -80,6 +84,7 @@ export function serveConnection(connection: Connection, engine: Engine = analyse
   connection.onInitialize(({ workspaceFolders, capabilities }) => {
     documents.workspace.openFolders(workspaceFolders?.map(({ uri }) => uri) ?? []);
     canWatch = capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration ?? false;
+    canRefreshLenses = capabilities.workspace?.codeLens?.refreshSupport ?? false;
     return initializeResult;
   });
   connection.onInitialized(() => {
@@ -106,8 +111,12 @@ export function serveConnection(connection: Connection, engine: Engine = analyse
     void connection.sendDiagnostics({ uri, diagnostics: [] });
   });
   connection.onNotification(stopNotification, ({ uri }: StopNotice) => stickPlans.stop(uri));
-  answerQuestions(connection, documents, stickPlans, (question, error) => {
+  const report = (question: string, error: unknown): void => {
     connection.console.error(`${question} failed: ${describe(error)}`);
+  };
+  answerQuestions(connection, documents, stickPlans, report);
+  answerComparisons(connection, documents, stickPlans, report, () => {
+    if (canRefreshLenses) void connection.sendRequest(CodeLensRefreshRequest.type);
   });
   texts.listen(connection);
   connection.listen();

@@ -18,6 +18,9 @@ export function diskPath(uri: string): string | null {
   }
 }
 
+/** The last part of a document's address, as people call it. */
+export const documentName = (uri: string): string => decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1));
+
 /** One way to write the address of a document, whatever way an editor has of writing it. */
 export function plainAddress(uri: string): string {
   const path = diskPath(uri);
