@@ -15,48 +15,53 @@ export interface NamedOverlay {
 }
 
 const margin = 12;
-const captionHeight = 16;
 const narrowest = 150;
+
+/** Size of the words in mm: small beside the drawing, and still readable where a wide one is shown in a narrow place. */
+const wordSize = (width: number): number => Math.max(3.4, width / 75);
 
 interface PlacedOverlay extends NamedOverlay {
   readonly bounds: Bounds;
-  /** Top of its part of the page, y down. */
+  /** Base line of its caption, and where its drawing begins, y down. */
+  readonly caption: number;
   readonly top: number;
 }
 
 /** All panels below one another; ends with a line break. `versions` says which text is compared with which. */
 export function writeOverlaySvg(overlays: readonly NamedOverlay[], versions: string): string {
-  const placed: PlacedOverlay[] = [];
-  let height = captionHeight;
-  for (const each of overlays) {
-    const bounds = boundsOfOverlay(each.overlay);
-    placed.push({ ...each, bounds, top: height });
-    height += bounds.top - bounds.bottom + captionHeight + margin;
-  }
-  const width = 2 * margin + Math.max(narrowest, ...placed.map(({ bounds }) => bounds.right - bounds.left));
-  height += 3 * legendStep + margin;
+  const bounded = overlays.map((each) => ({ ...each, bounds: boundsOfOverlay(each.overlay) }));
+  const width = 2 * margin + Math.max(narrowest, ...bounded.map(({ bounds }) => bounds.right - bounds.left));
+  const size = wordSize(width);
+  let below = margin + size;
+  const placed = bounded.map((each): PlacedOverlay => {
+    const caption = below + 2 * size;
+    const top = caption + size;
+    below = top + each.bounds.top - each.bounds.bottom + margin;
+    return { ...each, caption, top };
+  });
+  const height = below + legendLines * 2 * size + margin;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" class="overlay" width="${number(width)}mm" height="${number(height)}mm" viewBox="0 0 ${number(width)} ${number(height)}" role="img">`,
     `<title>${escaped(versions)}</title>`,
-    ...overlayStyle,
+    ...overlayStyle(size),
     `<rect class="paper" width="${number(width)}" height="${number(height)}"/>`,
-    `<text class="words" x="${margin}" y="10">${escaped(versions)}</text>`,
+    `<text class="words" x="${margin}" y="${number(margin)}">${escaped(versions)}</text>`,
     ...placed.flatMap(panelPart),
-    ...legend(height - 3 * legendStep - margin / 2),
+    ...legend(below, size),
     '</svg>',
     '',
   ].join('\n');
 }
 
 /** Inks of the project: brown for what goes, blue-green for what comes. */
-const overlayStyle = [
+const overlayStyle = (size: number): string[] => [
   '<style>',
   '.paper { fill: #ffffff; }',
   '.both path { fill: #efe9dc; stroke: #9c9282; stroke-width: 0.15; }',
   '.old path { fill: url(#hatch-old); stroke: #9a4a1c; stroke-width: 0.3; stroke-dasharray: 1.4 0.9; }',
   '.new path { fill: url(#dots-new); stroke: #0f5257; stroke-width: 0.55; }',
   '.both .edge, .old .edge, .new .edge { fill: none; }',
-  '.words { fill: #33281d; font-family: sans-serif; font-size: 3.4px; }',
+  `.words { fill: #33281d; font-family: sans-serif; font-size: ${number(size)}px; }`,
   '</style>',
   '<defs>',
   '<pattern id="hatch-old" patternUnits="userSpaceOnUse" width="1.1" height="1.1" patternTransform="rotate(45)"><path stroke="#9a4a1c" stroke-width="0.22" d="M0 0.5h1.1"/></pattern>',
@@ -64,12 +69,12 @@ const overlayStyle = [
   '</defs>',
 ];
 
-function panelPart({ name, overlay, bounds, top }: PlacedOverlay): string[] {
+function panelPart({ name, overlay, bounds, caption, top }: PlacedOverlay): string[] {
   const { same, onlyOld, onlyNew } = overlay;
   const words = `panel ${name}: ${onlyOld.length} shapes only in the old version, ${onlyNew.length} only in the new, ${same.length} in both`;
   return [
-    `<text class="words" x="${margin}" y="${number(top + 4)}">${escaped(words)}</text>`,
-    `<g data-panel="${escaped(name)}" transform="translate(${number(margin - bounds.left)} ${number(top + 8 + bounds.top)})">`,
+    `<text class="words" x="${margin}" y="${number(caption)}">${escaped(words)}</text>`,
+    `<g data-panel="${escaped(name)}" transform="translate(${number(margin - bounds.left)} ${number(top + bounds.top)})">`,
     ...group('both', same),
     ...group('old', onlyOld),
     ...group('new', onlyNew),
@@ -85,19 +90,19 @@ function group(look: 'both' | 'old' | 'new', shapes: readonly PlacedShape[]): st
   return [`<g class="${look}">`, ...paths, '</g>'];
 }
 
-const legendStep = 6;
+const legendEntries = [
+  ['old', 'only in the old version (hatched, dashed line)'],
+  ['new', 'only in the new version (dotted, heavy line)'],
+  ['both', 'in both versions (pale)'],
+] as const;
+const legendLines = legendEntries.length;
 
-function legend(top: number): string[] {
-  const entries = [
-    ['old', 'only in the old version (hatched, dashed line)'],
-    ['new', 'only in the new version (dotted, heavy line)'],
-    ['both', 'in both versions (pale)'],
-  ] as const;
-  return entries.flatMap(([look, words], index) => {
-    const y = top + index * legendStep;
+function legend(top: number, size: number): string[] {
+  return legendEntries.flatMap(([look, words], index) => {
+    const y = top + index * 2 * size;
     return [
-      `<g class="${look}"><path d="M${margin} ${number(y)}h10v4h-10Z"/></g>`,
-      `<text class="words" x="${margin + 13}" y="${number(y + 3.2)}">${words}</text>`,
+      `<g class="${look} sample"><path d="M${margin} ${number(y)}h${number(3 * size)}v${number(size)}h${number(-3 * size)}Z"/></g>`,
+      `<text class="words" x="${number(margin + 4 * size)}" y="${number(y + 0.9 * size)}">${words}</text>`,
     ];
   });
 }

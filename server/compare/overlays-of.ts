@@ -19,6 +19,12 @@ export function overlaysOf(old: ComparedDesign, now: ComparedDesign): PanelOverl
   }));
 }
 
+/** The overlays of panels that are drawn differently; all of them where none is. */
+export function changedOverlays(overlays: readonly PanelOverlay[]): readonly PanelOverlay[] {
+  const changed = overlays.filter(({ overlay }) => overlay.onlyOld.length + overlay.onlyNew.length > 0);
+  return changed.length > 0 ? changed : overlays;
+}
+
 function marked({ panels, kinds }: ComparedDesign, name: string | undefined): MarkedPanel | null {
   const laid: LaidPanel | undefined = panels.find(({ panel }) => panel.name === name);
   return laid ? { laid, kinds } : null;

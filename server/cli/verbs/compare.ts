@@ -4,7 +4,7 @@ import { type ChangeReport, changeReport } from '../../compare/change-report.ts'
 import { compareDesigns } from '../../compare/compare-designs.ts';
 import type { ComparedDesign } from '../../compare/compared-design.ts';
 import type { DesignChange, WrittenChange } from '../../compare/design-change.ts';
-import { overlaysOf } from '../../compare/overlays-of.ts';
+import { changedOverlays, overlaysOf } from '../../compare/overlays-of.ts';
 import { allCut, planReuse } from '../../compare/plan-reuse.ts';
 import { readCutList } from '../../compare/read-cut-list.ts';
 import type { MarkCount, ReusePlan } from '../../compare/reuse-plan.ts';
@@ -140,7 +140,8 @@ function overlayOf(
   panel: string | undefined,
 ): string {
   const overlays = overlaysOf(before, after);
-  const chosen = panel === undefined ? overlays : overlays.filter(({ names }) => names.includes(panel));
+  const chosen =
+    panel === undefined ? changedOverlays(overlays) : overlays.filter(({ names }) => names.includes(panel));
   if (panel !== undefined && chosen.length === 0) {
     throw new WrongUsage(
       `no panel is called ${panel}; there is ${overlays.flatMap(({ names }) => names).join(', ') || 'none'}`,

@@ -4,7 +4,7 @@ import { changeReport } from '../../compare/change-report.ts';
 import { compareDesigns } from '../../compare/compare-designs.ts';
 import type { ComparedDesign } from '../../compare/compared-design.ts';
 import { writeOverlaySvg } from '../../compare/overlay-svg.ts';
-import { overlaysOf } from '../../compare/overlays-of.ts';
+import { changedOverlays, overlaysOf } from '../../compare/overlays-of.ts';
 import { changeBody } from '../../compare/write-change-html.ts';
 import { buildPlan } from '../../shop/build-plan.ts';
 import type { StockCutting } from '../../shop/stock/plan-stock.ts';
@@ -20,7 +20,7 @@ export interface NamedVersion {
 export function comparedMarkup(old: NamedVersion, now: NamedVersion): string {
   const [before, after] = [comparedDesign(old), comparedDesign(now)];
   const report = changeReport(compareDesigns(before, after));
-  return changeBody(report, writeOverlaySvg(overlaysOf(before, after), report.versions));
+  return changeBody(report, writeOverlaySvg(changedOverlays(overlaysOf(before, after)), report.versions));
 }
 
 const comparedDesign = ({ name, analysis, cuttings }: NamedVersion): ComparedDesign => ({
