@@ -1,4 +1,4 @@
-/** Bundles the benchmarks and runs them: `npm run bench`. Figures go to dist/bench.json and dist/stock-bench.json. */
+/** Bundles the benchmarks and runs them: `npm run bench`. Figures go to dist/bench.json, dist/stock-bench.json and dist/pan-bench.json; the last needs a build and a Chromium. */
 import { execFileSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
@@ -6,7 +6,12 @@ import { build } from 'esbuild';
 const root = fileURLToPath(new URL('..', import.meta.url));
 await build({
   absWorkingDir: root,
-  entryPoints: ['tests/benchmarks/bench.ts', 'tests/benchmarks/peak-memory.ts', 'tests/benchmarks/stock-bench.ts'],
+  entryPoints: [
+    'tests/benchmarks/bench.ts',
+    'tests/benchmarks/peak-memory.ts',
+    'tests/benchmarks/stock-bench.ts',
+    'tests/benchmarks/pan-bench.ts',
+  ],
   outdir: 'dist/bench',
   outExtension: { '.js': '.mjs' },
   bundle: true,
@@ -22,6 +27,10 @@ execFileSync(process.execPath, ['dist/bench/bench.mjs', 'dist/bench.json', 'dist
 });
 const instances = fileURLToPath(new URL('../../shared/reference/cutting-stock', import.meta.url));
 execFileSync(process.execPath, ['dist/bench/stock-bench.mjs', 'dist/stock-bench.json', instances], {
+  cwd: root,
+  stdio: 'inherit',
+});
+execFileSync(process.execPath, ['dist/bench/pan-bench.mjs', root, 'dist/pan-bench.json'], {
   cwd: root,
   stdio: 'inherit',
 });

@@ -144,7 +144,7 @@ export class PreviewPanel {
         this.lock(message.locked);
         break;
       case 'save':
-        await saveDrawing(this.client, this.uri, this.question());
+        await saveDrawing(this.client, this.uri, { ...this.question(), as: message.as });
         break;
       case 'savePicture':
         await savePicture(this.uri, this.shown?.view ?? null, message.png);

@@ -37,6 +37,7 @@ export const previewMarkup = ({ policy, nonce, script, style }: PageSources): st
         <summary title="Save or copy what is seen">Save</summary>
         <div class="menu">
           <button id="save-svg" type="button">Drawing as SVG, full size</button>
+          <button id="save-pdf" type="button">Drawing as PDF, full size</button>
           <label>Picture at <select id="picture-scale" aria-label="Scale of the picture"><option value="1">1×</option><option value="2" selected>2×</option><option value="4">4×</option></select></label>
           <button id="save-png" type="button">Picture as PNG</button>
           <button id="copy" type="button">Copy picture</button>

@@ -1,8 +1,5 @@
 /** What passes between the editor side of the preview and its page, and what the page remembers over a reload. */
-import type { DrawingAnswer, MarkCard } from '../../server/language/preview-messages.ts';
-
-/** What the preview can be saved as by the editor side, which asks the server for it. */
-export type SavedForm = 'svg';
+import type { DrawingAnswer, DrawingForm, MarkCard } from '../../server/language/preview-messages.ts';
 
 export type MessageToPage =
   | { readonly type: 'show'; readonly answer: DrawingAnswer }
@@ -20,7 +17,8 @@ export type MessageToEditor =
   | { readonly type: 'reveal'; readonly words: MarkCard['words'] }
   | { readonly type: 'stop' }
   | { readonly type: 'lock'; readonly locked: boolean }
-  | { readonly type: 'save'; readonly as: SavedForm }
+  /** The drawing as a file at full size, which the editor side asks the server for. */
+  | { readonly type: 'save'; readonly as: DrawingForm }
   /** A picture made by the page: a PNG file in base 64. */
   | { readonly type: 'savePicture'; readonly png: string }
   /** Words for the person, where the page could not do what was asked. */

@@ -1,5 +1,6 @@
 /** A panel's drawing as a page of its own size, full size, for formats that know no patterns: tints tell the layers apart. */
-import type { Drawing, DrawingLayer } from './drawing.ts';
+import type { Point } from '../geometry/point.ts';
+import type { Drawing, DrawingLayer, Rings } from './drawing.ts';
 import { movedItems } from './page/moved-items.ts';
 import type { Look, PageFile, PageItem } from './page/page-model.ts';
 import { coloured, ink } from './page/palettes.ts';
@@ -27,7 +28,7 @@ function layerItems(drawing: Drawing, outline: Look): PageItem[] {
   const front = Math.max(0, ...drawing.layers.filter(({ kind }) => kind === 'strip').map(({ level }) => level));
   return drawing.layers.flatMap((layer): PageItem[] => {
     const look = layerLook(layer, front, outline);
-    return layer.kinds.flatMap((kind) =>
+    const items = layer.kinds.flatMap((kind): PageItem[] =>
       [...placedRings(kind)].map((rings) => ({
         kind: 'path',
         look,
@@ -35,7 +36,21 @@ function layerItems(drawing: Drawing, outline: Look): PageItem[] {
         facts: layer.kind === 'region' || layer.kind === 'outline' ? {} : { mark: kind.mark },
       })),
     );
+    if (layer.clip === undefined) return items;
+    return [{ kind: 'group', name: 'sawn', facts: {}, items, clip: bridged(layer.clip) }];
   });
+}
+
+/** One ring that covers the same as `rings`, y turned down: it goes to each further ring and back along one line. */
+function bridged(rings: Rings): Point[] {
+  const [outer = [], ...others] = rings.map((ring) => {
+    const points = Array.from({ length: ring.length / 2 }, (_, index) => ({
+      x: ring[2 * index] ?? 0,
+      y: -(ring[2 * index + 1] ?? 0),
+    }));
+    return [...points, ...points.slice(0, 1)];
+  });
+  return [...outer, ...others.flatMap((ring) => [...ring, ...outer.slice(0, 1)])];
 }
 
 function layerLook({ kind, level, wood }: DrawingLayer, front: number, outline: Look): Look {

@@ -1,5 +1,9 @@
 /** Every question the editor may ask of an open text, each answered by one feature. */
 import type { Connection, Position } from 'vscode-languageserver';
+import type { Drawing } from '../drawing/drawing.ts';
+import { writePdf } from '../drawing/page/write-pdf.ts';
+import { panelPage } from '../drawing/panel-page.ts';
+import { writeSvg } from '../drawing/write-svg.ts';
 import { documentOutline } from './features/document-outline.ts';
 import { foldsOf } from './features/folds.ts';
 import { formatting } from './features/formatting.ts';
@@ -12,10 +16,15 @@ import { fileProposals, usedPathAt } from './features/use-proposals.ts';
 import { offsetAt } from './from-protocol.ts';
 import type { AnalysedDocument, OpenDocuments } from './open-documents.ts';
 import { mentionsInWorkspace } from './workspace-names.ts';
-import { type DrawingQuestion, drawingRequest, svgRequest } from './preview-messages.ts';
+import {
+  type DrawingForm,
+  type DrawingQuestion,
+  drawingRequest,
+  type FileQuestion,
+  fileRequest,
+} from './preview-messages.ts';
 import type { StickPlans } from './stick-plans.ts';
 import { documentName } from './workspace-files.ts';
-import { writeSvg } from '../drawing/write-svg.ts';
 import {
   codeActionOf,
   completionOf,
@@ -29,6 +38,7 @@ import {
   replacementOf,
   symbolOf,
 } from './to-protocol.ts';
+import { loadTypefaces } from './typefaces.ts';
 
 interface DocumentQuestion {
   readonly textDocument: { readonly uri: string };
@@ -156,11 +166,18 @@ export function answerQuestions(
       previewOf(document, view, (analysis) => stickPlans.plansOf(uri, analysis)),
     ),
   );
-  connection.onRequest(svgRequest, ({ uri, view }: DrawingQuestion) =>
-    answeredLater('SVG', uri, async (document) => {
+  connection.onRequest(fileRequest, ({ uri, view, as: form }: FileQuestion) =>
+    answeredLater('File', uri, async (document) => {
       const { source, view: chosen } = chosenView(document, view);
       const content = await contentOf(source, chosen, (analysis) => stickPlans.plansOf(uri, analysis));
-      return content?.drawing ? writeSvg(content.drawing, documentName(uri)) : null;
+      return content?.drawing ? fileOf(content.drawing, form, documentName(uri)) : null;
     }),
   );
+}
+
+/** The drawing as a file, in base 64; `source` names the design's file. */
+async function fileOf(drawing: Drawing, form: DrawingForm, source: string): Promise<string> {
+  if (form === 'svg') return Buffer.from(writeSvg(drawing, source)).toString('base64');
+  const pdf = await writePdf(panelPage(drawing, source), await loadTypefaces());
+  return Buffer.from(pdf).toString('base64');
 }

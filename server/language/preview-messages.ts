@@ -8,8 +8,8 @@ export type { LengthUnit };
 /** Request, client → server: `DrawingQuestion` in, `DrawingAnswer` or null (not open) out. */
 export const drawingRequest = 'halflap/drawing';
 
-/** Request, client → server: `DrawingQuestion` in, the view as the text of an SVG file out; null where it has no drawing. */
-export const svgRequest = 'halflap/svg';
+/** Request, client → server: `FileQuestion` in, the bytes of the file in base 64 out; null where the view has no drawing. */
+export const fileRequest = 'halflap/file';
 
 /** Notification, server → client, after each new analysis: `AnalysedNotice`. */
 export const analysedNotification = 'halflap/analysed';
@@ -24,6 +24,13 @@ export interface DrawingQuestion {
   readonly uri: string;
   /** Id of the view wanted; null, or an id that isn't there, gives the first view. */
   readonly view: string | null;
+}
+
+/** Forms of file that a view can be written in, at full size. */
+export type DrawingForm = 'svg' | 'pdf';
+
+export interface FileQuestion extends DrawingQuestion {
+  readonly as: DrawingForm;
 }
 
 /** One way to look at the design. */

@@ -157,6 +157,22 @@ export const previewCases = [
     await until('selected words', () => editor.document.getText(text.selection).startsWith('piece arm'));
   }),
 
+  it('a click on a drawn piece moves the cursor of the editor to its words', async () => {
+    const editor = await LapEditor.open('disc.lap');
+    const text = await vscode.window.showTextDocument(editor.document, vscode.ViewColumn.One);
+    text.selection = new vscode.Selection(new vscode.Position(0, 0), new vscode.Position(0, 0));
+    const frame = await previewFrame();
+    await frame.click('#fit');
+    await settledInk();
+    // the middle of the round panel is a node: the strips that cross there come from the grid's words
+    await frame.click('#drawing');
+    await until('a selection in the text', () => !text.selection.isEmpty);
+    assert.match(editor.document.getText(text.selection), /mesh|ash/);
+    assert.match(await textOf('card'), /^S\d* strip of mesh/);
+    await frame.evaluate(`document.querySelector('#drawing').focus()`);
+    await (await windowPage()).keyboard.press('Escape');
+  }),
+
   it('is readable in every theme', async () => {
     const editor = await LapEditor.open('disc.lap');
     const text = await vscode.window.showTextDocument(editor.document, vscode.ViewColumn.One);

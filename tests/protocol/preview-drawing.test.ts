@@ -82,4 +82,16 @@ describe('the drawing', () => {
     expect(answer).toMatchObject({ stale: true, view: 'panel window' });
     expect(drawn(answer, 'piece')).toBe(276);
   });
+
+  it('is written as a file at full size where a view has one', async () => {
+    const uri = 'file:///saved.lap';
+    await session.open(uri, disc);
+    const file = async (view: string, form: string): Promise<string | null> => {
+      const content = await session.ask<string | null>('halflap/file', { uri, view, as: form });
+      return content && Buffer.from(content, 'base64').toString('latin1');
+    };
+    expect(await file('panel window', 'svg')).toMatch(/^<svg [^>]*width="[\d.]+mm"/);
+    expect(await file('pieces', 'pdf')).toMatch(/^%PDF-1\.\d/);
+    expect(await file('settings', 'svg')).toBeNull();
+  });
 });

@@ -2,7 +2,7 @@
 import type { LengthUnit } from '../../../server/language/preview-messages.ts';
 import type { Camera } from '../webview-messages.ts';
 import { Backdrop } from './backdrop.ts';
-import { fitted, onPage, onPanel, type PagePoint, type PageSize, panned, zoomed } from './camera.ts';
+import { onPage, onPanel, type PagePoint, type PageSize, panned, readable, zoomed } from './camera.ts';
 import { type Measuring, measuringNothing, pointedAt, pointSet } from './measure.ts';
 import { paintOverlay } from './overlay.ts';
 import type { Picture } from './painter.ts';
@@ -96,7 +96,7 @@ export class Board {
   }
 
   get currentCamera(): Camera | null {
-    return this.camera ?? (this.prepared && fitted(this.prepared.drawing.bounds, this.size));
+    return this.camera ?? (this.prepared && readable(this.prepared.drawing, this.size));
   }
 
   zoomBy(factor: number, at: PagePoint | null): void {

@@ -30,6 +30,23 @@ export function fitted({ left, bottom, right, top }: Bounds, { width, height }: 
   return { scale: limited(Math.min(across, up)), x: (left + right) / 2, y: (bottom + top) / 2 };
 }
 
+/** Letters are read with ease from this size on, in pixels. */
+const readableLetters = 11;
+
+/**
+ * As `fitted`, but near enough to read the words, as far as the page's width allows: a drawing that is then too tall
+ * begins at its top.
+ */
+export function readable({ bounds, texts }: Pick<Drawing, 'bounds' | 'texts'>, size: PageSize): Camera {
+  const whole = fitted(bounds, size);
+  if (texts.length === 0) return whole;
+  const smallest = texts.reduce((least, text) => Math.min(least, text.size), Infinity);
+  const across = fitted({ ...bounds, bottom: bounds.top }, size).scale;
+  const scale = Math.max(whole.scale, Math.min(across, limited(readableLetters / smallest)));
+  const isTooTall = (bounds.top - bounds.bottom) * scale > size.height - 2 * margin;
+  return { ...whole, scale, y: isTooTall ? bounds.top - (size.height / 2 - margin) / scale : whole.y };
+}
+
 /** The camera brought nearer by `factor` (within limits), so that what lies under `at` stays there. */
 export function zoomed(camera: Camera, factor: number, at: PagePoint, size: PageSize): Camera {
   const scale = limited(camera.scale * factor);

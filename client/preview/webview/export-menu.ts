@@ -1,11 +1,12 @@
 /** The entries of the Save menu: the drawing from the server, the picture from the page. */
+import type { DrawingForm } from '../../../server/language/preview-messages.ts';
 import type { MessageToEditor } from '../webview-messages.ts';
 import type { Board } from './board.ts';
 import { base64Of, copyPicture, pictureBlob } from './export-picture.ts';
 import type { PageElements } from './page-elements.ts';
 
 export function listenForExports(
-  { saving, saveSvg, savePng, copy, pictureScale }: PageElements,
+  { saving, saveSvg, savePdf, savePng, copy, pictureScale }: PageElements,
   board: Board,
   send: (message: MessageToEditor) => void,
 ): void {
@@ -14,13 +15,13 @@ export function listenForExports(
     saving.open = false;
     void action();
   };
-  saveSvg.addEventListener(
-    'click',
+  const drawing = (form: DrawingForm): (() => void) =>
     menu(() => {
-      send({ type: 'save', as: 'svg' });
+      send({ type: 'save', as: form });
       return Promise.resolve();
-    }),
-  );
+    });
+  saveSvg.addEventListener('click', drawing('svg'));
+  savePdf.addEventListener('click', drawing('pdf'));
   savePng.addEventListener(
     'click',
     menu(async () => {

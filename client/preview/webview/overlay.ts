@@ -62,7 +62,7 @@ function outlineThing(context: Context, overlay: Overlay, { kind, index }: Picke
 }
 
 /** A dashed outline round what the words made, and a badge at the first of it in sight. */
-function paintSpot(context: Context, overlay: Overlay, { kind, severity }: Spot): void {
+function paintSpot(context: Context, overlay: Overlay, { kind, severity, hasSign }: Spot): void {
   const { camera, size, density, palette } = overlay;
   const colour = severity === 'error' ? palette.error : palette.warning;
   let badge: PagePoint | null = null;
@@ -78,7 +78,7 @@ function paintSpot(context: Context, overlay: Overlay, { kind, severity }: Spot)
     context.stroke(kind.path);
   }
   plainly(context, overlay);
-  if (badge) paintBadge(context, palette, badge, colour, severity === 'error' ? '!' : '?');
+  if (badge && hasSign) paintBadge(context, palette, badge, colour, severity === 'error' ? '!' : '?');
 }
 
 function paintBadge(context: Context, palette: Palette, { x, y }: PagePoint, colour: string, sign: string): void {

@@ -21,6 +21,7 @@ export const pageElements = () => ({
   layerList: byId('layer-list', HTMLUListElement),
   saving: byId('saving', HTMLDetailsElement),
   saveSvg: byId('save-svg', HTMLButtonElement),
+  savePdf: byId('save-pdf', HTMLButtonElement),
   savePng: byId('save-png', HTMLButtonElement),
   pictureScale: byId('picture-scale', HTMLSelectElement),
   copy: byId('copy', HTMLButtonElement),

@@ -5,6 +5,8 @@ import { isThing, type PreparedDrawing, type PreparedKind } from './prepared-dra
 export interface Spot {
   readonly kind: PreparedKind;
   readonly severity: PreviewProblem['severity'];
+  /** Whether the sign of the problem stands on it: once a problem. */
+  readonly hasSign: boolean;
 }
 
 /** The shapes of each problem: the pieces and strips its words made, else the outline of what it stands in. */
@@ -22,8 +24,8 @@ export function spotsOf({ layers }: PreparedDrawing, problems: readonly PreviewP
     );
     const things = touched.filter((each) => each.isThing);
     const chosen = things.length > 0 ? things : touched.filter((each) => each.isOutline);
-    for (const { kind } of chosen) {
-      if (spots.get(kind)?.severity !== 'error') spots.set(kind, { kind, severity });
+    for (const [index, { kind }] of chosen.entries()) {
+      if (spots.get(kind)?.severity !== 'error') spots.set(kind, { kind, severity, hasSign: index === 0 });
     }
   }
   return [...spots.values()];

@@ -14,7 +14,7 @@ import { oneOf, onlyFile, readArguments } from '../arguments.ts';
 import { destinationOf, outputHelp, outputOptions, refuseBytesOnTerminal } from '../output-options.ts';
 import { problemLines } from '../problem-lines.ts';
 import { withProgressLine } from '../progress-line.ts';
-import { loadTypefaces } from '../typefaces.ts';
+import { loadTypefaces } from '../../language/typefaces.ts';
 import { writePng } from '../write-png.ts';
 import { placeOf, readSource } from '../read-source.ts';
 import type { Verb } from '../verb.ts';

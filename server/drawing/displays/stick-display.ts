@@ -58,7 +58,7 @@ function stickTile(plan: PlanStock, stick: Stick, stock: StripStock, units: Leng
   return {
     width: stick.lengthMm,
     height: stickHeight,
-    heading: `${stick.count} × ${plan.stock} ${figure(stick.lengthMm)}`,
+    heading: `${stick.count} × ${plan.stock} ${figure(stick.lengthMm)}${paperUnit(units)}`,
     shapes: [
       whole,
       ...cuts.map(({ mark, from, length }): TileShape => ({

@@ -119,21 +119,25 @@ export function settingsTable(settings: readonly PlanSetting[], units: LengthUni
   };
 }
 
-/** One row a step of the job. */
+/** One row a step of the job; times have their columns where any is known. */
 export function stepsTable(steps: readonly PlanStep[]): PreviewTable {
+  const isTimed = steps.some(({ handsOnMin, waitH }) => handsOnMin !== null || waitH !== null);
+  const times = ({ handsOnMin, waitH }: PlanStep): string[] => [
+    handsOnMin === null ? '' : String(Math.round(handsOnMin)),
+    waitH === null ? '' : String(waitH),
+  ];
   return {
     caption: 'Steps of the job',
-    columns: [figures('No.'), words('Step'), figures('Minutes'), figures('Wait, h'), words('Gate'), words('Caution')],
-    rows: steps.map(({ order, title, handsOnMin, waitH, gate, caution }): Row => ({
+    columns: [
+      figures('No.'),
+      words('Step'),
+      ...(isTimed ? [figures('Minutes'), figures('Wait, h')] : []),
+      words('Gate'),
+      words('Caution'),
+    ],
+    rows: steps.map((step): Row => ({
       mark: null,
-      cells: [
-        String(order),
-        title,
-        handsOnMin === null ? '' : String(Math.round(handsOnMin)),
-        waitH === null ? '' : String(waitH),
-        gate ?? '',
-        caution ?? '',
-      ],
+      cells: [String(step.order), step.title, ...(isTimed ? times(step) : []), step.gate ?? '', step.caution ?? ''],
     })),
   };
 }

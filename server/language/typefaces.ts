@@ -1,6 +1,6 @@
 /** The typefaces that come with the program, read once when something is to be printed. */
 import { typefaceOf, type Typefaces } from '../drawing/page/typeface.ts';
-import { readCarried } from '../language/carried-files.ts';
+import { readCarried } from './carried-files.ts';
 
 /** Font files by the name that the bundle gives them, with the places in their packages. */
 export const fontFiles = {

@@ -1,0 +1,132 @@
+/** Views beside the panel: pieces and strips at true size, sticks with their cuts, the work put together. */
+import { describe, expect, it } from 'vitest';
+import { analyse } from '../../server/analyse.ts';
+import type { Work } from '../../server/design/work-model.ts';
+import { displayPieces, displayStrips } from '../../server/drawing/displays/mark-display.ts';
+import { displaySticks } from '../../server/drawing/displays/stick-display.ts';
+import { displayWork } from '../../server/drawing/displays/work-display.ts';
+import type { Drawing } from '../../server/drawing/drawing.ts';
+import { drawingBounds } from '../../server/drawing/drawing-bounds.ts';
+import { placedRings } from '../../server/drawing/placed-rings.ts';
+import { writeSvg } from '../../server/drawing/write-svg.ts';
+import type { PlanStock } from '../../server/shop/shop-plan.ts';
+import { handMadeDesign, handMadeKinds, handMadePanel } from '../hand-made-panel.ts';
+import { disc } from '../protocol/disc.ts';
+
+const range = { start: 0, end: 0 };
+const texts = ({ texts: words }: Drawing): string[] => words.map(({ text }) => text);
+
+/** Length and height of everything drawn of one mark. */
+function sizeOf({ layers }: Drawing, mark: string): { width: number; height: number } {
+  const kinds = layers.map((layer) => ({ ...layer, kinds: layer.kinds.filter((kind) => kind.mark === mark) }));
+  const { left, right, top, bottom } = drawingBounds(kinds);
+  return { width: right - left, height: top - bottom };
+}
+
+describe('pieces and strips', () => {
+  it('stand at their true size, with lengths, edges, bevels and numbers', () => {
+    const drawing = displayPieces(handMadeKinds, 'mm', 'Tray');
+    const { width, height } = sizeOf(drawing, 'A&1');
+    expect([width, height]).toEqual([20, 3]);
+    expect(texts(drawing)).toEqual([
+      'A&1',
+      'arm of spoke',
+      '20.0 mm long, edges 17.0',
+      'bass, face 3.0, 10.0 deep',
+      'end 1 45°/45°, end 2 90°/90°',
+      '4 to make and 1 spare: 5 to cut',
+    ]);
+  });
+
+  it('show the notches that are seen from the front', () => {
+    const drawing = displayStrips(handMadeKinds, 'mm', 'Tray');
+    expect(sizeOf(drawing, 'S1').width).toBe(72);
+    const mouths = drawing.layers.filter(({ kind }) => kind === 'note').flatMap(({ kinds }) => kinds);
+    // S1 is notched from above, S2 from below
+    expect(mouths.map(({ mark, rings }) => [mark, rings.length])).toEqual([['S1', 1]]);
+    expect(mouths[0]?.rings[0]?.[0]).toBeCloseTo(36 - 3.05 / 2, 9);
+  });
+
+  it('do not lie over one another, nor do their words', () => {
+    const { kinds } = analyse(disc.replace('radius 150', 'radius 90'));
+    const { layers } = displayStrips(kinds, 'mm', 'Disc');
+    const rows = layers
+      .filter(({ kind }) => kind === 'strip')
+      .flatMap((layer) => layer.kinds)
+      .map(({ placements }) => placements[1] ?? 0)
+      .sort((a, b) => a - b);
+    expect(rows.length).toBe(kinds.strips.length);
+    const gaps = rows.slice(1).map((row, index) => row - (rows[index] ?? 0));
+    expect(Math.min(...gaps)).toBeGreaterThan(10);
+  });
+});
+
+describe('sticks', () => {
+  const plan: PlanStock = {
+    ...{ stock: 'ash', objective: 'sticks', needMm: 144, kerfMm: 3, endTrimMm: 5 },
+    ...{ sticksUsed: 2, stickMm: 1200, value: 2, bound: 1.2, proven: true, wastePct: 75, cost: null, problems: [] },
+    sticks: [{ lengthMm: 600, count: 2, offcutMm: 435, cuts: [{ mark: 'S1', lengthMm: 72, n: 2 }] }],
+  } as unknown as PlanStock;
+
+  it('have their cuts one behind the other, a saw cut between, behind the end trim', () => {
+    const drawing = displaySticks([plan], handMadeDesign.strips, 'mm', 'Tray');
+    const cuts = drawing.layers.filter(({ kind }) => kind === 'piece').flatMap(({ kinds }) => kinds);
+    expect(cuts.map(({ mark, placements }) => [mark, placements[0]])).toEqual([
+      ['S1', 5],
+      ['S1', 5 + 72 + 3],
+    ]);
+    expect(texts(drawing)).toContain('2 × ash 600.0 mm');
+    expect(drawing.summary[0]).toBe('ash: 2 sticks, 75 % left over, proven fewest');
+  });
+});
+
+describe('the assembled work', () => {
+  const placed = (mirrored: boolean, panels = [handMadePanel]): Drawing => {
+    const work: Work = {
+      ...{ name: 'pair', range, nameRange: range, copies: 2, hanging: null, finish: null, moisture: null },
+      placements: [
+        {
+          part: { kind: 'panel', panel: handMadePanel.panel },
+          at: { x: 100, y: 50 },
+          turn: 90,
+          mirrored,
+          layer: 0,
+          range,
+        },
+      ],
+    } as unknown as Work;
+    return displayWork(work, { panels, blanks: [], kinds: handMadeKinds }, 'Pair');
+  };
+
+  it('lays a panel where it is placed, turned, and sawn to its outline', () => {
+    const drawing = placed(false);
+    const strips = drawing.layers.filter(({ kind }) => kind === 'strip');
+    // p ↦ R(90°)·p + (100, 50): the region's corner (−30, −20) comes to (120, 20)
+    expect(strips[0]?.clip?.[0]?.slice(0, 2)).toEqual([120, 20]);
+    const [first] = [
+      ...placedRings(strips[0]?.kinds[0] ?? { ...{ mark: '', label: '', rings: [], range }, placements: [] }),
+    ];
+    // the strip's lower left corner (−36, −1.5)
+    expect(first?.[0]?.[0]).toBeCloseTo(101.5, 9);
+    expect(first?.[0]?.[1]).toBeCloseTo(14, 9);
+    expect(drawing.layers.some(({ kind }) => kind === 'outline')).toBe(false);
+  });
+
+  it('mirrors before it turns', () => {
+    const strips = placed(true).layers.filter(({ kind }) => kind === 'strip');
+    // M: (−30, −20) ↦ (−30, 20), turned to (−20, −30), moved
+    expect(strips[0]?.clip?.[0]?.slice(0, 2)).toEqual([80, 20]);
+  });
+
+  it('is written as SVG with its panels cut by their outlines', () => {
+    const svg = writeSvg(placed(false), 'pair.lap');
+    expect(svg).toContain('<clipPath id="layer-clip-0">');
+    expect(svg).toContain('clip-path="url(#layer-clip-0)"');
+    expect(svg).toContain('<title id="drawing-title">Pair, work pair</title>');
+  });
+
+  it('says which part is left out', () => {
+    expect(placed(false).summary).toEqual(['Work pair, 2 copies', '1 part placed, seen from the front']);
+    expect(placed(false, []).summary[2]).toBe('Not drawn, because of errors: tray <1>');
+  });
+});
