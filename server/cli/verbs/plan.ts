@@ -17,7 +17,7 @@ import { withLiveLine, withProgressLine } from '../progress-line.ts';
 import { placeOf, readSource, type Source } from '../read-source.ts';
 import type { Terminal } from '../terminal.ts';
 import type { Verb } from '../verb.ts';
-import { loadTypefaces } from '../typefaces.ts';
+import { loadTypefaces } from '../../language/typefaces.ts';
 import { checkFolder, writeFolder } from '../write-folder.ts';
 import { checkDestination, type Destination, writeOutput } from '../write-output.ts';
 import { exitCode, WrongUsage } from '../wrong-usage.ts';
