@@ -7,6 +7,7 @@ import { loadFiles } from './design/load-files.ts';
 import type { NameIndex } from './design/name-index.ts';
 import { nowhere, type SourceFiles, type SourcePlace } from './design/source-file.ts';
 import { benchProblems } from './lattice/bench-checks.ts';
+import { panelQuantity } from './design/panel-quantity.ts';
 import { layOutPanel } from './lattice/lay-out-panel.ts';
 import type { LaidPanel } from './lattice/laid-panel.ts';
 import { stripProblems } from './lattice/strip-checks.ts';
@@ -39,7 +40,7 @@ export function analyse(text: string, place: SourcePlace = nowhere): Analysis {
   const files = loadFiles(text, place);
   const { tree } = files[0].parsed;
   const { design, names, problems: designProblems } = buildFiles(files);
-  const laid = design.panels.map((panel) => layOutPanel(panel, design.work?.copies));
+  const laid = design.panels.map((panel) => layOutPanel(panel, panelQuantity(design, panel)));
   const panels = laid.flatMap((result) => (result.panel ? [result.panel] : []));
   const latticeProblems = [
     ...laid.flatMap((result) => result.problems),

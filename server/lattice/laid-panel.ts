@@ -108,7 +108,7 @@ export interface Sliver {
 
 export interface LaidPanel {
   readonly panel: Panel;
-  /** How many are made: the panel's copies times the work's. All other figures are for one. */
+  /** How many are made in all. All other figures are for one. */
   readonly quantity: number;
   /** The region as polygons (curves flattened within the tolerance): outer contours and holes. */
   readonly region: readonly Polygon[];

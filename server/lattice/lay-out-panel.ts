@@ -29,7 +29,7 @@ export interface LaidOut {
 }
 
 /** Strips follow the drawing; openings, nodes and infill follow the lattice as measured, where it was. */
-export function layOutPanel(panel: Panel, workCopies = 1): LaidOut {
+export function layOutPanel(panel: Panel, quantity = panel.copies): LaidOut {
   const drawn = panelRegion(panel);
   const { region, areaMm2, perimeterMm, families } = panel.grid.measured
     ? panelRegion({ ...panel, grid: measuredGrid(panel.grid) })
@@ -57,7 +57,7 @@ export function layOutPanel(panel: Panel, workCopies = 1): LaidOut {
   return {
     panel: {
       panel,
-      quantity: panel.copies * workCopies,
+      quantity,
       region: region.rings,
       areaMm2,
       perimeterMm,

@@ -137,7 +137,7 @@ function problemsOf(kit: Kit, laid: LaidPanel | undefined, others: readonly Kit[
   if (!laid) problems.push(`Panel ${kit.panel.name} is not laid out; the bags are not known.`);
   else if (laid.quantity !== kit.students)
     problems.push(
-      `${kit.students} students build one ${kit.panel.name} each, and ${laid.quantity} are made; make the panel's copies ${kit.students}.`,
+      `${laid.quantity} of ${kit.panel.name} are made and ${kit.students} go into the bags; the others are not in them.`,
     );
   if (others.length > 0)
     problems.push(

@@ -80,7 +80,7 @@ function unitsOf(per: LabourRate['per'], step: string, plan: CountedPlan): numbe
     case 'strip':
       return sum(plan.strips.map(({ total }) => total));
     case 'cell':
-      return sum(plan.panels.map(({ copies, cells }) => plan.copies * copies * sum(cells.map(({ needed }) => needed))));
+      return sum(plan.panels.map(({ quantity, cells }) => quantity * sum(cells.map(({ needed }) => needed))));
     case 'mix':
       return plan.copies * sum(plan.pours.map(({ layers }) => sum(layers.map(({ mixes }) => mixes))));
     case 'metre':
@@ -91,7 +91,7 @@ function unitsOf(per: LabourRate['per'], step: string, plan: CountedPlan): numbe
 /** Of edge to saw, of band to bend, or of stick to mill and cut. */
 function metresOf(step: string, plan: CountedPlan): number {
   if (step === 'saw outlines')
-    return sum(plan.panels.map(({ copies, perimeterMm }) => plan.copies * copies * perimeterMm)) / 1000;
+    return sum(plan.panels.map(({ quantity, perimeterMm }) => quantity * perimeterMm)) / 1000;
   if (step === 'bend bands')
     return (
       (plan.copies * sum(plan.bands.map(({ laminations }) => sum(laminations.map(({ lengthMm }) => lengthMm))))) / 1000

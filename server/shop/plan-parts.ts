@@ -23,6 +23,7 @@ export function planPanel(laid: LaidPanel): PlanPanel {
   return {
     name: laid.panel.name,
     copies: laid.panel.copies,
+    quantity: laid.quantity,
     edge: laid.panel.edge,
     areaMm2: planArea(laid.areaMm2),
     perimeterMm: planLength(laid.perimeterMm),

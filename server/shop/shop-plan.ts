@@ -47,6 +47,8 @@ export interface PlanNotch {
 export interface PlanPanel {
   name: string;
   copies: number;
+  /** Made in all: copies times those of the work, or one for each student of a class. */
+  quantity: number;
   edge: 'sawn' | 'framed';
   areaMm2: number;
   perimeterMm: number;

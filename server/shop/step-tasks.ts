@@ -45,7 +45,7 @@ export function tasksOf(step: JobStep, planned: PlannedDesign, plan: TaskFigures
     case 'register templates':
       return ['Lay each template on the real lattice by its three numbered nodes.'];
     case 'saw outlines':
-      return sawTasks(planned, plan);
+      return sawTasks(planned);
     case 'bend bands':
       return planned.design.bands.map(
         ({ name, laminations }) => `${name}: ${counted(laminations, 'lamination')}, hollows first.`,
@@ -78,14 +78,14 @@ export function tasksOf(step: JobStep, planned: PlannedDesign, plan: TaskFigures
 const framed = ({ panels }: PlannedDesign): string[] =>
   panels.filter(({ panel }) => panel.edge === 'framed').map(({ panel }) => panel.name);
 
-function sawTasks({ design, panels }: PlannedDesign, { copies }: TaskFigures): string[] {
+function sawTasks({ design, panels }: PlannedDesign): string[] {
   const bench = design.benches.find(({ bandKerf, bandBlade }) => bandKerf !== null || bandBlade !== null);
   const radius = bench?.bandRadius == null ? '' : `; the blade turns no tighter than ${mm(bench.bandRadius)}`;
   return panels
     .filter(({ panel }) => panel.edge === 'sawn')
     .map(
-      ({ panel, perimeterMm }) =>
-        `${panel.name}: ${panel.copies * copies} to saw, ${mm(perimeterMm)} mm round each${radius}; then sand to the line.`,
+      ({ panel, quantity, perimeterMm }) =>
+        `${panel.name}: ${quantity} to saw, ${mm(perimeterMm)} mm round each${radius}; then sand to the line.`,
     );
 }
 

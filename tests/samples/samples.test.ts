@@ -40,10 +40,10 @@ describe.each(files)('%s', (file) => {
     }
     for (const item of [...plan.pieces, ...plan.strips]) expect(item.total).toBe(item.make + item.spare);
     expect(sum(plan.pieces.map(({ make }) => make))).toBe(
-      sum(plan.panels.map(({ copies, infill }) => plan.copies * copies * infill.make)),
+      sum(plan.panels.map(({ quantity, infill }) => quantity * infill.make)),
     );
     expect(sum(plan.strips.map(({ make }) => make))).toBe(
-      sum(plan.panels.map(({ copies, strips }) => plan.copies * copies * strips)),
+      sum(plan.panels.map(({ quantity, strips }) => quantity * strips)),
     );
     const marks = [...plan.pieces, ...plan.strips].map(({ mark }) => mark);
     expect(new Set(marks).size).toBe(marks.length);

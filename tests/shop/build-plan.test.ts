@@ -38,6 +38,7 @@ describe('the plan', () => {
       {
         name: 'tray <1>',
         copies: 2,
+        quantity: 2,
         edge: 'sawn',
         areaMm2: 2400,
         perimeterMm: 200,

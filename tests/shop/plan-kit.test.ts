@@ -109,9 +109,11 @@ describe('what is done, and what the class does', () => {
     expect(card.join('\n')).not.toContain('Notch the strips');
   });
 
-  test('copies that do not match the students are said, and so is a second class', () => {
+  test('one is made for each student, whatever the copies; more than the class needs is said, and so is a second class', () => {
     expect(kitFor({}).problems).toEqual([]);
-    expect(kitFor({}, 1).problems.join()).toContain('make the panel’s copies 12'.replace('’', "'"));
+    expect(planFor({}, 1)).toMatchObject({ panels: [{ copies: 1, quantity: 12 }] });
+    expect(planFor({}, 1).pieces).toEqual(planFor({}, 12).pieces);
+    expect(kitFor({}, 13).problems.join()).toContain('13 of blade are made and 12 go into the bags');
     const panel = coaster(12);
     const { kit } = planOf([panel], { kits: [kitOf(panel), { ...kitOf(panel), name: 'evening' }] });
     expect(kit?.problems.join()).toContain('evening is left out');

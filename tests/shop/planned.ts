@@ -1,6 +1,7 @@
 /** Plans of designs built without text, and the cutting plans they need. */
 import type { Design, Panel } from '../../server/design/design-model.ts';
 import { emptyDesign } from '../../server/design/empty-design.ts';
+import { panelQuantity } from '../../server/design/panel-quantity.ts';
 import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
 import { buildPlan, type PlannedDesign } from '../../server/shop/build-plan.ts';
 import { markKinds } from '../../server/shop/mark-kinds.ts';
@@ -14,7 +15,7 @@ import { stockDemands } from '../../server/shop/stock/stock-demands.ts';
 /** A design of these panels and whatever else. */
 export function plannedOf(panels: readonly Panel[], more: Partial<Design> = {}): PlannedDesign {
   const design: Design = { ...emptyDesign, panels, ...more };
-  const laid = panels.flatMap((panel) => layOutPanel(panel, design.work?.copies).panel ?? []);
+  const laid = panels.flatMap((panel) => layOutPanel(panel, panelQuantity(design, panel)).panel ?? []);
   return { revision: '00000000', design, panels: laid, kinds: markKinds(laid, design.kits), incomplete: false };
 }
 

@@ -128,7 +128,7 @@ describe('spares of a mark', () => {
     });
   const kindsOf = (copies: number, workCopies: number, more?: Partial<Kit>) => {
     const design = panel(copies);
-    const { panel: laid } = layOutPanel(design, workCopies);
+    const { panel: laid } = layOutPanel(design, copies * workCopies);
     return markKinds(laid ? [laid] : [], more ? [kitOf(design, more)] : []);
   };
 
