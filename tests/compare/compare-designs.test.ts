@@ -28,7 +28,9 @@ describe('the sizes of a design', () => {
   test('two copies instead of one count twice, and nothing else changes its size', () => {
     const change = changeOf({}, { copies: 2 });
     expect(change.panels).toMatchObject([{ change: 'changed', drawn: { onlyOld: 0, onlyNew: 0 } }]);
-    expect(change.panels[0]?.fields).toEqual([{ change: 'changed', path: ['copies'], old: 1, new: 2 }]);
+    expect(change.panels[0]?.fields).toEqual(
+      ['copies', 'quantity'].map((field) => ({ change: 'changed', path: [field], old: 1, new: 2 })),
+    );
     for (const { aspects, old, new: now } of [...change.pieces.changes, ...change.strips.changes]) {
       expect(aspects).toEqual(['count']);
       expect(now?.make).toBe(2 * (old?.make ?? 0));
