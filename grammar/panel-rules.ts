@@ -6,6 +6,7 @@ import type {
   CentredProperty,
   CutCellsProperty,
   EdgeProperty,
+  FitShapeSyntax,
   NodeAtProperty,
   PanelShapeSyntax,
   ShapeProperty,
@@ -61,6 +62,13 @@ export class PanelRules extends FillRules {
           ALT: () => this.SUBRULE(this.hexagonOfCells),
         },
         {
+          GATE: () =>
+            this.isAhead(2, NumberToken) ||
+            this.isAhead(2, LeftBracket) ||
+            (this.isAhead(2, Word) && this.isAhead(3, keyword.x)),
+          ALT: () => this.SUBRULE(this.fitOfCells),
+        },
+        {
           GATE: () => this.isAhead(1, Word) && !this.isAhead(2, keyword.x) && !this.arithmeticAhead(2),
           ALT: () => {
             const name = this.SUBRULE(this.name, { ARGS: ['the name of an outline'] });
@@ -70,7 +78,8 @@ export class PanelRules extends FillRules {
         { ALT: () => this.SUBRULE(this.widthByHeight) },
       ],
       IGNORE_AMBIGUITIES: true,
-      ERR_MSG: 'the name of an outline, `420 x 297`, `5 x 4 cells` or `hexagon 3 cells`',
+      ERR_MSG:
+        'the name of an outline, `420 x 297`, `5 x 4 cells`, `hexagon 3 cells` or `fit 21 x 8 cells in 900 x 380 by pitch`',
     }),
   );
 
@@ -82,6 +91,32 @@ export class PanelRules extends FillRules {
       kind: 'hexagon of cells',
       cells: count,
       range: spanOf(rangeOf(word), rangeOf(last)),
+    }));
+  });
+
+  private fitOfCells = this.RULE('fitOfCells', (): PanelShapeSyntax => {
+    const word = this.CONSUME(keyword.fit);
+    const across = this.SUBRULE(this.expression);
+    this.CONSUME(keyword.x, { ERR_MSG: '`x` between the cells across and up' });
+    const up = this.SUBRULE2(this.expression);
+    this.CONSUME(keyword.cells);
+    this.CONSUME(keyword.in);
+    const width = this.SUBRULE3(this.expression);
+    this.CONSUME2(keyword.x, { ERR_MSG: '`x` between the width and the height' });
+    const height = this.SUBRULE4(this.expression);
+    this.CONSUME(keyword.by);
+    const by = this.OR({
+      DEF: [{ ALT: () => this.CONSUME(keyword.pitch) }, { ALT: () => this.CONSUME(keyword.frame) }],
+      ERR_MSG: '`pitch` or `frame`',
+    });
+    return this.ACTION(() => ({
+      kind: 'fit',
+      across,
+      up,
+      width,
+      height,
+      by: by.image as FitShapeSyntax['by'],
+      range: spanOf(rangeOf(word), rangeOf(by)),
     }));
   });
 

@@ -57,6 +57,8 @@ export const problemCatalogue = {
   nothingToFill: entry('LAP0703', 'warning'),
   mapDoesNotFit: entry('LAP0704', 'error'),
   sliverLeft: entry('LAP0705', 'information'),
+  fitLeavesOver: entry('LAP0706', 'warning'),
+  fitTooLarge: entry('LAP0707', 'error'),
   notACurrency: entry('LAP0801', 'error'),
   secondCurrency: entry('LAP0802', 'error'),
   faceFromKerfUnclear: entry('LAP0803', 'error'),

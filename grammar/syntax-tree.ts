@@ -342,7 +342,18 @@ export interface NodeAtProperty extends Phrase {
   readonly at: PointSyntax;
 }
 
+/** `fit 21 x 8 cells in 900 x 380 by pitch`. */
+export interface FitShapeSyntax extends Node {
+  readonly kind: 'fit';
+  readonly across: Expression;
+  readonly up: Expression;
+  readonly width: Expression;
+  readonly height: Expression;
+  readonly by: 'pitch' | 'frame';
+}
+
 export type PanelShapeSyntax =
+  | FitShapeSyntax
   | ({ readonly kind: 'outline'; readonly name: Name } & Node)
   | ({ readonly kind: 'rectangle' | 'cells'; readonly width: Expression; readonly height: Expression } & Node)
   | ({ readonly kind: 'hexagon of cells'; readonly cells: Expression } & Node);

@@ -113,6 +113,7 @@ export const knownWords = {
   sharp: constant('The corners below 90°.'),
   wide: constant('The corners above 90°.'),
   sawn: constant('Whole pieces, sawn through later.'),
+  frame: property('The members round a framed panel.'),
   framed: constant('Pieces fitted to a frame.'),
   trim: constant('The whole motif, cut by the frame; on a bench, what infill is cut longer by before its bevels.'),
   own: constant('The motif set into what the frame leaves of the cell.'),

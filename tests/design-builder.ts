@@ -163,6 +163,7 @@ export function panelOf(grid: Grid, shape: PanelShape, more: Partial<Panel> = {}
     fills: [],
     map: null,
     cutCells: 'trim',
+    fit: null,
     frame: null,
     sliver: null,
     copies: 1,

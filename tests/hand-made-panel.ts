@@ -55,6 +55,7 @@ const panel: Panel = {
   fills: [{ shape: 'square', motif, stock: bass, turned: 0, mirrored: false, tips: [], where: [], range }],
   map: null,
   cutCells: 'trim',
+  fit: null,
   frame: null,
   sliver: null,
   copies: 2,

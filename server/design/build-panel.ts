@@ -1,11 +1,13 @@
 /** Panels of the design. */
 import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { PanelDeclaration, PanelShapeSyntax } from '../../grammar/syntax-tree.ts';
+import type { PanelDeclaration, PanelShapeSyntax, ShapeProperty } from '../../grammar/syntax-tree.ts';
 import { buildFill } from './build-fills.ts';
 import type { FillParts } from './build-fills.ts';
+import { buildFit } from './build-fit.ts';
 import { buildMap } from './build-map.ts';
 import type { DesignContext } from './design-context.ts';
-import type { Grid, Panel, PanelShape, Phase } from './design-model.ts';
+import type { Grid, Panel, PanelFit, PanelShape, Phase } from './design-model.ts';
+import { resizedGrid } from './fit-cells.ts';
 import { propertyOf, reportMissing, reportRepeated } from './pick-properties.ts';
 import { readCount, readLength, readPoint } from './read-values.ts';
 
@@ -29,7 +31,11 @@ export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: 
   if (!gridProperty) reportMissing(panel, 'grid', 'grid mesh', context);
   if (!shapeProperty) reportMissing(panel, 'shape', 'shape 5 x 4 cells', context);
   const grid = gridProperty && parts.grids.get(gridProperty.name.text);
-  const shape = shapeProperty ? buildShape(shapeProperty.shape, grid, parts, context) : null;
+  const edge = propertyOf(panel, 'edge')?.edge ?? 'framed';
+  const fit = grid && shapeProperty?.shape.kind === 'fit' ? buildFit(shapeProperty.shape, grid, edge, context) : null;
+  const shape = fit
+    ? cellsOf(fit, shapeProperty)
+    : shapeProperty && buildShape(shapeProperty.shape, grid, parts, context);
   const phase = buildPhase(panel, context);
   const stub = propertyOf(panel, 'stub');
   const stubLength = stub ? readLength(stub.value, 'stub', 'notNegative', context) : 0;
@@ -48,20 +54,24 @@ export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: 
     name: panel.name.text,
     range: panel.range,
     nameRange: panel.name.range,
-    grid,
+    grid: fit ? resizedGrid(grid, fit.side) : grid,
     phase,
     shape,
-    edge: propertyOf(panel, 'edge')?.edge ?? 'framed',
+    edge,
     stub: stubLength,
     tail: tailLength,
     fills: [...fills, ...(mapped?.fills ?? [])],
     map: mapped?.map ?? null,
     cutCells: propertyOf(panel, 'cut cells')?.cutCells ?? 'trim',
+    fit,
     frame: null,
     sliver: sliver ? readLength(sliver.value, 'sliver', 'positive', context) : null,
     copies: copyCount,
   };
 }
+
+const cellsOf = ({ across, up }: PanelFit, shape: ShapeProperty | undefined): PanelShape | null =>
+  shape ? { kind: 'cells', across, up, range: shape.shape.range } : null;
 
 function buildPhase(panel: PanelDeclaration, context: DesignContext): Phase | null {
   const centred = propertyOf(panel, 'centred');
@@ -88,6 +98,8 @@ function buildShape(
       const outline = outlines.get(shape.name.text);
       return outline ? { kind: 'outline', outline, range } : null;
     }
+    case 'fit':
+      return null;
     case 'rectangle': {
       const width = readLength(shape.width, 'width', 'positive', context);
       const height = readLength(shape.height, 'height', 'positive', context);

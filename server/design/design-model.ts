@@ -197,6 +197,26 @@ export type PanelShape =
   | { readonly kind: 'cells'; readonly across: number; readonly up: number; readonly range: SourceRange }
   | { readonly kind: 'hexagonOfCells'; readonly cells: number; readonly range: SourceRange };
 
+/** Another count of cells, and the sides with which it would come out across and up. */
+export interface FitNeighbour {
+  readonly across: number;
+  readonly up: number;
+  readonly sides: { readonly across: number; readonly up: number };
+}
+
+/** How a count of cells was made to come out in a size. */
+export interface PanelFit extends FitNeighbour {
+  readonly by: 'pitch' | 'frame';
+  /** The side that was taken: the smaller of the two. */
+  readonly side: number;
+  /** Room left with that side, mm. */
+  readonly leftOver: { readonly across: number; readonly up: number };
+  /** By frame: widths of its members at the sides, and at top and bottom. */
+  readonly members: { readonly sides: number; readonly rails: number } | null;
+  /** One cell more or less each way, the nearest to coming out both ways first. */
+  readonly neighbours: readonly FitNeighbour[];
+}
+
 /** Where the grid lies under the outline. */
 export type Phase =
   { readonly kind: 'centred'; readonly on: 'node' | 'cell' | 'edge' } | { readonly kind: 'nodeAt'; readonly at: Point };
@@ -276,6 +296,8 @@ export interface Panel extends Named {
   readonly map: CellMap | null;
   /** What a cell cut by the frame gets: its whole motif trimmed, a motif of its own set into what is left, or nothing. */
   readonly cutCells: CutCells;
+  /** How its cells were made to come out in a size; `grid` and `shape` follow it already. Null where that was not asked. */
+  readonly fit: PanelFit | null;
   /** The frame's members; null where the frame is made elsewhere. */
   readonly frame: Frame | null;
   /** A trimmed piece that keeps less than this length is reported, mm. */

@@ -26,6 +26,9 @@ export const kindAngleTolerance = 0.05;
  */
 export const clippingMargin = 1;
 
+/** What is left over of a size, or two widths of a frame's members, that no one sees or planes away, mm. */
+export const fitTolerance = 0.1;
+
 /** Angles nearer than this are the same direction. */
 export const directionTolerance = 0.000_001;
 

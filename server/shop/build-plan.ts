@@ -12,7 +12,7 @@ import { planLabour, withTimes } from './plan-labour.ts';
 import { planMass } from './plan-mass.ts';
 import { planMill } from './plan-mill.ts';
 import { planMovement } from './plan-movement.ts';
-import { planBench, planGrid, planPanel, planPiece, planStrip } from './plan-parts.ts';
+import { planBench, planGrids, planPanel, planPiece, planStrip } from './plan-parts.ts';
 import { notchingBench, planSettings } from './plan-settings.ts';
 import { planSteps } from './plan-steps.ts';
 import { planStocks } from './plan-stocks.ts';
@@ -46,7 +46,7 @@ export function buildPlan(planned: PlannedDesign, source: string, cuttings: read
     revision: planned.revision,
     copies: work?.copies ?? 1,
     incomplete: planned.incomplete,
-    grids: design.grids.map(planGrid),
+    grids: planGrids(design.grids, panels),
     benches: design.benches.map(planBench),
     panels: panels.map(planPanel),
     pieces: kinds.pieces.map(planPiece),

@@ -7,7 +7,15 @@ import type { MarkedPiece, MarkedStrip } from './marked-kinds.ts';
 import { planAngle, planArea, planLength } from './plan-rounding.ts';
 import type { PlanBench, PlanBreakage, PlanGrid, PlanPanel, PlanPiece, PlanPieceEnd, PlanStrip } from './shop-plan.ts';
 
-export function planGrid({ name, kind, side, fit }: Grid): PlanGrid {
+/** Every grid as declared, and as it was resized for a panel whose cells had to come out in a given size. */
+export function planGrids(grids: readonly Grid[], panels: readonly LaidPanel[]): PlanGrid[] {
+  const resized = panels.flatMap(({ panel }) =>
+    panel.fit?.by === 'pitch' ? [{ ...planGrid(panel.grid), name: `${panel.grid.name} in ${panel.name}` }] : [],
+  );
+  return [...grids.map(planGrid), ...resized];
+}
+
+function planGrid({ name, kind, side, fit }: Grid): PlanGrid {
   return { name, kind, sideMm: planLength(side), fitMm: planLength(fit), tenSidesMm: planLength(10 * side) };
 }
 

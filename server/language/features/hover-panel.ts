@@ -1,6 +1,7 @@
 /** A panel in numbers: size, openings, infill and strips, of one copy and of all. */
 import type { Analysis } from '../../analyse.ts';
-import type { Panel } from '../../design/design-model.ts';
+import { neighbourList } from '../../design/build-fit.ts';
+import type { LengthUnit, Panel } from '../../design/design-model.ts';
 import type { CellCount, LaidPanel } from '../../lattice/laid-panel.ts';
 import { heading, type HoverLines } from './hover-text.ts';
 import { areaText, counted, lengthText } from './quantities.ts';
@@ -19,8 +20,18 @@ export function panelHover({ design, panels }: Analysis, panel: Panel): HoverLin
       .filter(({ met }) => met > 0)
       .map(cellText)
       .join('; ')}`,
+    fitText(laid.panel, design.units),
     `${areaText(laid.areaMm2, design.units)}, ${lengthText(laid.perimeterMm, design.units)} round, ${nodesText(laid)}`,
   ];
+}
+
+/** The side or the frame's widths that were found, and what stands beside the count asked for. */
+function fitText({ fit }: Panel, units: LengthUnit): string {
+  if (!fit) return '';
+  const found = fit.members
+    ? `frame ${lengthText(fit.members.sides, units)} wide at the sides, ${lengthText(fit.members.rails, units)} at top and bottom`
+    : `side ${lengthText(fit.side, units)}`;
+  return `Fit ${fit.across} x ${fit.up}: ${found}. Beside it: ${neighbourList(fit.neighbours)}`;
 }
 
 const inAll = (each: number, copies: number): string =>

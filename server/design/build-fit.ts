@@ -1,0 +1,84 @@
+/** `fit 21 x 8 cells in 900 x 380 by pitch`: the grid and shape of a panel that must come out in a size. */
+import { problemAt } from '../../grammar/problem-catalogue.ts';
+import type { FitShapeSyntax } from '../../grammar/syntax-tree.ts';
+import { fitTolerance, rounded } from '../geometry/tolerance.ts';
+import type { DesignContext } from './design-context.ts';
+import type { FitNeighbour, Grid, PanelFit } from './design-model.ts';
+import { fitByFrame, fitByPitch, type FitWish } from './fit-cells.ts';
+import { readCount, readLength } from './read-values.ts';
+
+const mostCells = 100_000;
+const neighboursNamed = 4;
+
+/** How the cells come out, with a message where that is not both ways; null where they can't. */
+export function buildFit(
+  syntax: FitShapeSyntax,
+  grid: Grid,
+  edge: FitWish['edge'],
+  context: DesignContext,
+): PanelFit | null {
+  const across = readCount(syntax.across, 'number of cells across', 1, mostCells, context);
+  const up = readCount(syntax.up, 'number of cells up', 1, mostCells, context);
+  const width = readLength(syntax.width, 'width', 'positive', context);
+  const height = readLength(syntax.height, 'height', 'positive', context);
+  if (across === null || up === null || width === null || height === null) return null;
+  const report = (name: 'fitLeavesOver' | 'fitTooLarge' | 'outOfRange', message: string): void =>
+    context.report(problemAt(name, syntax.range, message));
+  const wish = { across, up, width, height, edge };
+  if (syntax.by === 'frame' && edge === 'sawn') {
+    report('outOfRange', 'A sawn panel has no frame to give way. Write `by pitch`, or `edge framed`.');
+    return null;
+  }
+  const fit = syntax.by === 'pitch' ? fitByPitch(grid, wish) : fitByFrame(grid, wish);
+  if (!fit) {
+    report('outOfRange', 'A fit counts cells between strips in equal steps, and this grid has single strips there.');
+    return null;
+  }
+  const room = fit.members ? Math.min(fit.members.sides, fit.members.rails) : fit.side;
+  if (room <= 0) {
+    report('fitTooLarge', tooLarge(fit, wish));
+    return null;
+  }
+  if (isUneven(fit)) report('fitLeavesOver', fit.members ? unevenFrame(fit) : leftOver(fit, wish));
+  return fit;
+}
+
+const isUneven = ({ leftOver: { across, up }, members }: PanelFit): boolean =>
+  members ? Math.abs(members.sides - members.rails) > fitTolerance : Math.max(across, up) > fitTolerance;
+
+const length = (value: number): string => `${rounded(value, 2)} mm`;
+
+function leftOver(
+  { across, up, sides, side, leftOver: over, neighbours }: PanelFit,
+  { width, height }: FitWish,
+): string {
+  const [way, rest] = over.across > over.up ? ['across', over.across] : ['up', over.up];
+  return (
+    `${across} x ${up} cells do not come out in ${rounded(width, 2)} x ${rounded(height, 2)} both ways: across they take a side of ${length(sides.across)}, up ${length(sides.up)}. ` +
+    `With ${length(side)}, ${length(rest)} are left over ${way}. Give the frame ${length(rest / 2)} more on either side there, or take ${neighbourList(neighbours)}.`
+  );
+}
+
+function unevenFrame({ members, neighbours }: PanelFit): string {
+  return (
+    `The frame comes out ${length(members?.sides ?? 0)} wide at the sides and ${length(members?.rails ?? 0)} at top and bottom. ` +
+    `Mill it so, change the outer size, or take other cells with a pitch of their own: ${neighbourList(neighbours)}.`
+  );
+}
+
+function tooLarge({ across, up, side, members, neighbours }: PanelFit, { width, height }: FitWish): string {
+  const found = members
+    ? `they would leave ${length(members.sides)} at the sides and ${length(members.rails)} at top and bottom for the frame`
+    : `nothing is left between the strips`;
+  return `${across} x ${up} cells of ${length(side)} do not go into ${rounded(width, 2)} x ${rounded(height, 2)}: ${found}. Take fewer cells (${neighbourList(neighbours)}) or more room.`;
+}
+
+/** "20 x 8 (sides of 45.1 across, 47.9 up)", the nearest to square first. */
+export const neighbourList = (neighbours: readonly FitNeighbour[]): string =>
+  neighbours
+    .slice(0, neighboursNamed)
+    .map(
+      ({ across, up, sides }) =>
+        `${across} x ${up} (side ${rounded(sides.across, 2)} across, ${rounded(sides.up, 2)} up)`,
+    )
+    .join(', ');
