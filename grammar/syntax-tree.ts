@@ -1,9 +1,19 @@
 /** The text as a tree of plain data. Every node knows its exact range; nothing is resolved or computed yet. */
 import type { MapProperty, PanelFillProperty } from './fill-syntax.ts';
+import type {
+  BothSlantsProperty,
+  ExceptProperty,
+  FamilyProperty,
+  FitShapeSyntax,
+  GridKindProperty,
+  MeasuredProperty,
+} from './grid-syntax.ts';
 import type { MaterialDeclaration } from './material-syntax.ts';
 import type { SourceRange } from './source-range.ts';
 
-interface Node {
+export type { BothSlantsProperty, ExceptProperty, FamilyProperty, FitShapeSyntax, GridKindProperty, MeasuredProperty };
+
+export interface Node {
   readonly range: SourceRange;
 }
 
@@ -112,43 +122,6 @@ export interface LetDeclaration extends Phrase {
   readonly kind: 'let';
   readonly name: Name;
   readonly value: Expression;
-}
-
-export interface GridKindProperty extends Phrase {
-  readonly kind: 'grid kind';
-  readonly gridKind: 'three_way' | 'square' | 'diamond' | 'basket_weave' | 'free';
-  /** The angle of a diamond's sharp or wide corner; null for the other kinds. */
-  readonly angle: Expression | null;
-}
-
-/** `measured 10 cells 400.6 face 3.02`: the length from node to node over so many cells, and the face if it was measured. */
-export interface MeasuredProperty extends Phrase {
-  readonly kind: 'measured';
-  readonly cells: Expression;
-  readonly over: Expression;
-  readonly face: Expression | null;
-}
-
-/** `family 60deg of ash spacing 40 offset 5 layer 1` or `family 60deg at 0, 35, 80`; `positions` is empty where it is spaced. */
-export interface FamilyProperty extends Phrase {
-  readonly kind: 'family';
-  readonly direction: Expression;
-  readonly spacing: Expression | null;
-  readonly offset: Expression | null;
-  readonly positions: readonly Expression[];
-  readonly stock: Name | null;
-  readonly layer: Expression | null;
-}
-
-/** `except 2 of bass`: a family, by number, that is of another strip. */
-export interface ExceptProperty extends Phrase {
-  readonly kind: 'except';
-  readonly family: Expression;
-  readonly stock: Name;
-}
-
-export interface BothSlantsProperty extends Phrase {
-  readonly kind: 'both slants';
 }
 
 export type GridProperty =
@@ -340,16 +313,6 @@ export interface CentredProperty extends Phrase {
 export interface NodeAtProperty extends Phrase {
   readonly kind: 'node at';
   readonly at: PointSyntax;
-}
-
-/** `fit 21 x 8 cells in 900 x 380 by pitch`. */
-export interface FitShapeSyntax extends Node {
-  readonly kind: 'fit';
-  readonly across: Expression;
-  readonly up: Expression;
-  readonly width: Expression;
-  readonly height: Expression;
-  readonly by: 'pitch' | 'frame';
 }
 
 export type PanelShapeSyntax =

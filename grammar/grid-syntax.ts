@@ -1,0 +1,49 @@
+/** The syntax tree of a grid's properties, and of a shape that is fitted to its cells. */
+import type { Expression, Name, Node, Phrase } from './syntax-tree.ts';
+
+export interface GridKindProperty extends Phrase {
+  readonly kind: 'grid kind';
+  readonly gridKind: 'three_way' | 'square' | 'diamond' | 'basket_weave' | 'free';
+  /** The angle of a diamond's sharp or wide corner; null for the other kinds. */
+  readonly angle: Expression | null;
+}
+
+/** `measured 10 cells 400.6 face 3.02`: the length from node to node over so many cells, and the face if it was measured. */
+export interface MeasuredProperty extends Phrase {
+  readonly kind: 'measured';
+  readonly cells: Expression;
+  readonly over: Expression;
+  readonly face: Expression | null;
+}
+
+/** `family 60deg of ash spacing 40 offset 5 layer 1` or `family 60deg at 0, 35, 80`; `positions` is empty where it is spaced. */
+export interface FamilyProperty extends Phrase {
+  readonly kind: 'family';
+  readonly direction: Expression;
+  readonly spacing: Expression | null;
+  readonly offset: Expression | null;
+  readonly positions: readonly Expression[];
+  readonly stock: Name | null;
+  readonly layer: Expression | null;
+}
+
+/** `except 2 of bass`: a family, by number, that is of another strip. */
+export interface ExceptProperty extends Phrase {
+  readonly kind: 'except';
+  readonly family: Expression;
+  readonly stock: Name;
+}
+
+export interface BothSlantsProperty extends Phrase {
+  readonly kind: 'both slants';
+}
+
+/** `fit 21 x 8 cells in 900 x 380 by pitch`. */
+export interface FitShapeSyntax extends Node {
+  readonly kind: 'fit';
+  readonly across: Expression;
+  readonly up: Expression;
+  readonly width: Expression;
+  readonly height: Expression;
+  readonly by: 'pitch' | 'frame';
+}
