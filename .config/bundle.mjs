@@ -1,11 +1,10 @@
 /** Bundles every entry of the product into dist/. Usage: node .config/bundle.mjs [--watch] */
-import { chmod, copyFile } from 'node:fs/promises';
+import { chmod, copyFile, readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { build, context } from 'esbuild';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
-const latin = '@expo-google-fonts/atkinson-hyperlegible-next';
 const inPackages = (path) => new URL(`../node_modules/${path}`, import.meta.url);
 const inDist = (name) => new URL(`../dist/${name}`, import.meta.url);
 
@@ -15,18 +14,8 @@ const forWebview = { bundle: true, platform: 'browser', format: 'iife', target: 
 /** The solver's other form asks where it lies in a way that a bundle can't answer. */
 const withSolver = { alias: { highs: './node_modules/highs/build/highs.js' } };
 
-/** Files that the command reads at run time, and where they come from. */
-const carried = {
-  'highs.wasm': 'highs/build/highs.wasm',
-  'resvg.wasm': '@resvg/resvg-wasm/index_bg.wasm',
-  'letters.ttf': `${latin}/400Regular/AtkinsonHyperlegibleNext_400Regular.ttf`,
-  'letters-strong.ttf': `${latin}/700Bold/AtkinsonHyperlegibleNext_700Bold.ttf`,
-  'letters.LICENCE': `${latin}/LICENSE_FONT`,
-  'letters-wide.ttf': 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf',
-  'letters-wide.LICENCE': 'dejavu-fonts-ttf/LICENSE',
-  'letters-han.ttf': '@expo-google-fonts/sawarabi-gothic/400Regular/SawarabiGothic_400Regular.ttf',
-  'letters-han.LICENCE': '@expo-google-fonts/sawarabi-gothic/LICENSE_FONT',
-};
+/** Files that the programs read at run time, by their name in dist/, and where they come from. */
+const carried = JSON.parse(await readFile(new URL('../server/language/carried-files.json', import.meta.url), 'utf8'));
 
 const outputs = [
   { ...forNode, entryPoints: ['client/extension.ts'], outfile: 'dist/extension.cjs', external: ['vscode'] },

@@ -12,7 +12,7 @@ let prepared: Promise<void> | null = null;
 
 /** The bytes of a PNG at 200 dots an inch, fewer where the picture would have more than 8000 dots along a side. */
 export async function writePng(svg: string, typefaces: Typefaces): Promise<Uint8Array> {
-  prepared ??= readCarried('resvg.wasm', '@resvg/resvg-wasm/index_bg.wasm').then((bytes) => initWasm(bytes));
+  prepared ??= readCarried('resvg.wasm').then((bytes) => initWasm(bytes));
   await prepared;
   const faces = new Set([...typefaces.plain, ...typefaces.strong]);
   const paint = (fitTo: { mode: 'zoom' | 'width' | 'height'; value: number }) =>

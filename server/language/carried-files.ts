@@ -3,6 +3,7 @@ import { existsSync, realpathSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
+import carriedFiles from './carried-files.json' with { type: 'json' };
 import { reasonOf } from './reason.ts';
 
 /** Where `name` lies beside the bundled program, or null when it runs from its source. */
@@ -13,9 +14,12 @@ export function besideTheProgram(name: string): string | null {
   return existsSync(path) ? path : null;
 }
 
-/** The bytes of a file that the package `specifier` holds and the bundle keeps as `name`. */
-export async function readCarried(name: string, specifier: string): Promise<Uint8Array> {
-  const path = besideTheProgram(name) ?? inItsPackage(specifier);
+/** A file that the program brings along; the bundle copies each from its package, see .config/bundle.mjs. */
+export type CarriedFile = keyof typeof carriedFiles;
+
+/** The bytes of a file that comes with the program. */
+export async function readCarried(name: CarriedFile): Promise<Uint8Array> {
+  const path = besideTheProgram(name) ?? inItsPackage(carriedFiles[name]);
   if (path === null) throw new Error(`${name}, which belongs beside the program, is missing`);
   return readFile(path);
 }

@@ -1,8 +1,8 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { copyFile, mkdir, mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
@@ -25,9 +25,9 @@ interface Outcome {
   readonly errors: string;
 }
 
-function run(args: readonly string[], input: string): Promise<Outcome> {
+function run(args: readonly string[], input: string, command = program): Promise<Outcome> {
   return new Promise((resolve, reject) => {
-    const child = spawn(process.execPath, [program, ...args], { cwd: root });
+    const child = spawn(process.execPath, [command, ...args], { cwd: root });
     let output = '';
     let errors = '';
     child.stdout.on('data', (chunk: Buffer) => (output += chunk.toString('utf8')));
@@ -52,6 +52,21 @@ describe('the bundled command', () => {
     expect(await run(['draw', 'samples/ginkgo.lap', '-o', drawing], '')).toEqual({ code: 0, output: '', errors: '' });
     expect(JSON.parse(await readFile(plan, 'utf8'))).toMatchObject({ source: 'samples/ginkgo.lap', incomplete: false });
     expect(await readFile(drawing, 'utf8')).toMatch(/^<svg [^]*<\/svg>\n$/);
+  });
+
+  test('prints with nothing but what is packed: the program, its typefaces and painters, no packages', async () => {
+    const packed = join(folder, 'packed');
+    await mkdir(packed);
+    const dist = dirname(program);
+    const carried = (await readdir(dist)).filter((name) => /\.(wasm|ttf)$|^halflap\.cjs$/.test(name));
+    for (const name of carried) await copyFile(join(dist, name), join(packed, name));
+    const alone = join(packed, 'halflap.cjs');
+    const sheet = join(folder, 'lamp.pdf');
+    const picture = join(folder, 'lamp.png');
+    expect(await run(['plan', 'samples/lamp.lap', '--as', 'pdf', '-o', sheet], '', alone)).toMatchObject({ code: 0 });
+    expect(await run(['draw', 'samples/lamp.lap', '--as', 'png', '-o', picture], '', alone)).toMatchObject({ code: 0 });
+    expect((await readFile(sheet)).subarray(0, 5).toString('latin1')).toBe('%PDF-');
+    expect((await readFile(picture)).subarray(1, 4).toString('latin1')).toBe('PNG');
   });
 
   test('reads a pipe and gives its exit code', async () => {

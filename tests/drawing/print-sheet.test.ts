@@ -60,7 +60,7 @@ describe.each(names)('%s', (name) => {
         mark,
       ).toHaveLength(1);
       expect(texts.filter((text) => text === mark).length, mark).toBeGreaterThanOrEqual(3);
-      expect(texts, mark).toContain(`${make} + ${spare} = `);
+      expect(texts, mark).toContain(`${make} + ${spare} =`);
     }
   });
 
