@@ -55,6 +55,14 @@ describe.each(samples)('%s', (file) => {
   });
 });
 
+test('keys are given to 0.05 mm, everything else to 0.1', () => {
+  const plan = buildPlan(analyse(readFileSync(`${folder}ginkgo.lap`, 'utf8')), 'ginkgo.lap');
+  const [before = '', keys = ''] = writePlanText(plan).split('cut keys\n');
+  const [own = ''] = keys.split('fill the lattice');
+  expect(own.match(/\d+\.\d+/g)?.every((figure) => /\.\d[05]$/.test(figure))).toBe(true);
+  expect(before).toMatch(/bevel jig +60° +\d+\.\d +\d+\.\d /);
+});
+
 test('marks in a row are said as a run', () => {
   expect(markRuns(['S10', 'S2', 'S1', 'S3', 'A', 'S11', 'A2'])).toBe('A A2 S1–S3 S10 S11');
   expect(markRuns([])).toBe('');

@@ -2,6 +2,9 @@
 
 export const millimetres = (value: number): string => value.toFixed(1);
 
+/** To a twentieth of a millimetre, as finely as a key is shaved. */
+export const keyMillimetres = (value: number): string => (Math.round(value * 20) / 20).toFixed(2);
+
 /** Empty where there is none. */
 export const optional = (length: number | null): string => (length === null ? '' : millimetres(length));
 

@@ -3,7 +3,7 @@ import type { PlanSetting, PlanStock, ShopPlan } from '../shop-plan.ts';
 import { textTable, type Column } from '../text-table.ts';
 import type { PlanStep, SheetName } from '../work-sections.ts';
 import { moneyText } from '../money.ts';
-import { halfDegrees, indented, markRuns, millimetres, optional } from './figures-text.ts';
+import { halfDegrees, indented, keyMillimetres, markRuns, millimetres, optional } from './figures-text.ts';
 
 /** The steps of one of the two sheets. */
 export const stepsText = (plan: ShopPlan, sheet: SheetName): string =>
@@ -78,18 +78,22 @@ function settingColumns(settings: readonly PlanSetting[]): Column<PlanSetting>[]
   return allSettingColumns.filter(({ cell }) => settings.some((setting) => cell(setting) !== ''));
 }
 
+/** Keys are set finer than all else. */
+const figureOf = ({ step }: PlanSetting, length: number | null): string =>
+  length !== null && step === 'cut keys' ? keyMillimetres(length) : optional(length);
+
 const allSettingColumns: readonly Column<PlanSetting>[] = [
   { title: '', right: true, cell: (setting) => String(setting.order) },
   { title: 'tool', cell: (setting) => setting.jig ?? setting.tool },
   { title: 'angle', right: true, cell: ({ angle }) => (angle === null ? '' : `${halfDegrees(angle)}°`) },
-  { title: 'stop', right: true, cell: ({ stopMm, notching }) => optional(notching?.firstStopMm ?? stopMm) },
+  { title: 'stop', right: true, cell: (setting) => figureOf(setting, setting.notching?.firstStopMm ?? setting.stopMm) },
   { title: 'pin along', right: true, cell: ({ notching }) => optional(notching?.pinPitchMm ?? null) },
   { title: 'square', right: true, cell: ({ notching }) => optional(notching?.pinSquareMm ?? null) },
   { title: 'from', cell: ({ notching }) => notching?.from ?? '' },
   { title: 'notches', right: true, cell: ({ notching }) => (notching ? String(notching.notches) : '') },
   { title: 'height', right: true, cell: ({ notching }) => optional(notching?.bladeHeightMm ?? null) },
   { title: 'passes', right: true, cell: ({ notching }) => String(notching?.passes ?? '') },
-  { title: 'caliper', right: true, cell: ({ caliperMm }) => optional(caliperMm) },
+  { title: 'caliper', right: true, cell: (setting) => figureOf(setting, setting.caliperMm) },
   { title: 'flip', cell: ({ flip }) => (flip ? 'flip' : '') },
   { title: 'pieces', right: true, cell: (setting) => String(setting.pieces) },
   { title: 'marks', cell: (setting) => markRuns(setting.marks) },
