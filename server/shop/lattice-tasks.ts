@@ -42,7 +42,7 @@ export function notchTasks({ settings, changes, strips, stock }: TaskFigures, be
   const order = changes.find(({ step }) => step === 'notch strips');
   const tasks = [
     bench?.indexing === 'stop'
-      ? 'Fixed stop: each notch is set from the strip’s end; the first stop is in the table, the others follow by the pin’s pitch.'
+      ? 'Fixed stop: each notch is set from the strip’s end; the first stop is in the table, the others lie one pitch further each.'
       : 'Indexing pin: set it once for each pitch and do not touch it until all strips of that pitch are done.',
     gang > 1 ? `Push ${gang} strips side by side, taped as a pack.` : 'One strip to a pass.',
   ];

@@ -152,5 +152,6 @@ function madeFor<Group>(groups: Gathered<Group>['groups'], countOf: (group: Grou
 }
 
 /** A2 before A10. */
-const byMark = (a: { readonly mark: string }, b: { readonly mark: string }): number =>
-  a.mark.localeCompare(b.mark, 'en', { numeric: true });
+export const inMarkOrder = (a: string, b: string): number => a.localeCompare(b, 'en', { numeric: true });
+
+const byMark = (a: { readonly mark: string }, b: { readonly mark: string }): number => inMarkOrder(a.mark, b.mark);

@@ -83,6 +83,5 @@ function orderOf(finish: FinishStock, { woods }: Design, panels: readonly LaidPa
     ...(porous.length > 0 ? [`Seal before any colour: ${porous.join(', ')} is open-pored.`] : []),
     `${finish.coats} ${finish.coats === 1 ? 'coat' : 'coats'} of ${finish.name}${finish.coats > 1 ? wait : ''}; inside walls first, then edges, then faces.`,
     'Take off the masking while the last coat is still soft.',
-    'Rags soaked in oil can catch fire by themselves: dry them flat in the open, as the data sheet says.',
   ];
 }

@@ -4,6 +4,7 @@ import type { Kit } from '../design/work-model.ts';
 import { sum } from '../geometry/numbers.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import { fittingText, motifsOfPanels } from './fitting-order.ts';
+import { type Keys, keysOf } from './jigs/key-share.ts';
 import type { MarkedKinds } from './marked-kinds.ts';
 import { notchingBench } from './plan-settings.ts';
 import { planLength } from './plan-rounding.ts';
@@ -24,6 +25,8 @@ interface KitMark {
   /** Spares that the plan cuts of it. */
   readonly spare: number;
   readonly lengthMm: number;
+  /** How many of `n` are keys, and how much longer those are. */
+  readonly keys: Keys;
 }
 
 /** The first kit of the file; null where there is none. */
@@ -38,12 +41,12 @@ export function planKit(
   const laid = panels.find(({ panel }) => panel.name === kit.panel.name);
   const marks = marksOf(kit, kinds, notchingBench(design.benches)?.trim ?? 0);
   const jigs = jigsFor(kit, marks, settings);
-  const bag = marks.map(({ mark, kind, role, n, lengthMm }) => ({
-    mark,
-    n,
+  const bag = marks.map((each) => ({
+    mark: each.mark,
+    n: each.n,
     spare: kit.sparesPerBag,
-    lengthMm: planLength(lengthMm),
-    label: labelOf(mark, role, n, kit.sparesPerBag, lengthMm, stateOf(kit, kind)),
+    lengthMm: planLength(each.lengthMm),
+    label: labelOf(each, kit),
   }));
   return {
     name: kit.name,
@@ -75,12 +78,23 @@ function marksOf(kit: Kit, { strips, pieces }: MarkedKinds, trim: number): KitMa
     ...strips.map(({ mark, groups, spare }): KitMark => {
       const own = groups.filter(isOwn);
       const n = sum(own.map(({ group }) => group.placements.length));
-      return { mark, kind: 'strip', role: 'strip', n, spare, lengthMm: own[0]?.group.length ?? 0 };
+      return { mark, kind: 'strip', role: 'strip', n, spare, lengthMm: own[0]?.group.length ?? 0, keys: noKeys };
     }),
-    ...pieces.map(({ mark, groups, spare, shape }): KitMark => {
+    ...pieces.map((piece): KitMark => {
+      const { mark, groups, spare, shape } = piece;
       const own = groups.filter(isOwn);
+      const all = keysOf(piece);
       const n = sum(own.map(({ group }) => group.count));
-      return { mark, kind: 'piece', role: own[0]?.group.role ?? '', n, spare, lengthMm: shape.length + blankLonger };
+      const keys = { ...all, pieces: Math.round((n * all.pieces) / Math.max(1, piece.total)) };
+      return {
+        mark,
+        kind: 'piece',
+        role: own[0]?.group.role ?? '',
+        n,
+        spare,
+        lengthMm: shape.length + blankLonger,
+        keys,
+      };
     }),
   ].filter(({ n }) => n > 0);
 }
@@ -96,8 +110,14 @@ function stateOf({ done }: Kit, kind: KitMark['kind']): string {
     : (reached[0] ?? 'rough');
 }
 
-const labelOf = (mark: string, role: string, n: number, spare: number, lengthMm: number, state: string): string =>
-  `${mark}: ${n}${spare > 0 ? ` + ${spare} spare` : ''} × ${role}, ${lengthMm.toFixed(1)} mm, ${state}`;
+const noKeys: Keys = { pieces: 0, longer: 0 };
+
+function labelOf({ mark, kind, role, n, lengthMm, keys }: KitMark, kit: Kit): string {
+  const spare = kit.sparesPerBag > 0 ? ` + ${kit.sparesPerBag} spare` : '';
+  const longer =
+    keys.pieces > 0 && keys.longer > 0 ? `, ${keys.pieces} keys among them ${keys.longer.toFixed(2)} longer` : '';
+  return `${mark}: ${n}${spare} × ${role}, ${lengthMm.toFixed(1)} mm${longer}, ${stateOf(kit, kind)}`;
+}
 
 /** One set of jigs: what pares the ends that are not pared in the bag. */
 function jigsFor({ done }: Kit, marks: readonly KitMark[], settings: readonly PlanSetting[]): PlanKit['jigs']['jigs'] {
@@ -105,11 +125,11 @@ function jigsFor({ done }: Kit, marks: readonly KitMark[], settings: readonly Pl
   const own = new Set(marks.map(({ mark }) => mark));
   return settings
     .filter(({ step, notching }) => (step === 'cut infill' || step === 'cut keys') && notching === null)
-    .flatMap(({ jig, angle, stopMm, marks: cut }) => {
+    .flatMap(({ jig, angle, stopMm, flip, marks: cut }) => {
       const here = cut.filter((mark) => own.has(mark));
       return jig === null || angle === null || stopMm === null || here.length === 0
         ? []
-        : [{ jig, angle, stopMm, marks: here }];
+        : [{ jig, angle, stopMm, flip, marks: here }];
     });
 }
 
@@ -121,8 +141,8 @@ function cardOf(kit: Kit, laid: LaidPanel | undefined, bag: PlanKit['bag'], jigs
     ...(kit.done.includes('notched') ? [] : ['Notch the strips on the notching saw with the teacher.']),
     ...(kit.done.includes('cut') ? [] : ['Cut each piece to the length on its label.']),
     ...jigs.map(
-      ({ jig, angle, stopMm, marks }) =>
-        `${marks.join(', ')}: ${jig} ${angle}°, stop at ${stopMm.toFixed(1)} mm; test one before the rest.`,
+      ({ jig, angle, stopMm, flip, marks }) =>
+        `${marks.join(', ')}: ${jig} ${angle}°, stop at ${stopMm.toFixed(1)} mm${flip ? ', turn over and cut again' : ''}; test one before the rest.`,
     ),
     'Lay the lowest strips out, notches up, set the others into them and seat all laps halfway; then tap home from the middle outward.',
     `Check: the diagonals are equal.${tenSides}`,

@@ -3,6 +3,7 @@ import type { Bench } from '../design/design-model.ts';
 import type { NotchSetting, Setting } from './jigs/setting.ts';
 import { workSettings } from './jigs/work-settings.ts';
 import type { JobStep } from './job-steps.ts';
+import { inMarkOrder } from './mark-kinds.ts';
 import type { MarkedKinds } from './marked-kinds.ts';
 import { planAngle, planLength } from './plan-rounding.ts';
 import type { PlanSetting, ShopPlan } from './shop-plan.ts';
@@ -54,7 +55,7 @@ function planSetting({
     stopMm: lengthOrNull(stopMm),
     caliperMm: lengthOrNull(caliperMm),
     flip,
-    marks: [...marks],
+    marks: [...marks].sort(inMarkOrder),
     pieces,
     notching: notching && planNotching(notching),
     gate,

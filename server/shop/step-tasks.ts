@@ -116,15 +116,16 @@ function mountTasks({
 function bagTasks({ students, bag, teacherBox, spares, jigs }: NonNullable<TaskFigures['kit']>): string[] {
   const perBag = sum(spares.map((each) => each.perBag));
   const pooled = sum(spares.map((each) => each.pooled));
+  const angles = [...new Set(jigs.jigs.map(({ angle }) => angle))].sort((a, b) => a - b);
   return [
     `${counted(students, 'bag')}, each with ${bag.map(({ label }) => label).join('; ')}.`,
     ...(teacherBox.length > 0
       ? [`Teacher’s box: ${teacherBox.map(({ mark, n }) => `${n} of ${mark}`).join(', ')}.`]
       : []),
     `With spares in every bag the class would need ${perBag} pieces, with one box for all ${pooled}.`,
-    ...(jigs.jigs.length > 0
+    ...(angles.length > 0
       ? [
-          `${counted(jigs.sets, 'set')} of ${counted(jigs.jigs.length, 'jig')}, ${jigs.studentsPerSet} students to a set: while one cuts, the others fit.`,
+          `${counted(jigs.sets, 'set')} of jigs (${angles.map((angle) => `${angle}°`).join(', ')}), ${jigs.studentsPerSet} students to a set: while one cuts, the others fit.`,
         ]
       : []),
   ];

@@ -27,4 +27,6 @@ export const counted = (count: number, one: string, more = `${one}s`): string =>
 
 /** How good the order of a step's settings is. */
 export const orderText = ({ changes, bound, proven, model }: TaskFigures['changes'][number]): string =>
-  `${counted(changes, 'change')} of setting after the first, ${proven ? 'and no order needs fewer' : `at least ${bound}`} (${model}).`;
+  changes === 0
+    ? 'One setting serves all that follows.'
+    : `${counted(changes, 'change')} of setting after the first, ${proven ? 'and no order needs fewer' : `at least ${bound}`} (${model}).`;

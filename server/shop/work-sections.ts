@@ -106,7 +106,7 @@ export interface PlanKit {
   jigs: {
     sets: number;
     studentsPerSet: number;
-    jigs: { jig: string; angle: number; stopMm: number; marks: string[] }[];
+    jigs: { jig: string; angle: number; stopMm: number; flip: boolean; marks: string[] }[];
   };
   /** The order in which a student works, a line a stage; for the card. */
   card: string[];

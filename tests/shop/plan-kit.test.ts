@@ -93,6 +93,13 @@ describe('what is done, and what the class does', () => {
     expect(longest({ done: ['cut'] }) - longest({ done: ['cut', 'bevelled'] })).toBeCloseTo(4, 9);
   });
 
+  test('bags are packed where the shop’s part ends, and what follows is the class’s', () => {
+    const titles = (more: Partial<Kit>): string[] => planFor(more).steps.map(({ title }) => title);
+    const before = (list: string[]): string | undefined => list[list.indexOf('fill the bags') - 1];
+    expect(before(titles({ done: ['milled', 'notched', 'cut'] }))).toBe('cut to length');
+    expect(before(titles({ done: ['cut', 'bevelled'] }))).toBe('cut infill');
+  });
+
   test('two to a set make six sets; with bevels cut there is nothing to jig', () => {
     expect(kitFor({}).jigs).toMatchObject({ sets: 6, studentsPerSet: 2 });
     expect(kitFor({ students: 13 }).jigs.sets).toBe(7);

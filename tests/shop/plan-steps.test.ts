@@ -15,7 +15,9 @@ describe.each(samples)('steps of %s', (file) => {
   const { steps, settings, cautions } = planOf(file);
 
   test('stand in the order of the job, numbered through', () => {
-    const places = steps.map(({ title }) => jobSteps.findIndex((step) => step.title === title));
+    // bags are packed where the shop's part of a class ends
+    const own = steps.filter(({ title }) => title !== 'fill the bags');
+    const places = own.map(({ title }) => jobSteps.findIndex((step) => step.title === title));
     expect(places).toEqual([...places].sort((a, b) => a - b));
     expect(steps.map(({ order }) => order)).toEqual(steps.map((_, index) => index + 1));
   });

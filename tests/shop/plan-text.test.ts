@@ -6,7 +6,6 @@ import { analyse } from '../../server/analyse.ts';
 import { cuttingPlans } from '../../server/language/cutting-plans.ts';
 import { buildPlan } from '../../server/shop/build-plan.ts';
 import type { ShopPlan } from '../../server/shop/shop-plan.ts';
-import { markRuns } from '../../server/shop/text/figures-text.ts';
 import { writePlanText } from '../../server/shop/write-plan-text.ts';
 
 const folder = fileURLToPath(new URL('../../samples/', import.meta.url));
@@ -61,9 +60,4 @@ test('keys are given to 0.05 mm, everything else to 0.1', () => {
   const [own = ''] = keys.split('fill the lattice');
   expect(own.match(/\d+\.\d+/g)?.every((figure) => /\.\d[05]$/.test(figure))).toBe(true);
   expect(before).toMatch(/bevel jig +60° +\d+\.\d +\d+\.\d /);
-});
-
-test('marks in a row are said as a run', () => {
-  expect(markRuns(['S10', 'S2', 'S1', 'S3', 'A', 'S11', 'A2'])).toBe('A A2 S1–S3 S10 S11');
-  expect(markRuns([])).toBe('');
 });

@@ -6,7 +6,7 @@ import { paperAngle } from '../sheet/paper-figures.ts';
 import { type Block, blockOf, indented, paragraph, space, stacked } from './blocks.ts';
 import { minutesText } from './cover.ts';
 import { asPart, type FlowPart } from './flow.ts';
-import { markRanges } from './mark-ranges.ts';
+import { markRanges } from '../../shop/mark-ranges.ts';
 import { letterSizes, type PrintContext } from './print-context.ts';
 import { printTable, type PrintColumn } from './table.ts';
 

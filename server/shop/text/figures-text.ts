@@ -21,22 +21,3 @@ export const indented = (text: string, by: string): string =>
     .split('\n')
     .map((line) => (line === '' ? '' : by + line))
     .join('\n');
-
-/** Marks in order, three or more in a row as one: "S1–S4 S7". */
-export function markRuns(marks: readonly string[]): string {
-  const runs: { letters: string; first: number; last: number }[] = [];
-  const plain: string[] = [];
-  for (const mark of [...marks].sort((a, b) => a.localeCompare(b, 'en', { numeric: true }))) {
-    const [, letters = '', digits = ''] = /^(.*?)(\d*)$/.exec(mark) ?? [];
-    const number = Number(digits);
-    const last = runs.at(-1);
-    if (digits === '') plain.push(mark);
-    else if (last?.letters === letters && last.last === number - 1) last.last = number;
-    else runs.push({ letters, first: number, last: number });
-  }
-  const written = runs.map(({ letters, first, last }) => {
-    const ends = first === last ? [first] : [first, last];
-    return ends.map((number) => `${letters}${number}`).join(last - first > 1 ? '–' : ' ');
-  });
-  return [...plain, ...written].join(' ');
-}

@@ -2,8 +2,9 @@
 import type { PlanSetting, PlanStock, ShopPlan } from '../shop-plan.ts';
 import { textTable, type Column } from '../text-table.ts';
 import type { PlanStep, SheetName } from '../work-sections.ts';
+import { markRanges } from '../mark-ranges.ts';
 import { moneyText } from '../money.ts';
-import { halfDegrees, indented, keyMillimetres, markRuns, millimetres, optional } from './figures-text.ts';
+import { halfDegrees, indented, keyMillimetres, millimetres, optional } from './figures-text.ts';
 
 /** The steps of one of the two sheets. */
 export const stepsText = (plan: ShopPlan, sheet: SheetName): string =>
@@ -32,9 +33,11 @@ function stepText(step: PlanStep, plan: ShopPlan): string {
 const hasFigures = ({ angle, stopMm, caliperMm }: PlanSetting): boolean =>
   angle !== null || stopMm !== null || caliperMm !== null;
 
-/** Sticks stand where they are cut: those that strips come from with the strips, all others with the infill. */
-function sticksOfStep(title: string, { stock, strips }: ShopPlan): PlanStock[] {
-  const isForStrips = ({ stock: name }: PlanStock): boolean => strips.some((strip) => strip.stock === name);
+/** Sticks stand where they are cut: those of strips, and all that go into a class's bags, with the strips; others with the infill. */
+function sticksOfStep(title: string, { stock, strips, kit }: ShopPlan): PlanStock[] {
+  const isForBags = kit?.done.includes('cut') ?? false;
+  const isForStrips = ({ stock: name }: PlanStock): boolean =>
+    isForBags || strips.some((strip) => strip.stock === name);
   if (title === 'cut to length') return stock.filter(isForStrips);
   return title === 'cut infill' ? stock.filter((each) => !isForStrips(each)) : [];
 }
@@ -96,5 +99,5 @@ const allSettingColumns: readonly Column<PlanSetting>[] = [
   { title: 'caliper', right: true, cell: (setting) => figureOf(setting, setting.caliperMm) },
   { title: 'flip', cell: ({ flip }) => (flip ? 'flip' : '') },
   { title: 'pieces', right: true, cell: (setting) => String(setting.pieces) },
-  { title: 'marks', cell: (setting) => markRuns(setting.marks) },
+  { title: 'marks', cell: (setting) => markRanges(setting.marks) },
 ];

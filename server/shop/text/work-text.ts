@@ -1,6 +1,7 @@
 /** Closing, movement, weight, time, price and class in words. */
 import { moneyText } from '../money.ts';
 import type { ShopPlan } from '../shop-plan.ts';
+import { counted } from '../task-words.ts';
 import { textTable, type Column } from '../text-table.ts';
 import type { PlanCost, PlanCostLine, PlanKit, PlanStep } from '../work-sections.ts';
 
@@ -43,7 +44,7 @@ export function timeText({ steps, labour: { handsOnMin, waitH, elapsedDays, hour
     textTable(timeColumns, steps),
     ...others.map(({ step, minutes }) => `${step}: ${Math.ceil(minutes)} min, a step that this job does not have`),
     '',
-    `${(handsOnMin / 60).toFixed(1)} h hands on for the edition, ${waitH.toFixed(1)} h of waiting: ${elapsedDays ?? 0} days of ${hoursPerDay} h.`,
+    `${(handsOnMin / 60).toFixed(1)} h hands on for the edition, ${waitH.toFixed(1)} h of waiting: ${counted(elapsedDays ?? 0, 'day')} of ${hoursPerDay} h.`,
   ].join('\n');
 }
 
