@@ -43,14 +43,17 @@ export function rangeOf(token: IToken): SourceRange {
 
 const nameOf = (token: IToken): Name => ({ text: token.image, range: rangeOf(token) });
 
-/** Amount and unit of a number as written: 36mm, 1/8in, 3 1/2in, 12deg, 5%. */
+/** Amount and unit of a number as written: 36mm, 1/8in, 3 1/2in, 3-1/2", 12deg, 5%. */
 export function readNumber(token: IToken): NumberLiteral {
-  const parts = /^(?:(\d+) +)?(?:(\d+)\/(\d+)|([\d.]+))(.*)$/su.exec(token.image) ?? [];
+  const parts = /^(?:(\d+)(?: +|-))?(?:(\d+)\/(\d+)|([\d.]+))(.*)$/su.exec(token.image) ?? [];
   const [, whole, numerator, denominator, plain, letters] = parts;
   const amount = plain !== undefined ? Number(plain) : Number(whole ?? 0) + Number(numerator) / Number(denominator);
-  const unit = tokenMatcher(token, UnknownQuantity) ? 'unknown' : letters ? (letters as QuantityUnit) : null;
+  const unit = tokenMatcher(token, UnknownQuantity) ? 'unknown' : unitOf(letters);
   return { kind: 'number', amount, unit, range: rangeOf(token) };
 }
+
+const unitOf = (letters = ''): QuantityUnit | null =>
+  letters === '"' ? 'in' : letters === '' ? null : (letters as QuantityUnit);
 
 /** Text without its quotes, `\"` and `\\` read as the character behind the stroke. */
 function readText(token: IToken): TextLiteral {

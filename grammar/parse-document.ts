@@ -1,8 +1,9 @@
 /** Text to tree. */
+import { problemCatalogue } from './problem-catalogue.ts';
 import type { Problem } from './problem.ts';
 import { readBlocks } from './read-blocks.ts';
 import { rangeOf } from './expression-rules.ts';
-import type { SourceRange } from './source-range.ts';
+import { lineColumnAt, lineStartsOf, type SourceRange } from './source-range.ts';
 import { unclosedText, unknownUnit, unreadableCharacters } from './syntax-problems.ts';
 import type { SyntaxTree } from './syntax-tree.ts';
 import { Text, tokenize, UnknownQuantity } from './tokens.ts';
@@ -33,7 +34,11 @@ export function parseDocument(text: string, begin = 0): ParsedDocument {
       if (token.tokenType === Text && !/^"(?:[^"\\]|\\.)*"$/.test(token.image)) return [unclosedText(token)];
       return token.tokenType === UnknownQuantity ? [unknownUnit(token)] : [];
     }),
-  ].filter(({ range }) => !read.skipped.some(({ start, end }) => start <= range.start && range.end <= end));
+  ].filter(
+    ({ range }) =>
+      !read.skipped.some(({ start, end }) => start <= range.start && range.end <= end) &&
+      !read.problems.some((problem) => problem.range.start === range.start),
+  );
   const problems = [...inText, ...read.problems];
   problems.sort((first, second) => first.range.start - second.range.start || first.range.end - second.range.end);
   return {
@@ -44,6 +49,17 @@ export function parseDocument(text: string, begin = 0): ParsedDocument {
       range: { start: begin, end: begin + text.length },
     },
     comments: comments.map((token) => ({ text: token.image, range: rangeOf(token) })),
-    problems,
+    problems: withoutConsequences(problems, lineStartsOf(text), begin),
   };
+}
+
+/** `problems`, in order, without those that stand behind an unreadable character on its line: it has brought them about. */
+function withoutConsequences(problems: readonly Problem[], lineStarts: readonly number[], begin: number): Problem[] {
+  let spoilt = -1;
+  return problems.filter(({ code, range }) => {
+    const { line } = lineColumnAt(lineStarts, range.start - begin);
+    if (line === spoilt) return false;
+    if (code === problemCatalogue.unreadableCharacter.code) spoilt = line;
+    return true;
+  });
 }

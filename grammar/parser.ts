@@ -18,7 +18,7 @@ import type {
   UnitsDeclaration,
   UseDeclaration,
 } from './syntax-tree.ts';
-import { Equals, keyword } from './tokens.ts';
+import { Equals, keyword, Word } from './tokens.ts';
 
 /** The head of a declaration with a body: all that stands before its `{`. */
 export interface BlockHead {
@@ -47,6 +47,7 @@ export class PhraseParser extends MaterialRules {
           },
         },
         {
+          GATE: () => this.LA(1).tokenType === Word, // a known word begins the next declaration
           ALT: () => {
             const library = this.SUBRULE(this.name, { ARGS: ['a file or a library'] });
             return this.ACTION((): UseDeclaration['source'] => ({ kind: 'library', ...library }));

@@ -195,7 +195,7 @@ class BlockReader {
     const found = error.token.tokenType === EOF ? null : error.token;
     const errorAt = found ? this.starts.indexOf(found, index) : end;
     const before = this.tokens[errorAt - 1];
-    if (before) this.problems.push(unreadPhrase(error, found, before, form));
+    if (before) this.problems.push(unreadPhrase(error, found, before, form, this.tokens[errorAt + 1] ?? null));
     const next = found ? this.starts.resumeAt(block, index + 1, Math.max(errorAt, index + 1), form) : end;
     this.noteNames(form, index, next);
     return { node: null, next };
@@ -226,7 +226,8 @@ class BlockReader {
     if (block === 'document' && last && isBlock(last) && formOf(last.kind, token.image)) {
       nodes[nodes.length - 1] = { ...last, incomplete: true };
       this.problems.push(outsideBlock(token, last.kind));
-    } else this.problems.push(unknownPhrase(token, this.tokens[index - 1] ?? null, block));
+    } else
+      this.problems.push(unknownPhrase(token, this.tokens[index - 1] ?? null, block, this.tokens[index + 1] ?? null));
     const next = this.behindUnknown(block, index, broken);
     const end = this.tokens[next - 1];
     if (end) this.skipped.push(spanOf(rangeOf(token), rangeOf(end)));

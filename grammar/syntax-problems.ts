@@ -2,12 +2,13 @@
 import { tokenLabel, tokenName } from 'chevrotain';
 import type { ILexingError, IParserErrorMessageProvider, IRecognitionException, IToken, TokenType } from 'chevrotain';
 import { listed, typed } from './listed-words.ts';
+import { adviceFor, commonMistake, decimalComma, partedUnit, placeOf } from './common-mistakes.ts';
 import { nearestWord } from './nearest-word.ts';
 import { problemAt } from './problem-catalogue.ts';
 import type { Problem } from './problem.ts';
 import type { SourceRange } from './source-range.ts';
 import { quantityUnits } from './tokens.ts';
-import { blockNames, wordsOf } from './vocabulary.ts';
+import { blockNames, formOf, vocabulary, wordsOf } from './vocabulary.ts';
 import type { BlockKind, PhraseForm } from './vocabulary.ts';
 
 const expectedOf = (type: TokenType): string => tokenLabel(type) || tokenName(type);
@@ -26,11 +27,6 @@ export const expectedMessages: IParserErrorMessageProvider = {
     listed([...new Set(expectedIterationPaths.flatMap((path) => path.slice(0, 1).map(expectedOf)))]),
 };
 
-const placeOf = (token: IToken): SourceRange => ({
-  start: token.startOffset,
-  end: token.startOffset + token.image.length,
-});
-
 /** Parts what was expected from an example of it that serves better than that of the whole phrase. */
 const ownExampleMark = ', as in ';
 
@@ -40,7 +36,11 @@ export function unreadPhrase(
   found: IToken | null,
   before: IToken,
   form: PhraseForm,
+  behind: IToken | null,
 ): Problem {
+  const habit =
+    found && (decimalComma({ token: found, before, behind }) ?? partedUnit({ token: found, before, behind }));
+  if (habit) return habit;
   const [expected = '', ownExample = `\`${form.example}\``] = error.message.split(ownExampleMark);
   const write = ` Write it like ${ownExample}.`;
   if (expected === `\`${before.image}\``) {
@@ -49,28 +49,18 @@ export function unreadPhrase(
   if (found === null) {
     return problemAt('unexpectedWord', placeOf(before), `\`${before.image}\` must be followed by ${expected}.${write}`);
   }
-  const advice = isUnitOf(found, before) ? ` ${withoutSpace(found, before)}` : write;
   return problemAt(
     'unexpectedWord',
     placeOf(found),
-    `Expected ${expected} after \`${before.image}\`, not \`${found.image}\`.${advice}`,
+    `Expected ${expected} after \`${before.image}\`, not \`${found.image}\`.${write}`,
   );
 }
 
-/** Whether `found` is the unit of the number before it, written with a space between. */
-const isUnitOf = (found: IToken, before: IToken): boolean =>
-  quantityUnits.some((unit) => unit === found.image) && /^[\d.]+$/u.test(before.image);
-
-const withoutSpace = (unit: IToken, number: IToken): string =>
-  `Write \`${number.image}${unit.image}\` without a space.`;
-
 /** A token at the place of a new phrase that begins none. */
-export function unknownPhrase(token: IToken, before: IToken | null, block: BlockKind): Problem {
+export function unknownPhrase(token: IToken, before: IToken | null, block: BlockKind, behind: IToken | null): Problem {
   const range = placeOf(token);
-  if (before && isUnitOf(token, before)) {
-    const message = `The unit \`${token.image}\` belongs to the number before it. ${withoutSpace(token, before)}`;
-    return problemAt('unexpectedWord', range, message);
-  }
+  const habit = commonMistake({ token, before, behind }, block);
+  if (habit) return habit;
   if (block !== 'document' && !/^[\p{L}_]/u.test(token.image)) {
     const after = before ? ` after \`${before.image}\`` : '';
     return problemAt(
@@ -81,7 +71,12 @@ export function unknownPhrase(token: IToken, before: IToken | null, block: Block
   }
   const words = wordsOf(block);
   const near = nearestWord(token.image, words);
-  const advice = near ? `Did you mean \`${near}\`?` : `Use one of ${listed(typed(words))}.`;
+  const home = near ? undefined : blockWith(token.image);
+  const advice = near
+    ? `Did you mean \`${near}\`?`
+    : home
+      ? `It belongs to ${blockNames[home]}.`
+      : `Use one of ${listed(typed(words))}.`;
   return block === 'document'
     ? problemAt('unknownDeclaration', range, `\`${token.image}\` begins no declaration. ${advice}`)
     : problemAt(
@@ -90,6 +85,10 @@ export function unknownPhrase(token: IToken, before: IToken | null, block: Block
         `${capital(blockNames[block])} has no property \`${token.image}\`. ${advice}`,
       );
 }
+
+/** The first kind of block that has the word. */
+const blockWith = (word: string): BlockKind | undefined =>
+  (Object.keys(vocabulary) as BlockKind[]).find((block) => block !== 'document' && formOf(block, word) !== undefined);
 
 const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
@@ -139,5 +138,5 @@ export function unknownUnit(token: IToken): Problem {
 export function unreadableCharacters({ offset, length }: ILexingError, text: string, begin: number): Problem {
   const range = { start: begin + offset, end: begin + offset + length };
   const characters = text.slice(offset, offset + length);
-  return problemAt('unreadableCharacter', range, `\`${characters}\` has no meaning here. Take it out.`);
+  return problemAt('unreadableCharacter', range, `\`${characters}\` has no meaning here. ${adviceFor(characters)}`);
 }

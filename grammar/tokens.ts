@@ -173,8 +173,10 @@ const barePathPattern = /[\p{L}_.][\p{L}\p{M}\p{N}_./-]*\.lap(?![\p{L}\p{M}\p{N}
 const unitEnd = '(?![\\p{L}\\p{M}\\p{N}_])';
 const unitLetters = quantityUnits.filter((letters) => letters !== '%').join('|');
 const amount = '(?:\\d+\\.\\d+|\\.\\d+|\\d+)';
+/** A unit behind its number; `"` stands for inches. */
+const behindNumber = (open: string): string => `${open}"|(?:${unitLetters})${unitEnd})`;
 const quantityPattern = new RegExp(
-  `(?:(?:\\d+ +)?\\d+/\\d+(?:${unitLetters})${unitEnd}|${amount}(?:(?:${unitLetters})${unitEnd}|%))`,
+  `(?:(?:\\d+(?: +|-))?\\d+/\\d+${behindNumber('(?:')}|${amount}${behindNumber('(?:%|')})`,
   'uy',
 );
 const unknownQuantityPattern = new RegExp(`${amount}(?!x\\d)[\\p{L}_][\\p{L}\\p{M}\\p{N}_]*`, 'uy');
@@ -222,7 +224,7 @@ export const BarePath = createToken({
   line_breaks: false,
 });
 
-/** A number with its unit, such as 36mm, 3 1/2in, 12deg or 5%. */
+/** A number with its unit, such as 36mm, 3 1/2in, 3-1/2", 12deg or 5%. */
 export const Quantity = createToken({
   name: 'Quantity',
   label: 'a quantity',

@@ -22,7 +22,7 @@ const lexicalRules = `/* Tokens. Blanks and line ends part them; a comment runs 
 
 NAME     ::= [#x5F] or a letter of any script, then letters, marks, digits and #x5F; every word of the notation is one too
 NUMBER   ::= [0-9]+ ("." [0-9]+)? | "." [0-9]+
-QUANTITY ::= (NUMBER | ([0-9]+ " "+)? [0-9]+ "/" [0-9]+) UNIT, nothing between the number and its unit
+QUANTITY ::= (NUMBER | ([0-9]+ (" "+ | "-"))? [0-9]+ "/" [0-9]+) UNIT, nothing between the number and its unit
 TEXT     ::= '"' ([^"\\] | "\\" any character)* '"', on one line
 `;
 

@@ -36,7 +36,7 @@ const whole = (words: readonly string[]): string => `${wordStart}(?:${oneOf(word
 /** The grammar, scope `source.halflap`. */
 export function textmateGrammar(): TextmateGrammar {
   const letters = quantityUnits.filter((unit) => unit !== '%');
-  const number = '(?:\\d+ +)?\\d+/\\d+|\\d+\\.\\d+|\\.\\d+|\\d+';
+  const number = '(?:\\d+(?: +|-))?\\d+/\\d+|\\d+\\.\\d+|\\.\\d+|\\d+';
   return {
     name: 'Halflap',
     scopeName: 'source.halflap',
@@ -57,7 +57,7 @@ export function textmateGrammar(): TextmateGrammar {
         captures: { '1': { name: 'support.type.property-name.halflap' }, '2': { name: 'entity.name.tag.halflap' } },
       },
       {
-        match: `(${number})(?:(${oneOf(letters)})${wordEnd}|(%))`,
+        match: `(${number})(?:(${oneOf(letters)})${wordEnd}|(%|"))`,
         captures: {
           '1': { name: 'constant.numeric.halflap' },
           '2': { name: 'keyword.other.unit.halflap' },

@@ -11,11 +11,11 @@ import {
   withExceptions,
 } from './build-families.ts';
 import type { DesignContext } from './design-context.ts';
+import { lengthText } from './length-text.ts';
 import type { Grid, GridKind, MeasuredLattice } from './design-model.ts';
 import { gridPresets } from './grid-presets.ts';
 import { propertyOf, reportMissing, reportRepeated } from './pick-properties.ts';
 import { readAngle, readCount, readLength } from './read-values.ts';
-import { rounded } from '../geometry/tolerance.ts';
 
 /** The grid a declaration describes; null where its kind, size or strip is missing or broken. */
 export function buildGrid(grid: GridDeclaration, strips: StripsByName, context: DesignContext): Grid | null {
@@ -122,7 +122,7 @@ function measuredLattice(grid: GridDeclaration, side: number, context: DesignCon
   if (cells === null || over === null || (property.face && face === null)) return null;
   const measuredSide = over / cells;
   if (Math.abs(measuredSide / side - 1) <= likelyError) return { side: measuredSide, face };
-  const message = `${String(cells)} cells should measure about ${String(rounded(cells * side, 2))} mm, and this is ${String(rounded(over, 2))} mm. Measure from node to node, and count the cells between.`;
+  const message = `${String(cells)} cells should measure about ${lengthText(cells * side, context.units, 2)}, and this is ${lengthText(over, context.units, 2)}. Measure from node to node, and count the cells between.`;
   context.report(problemAt('outOfRange', property.over.range, message));
   return null;
 }

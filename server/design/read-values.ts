@@ -3,6 +3,7 @@ import { problemAt } from '../../grammar/problem-catalogue.ts';
 import type { Expression, PointSyntax } from '../../grammar/syntax-tree.ts';
 import type { Point } from '../geometry/point.ts';
 import type { DesignContext } from './design-context.ts';
+import { lengthText } from './length-text.ts';
 import { evaluateExpression, readAs } from './evaluate-expression.ts';
 import {
   angleDimension,
@@ -45,7 +46,8 @@ function signed(
 ): number | null {
   if (amount === null || sign === 'any' || amount > 0 || (sign === 'notNegative' && amount === 0)) return amount;
   const least = sign === 'positive' ? 'more than 0' : '0 or more';
-  const shown = unit === '' ? String(amount) : `${String(amount)} ${unit}`;
+  const shown =
+    unit === '' ? String(amount) : unit === 'mm' ? lengthText(amount, context.units, 3) : `${String(amount)} ${unit}`;
   const message = `The ${what} must be ${least}, and this is ${shown}. Give a larger ${unit === 'mm' ? 'length' : 'one'}.`;
   context.report(problemAt('notPositive', range, message));
   return null;

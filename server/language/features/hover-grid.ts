@@ -2,7 +2,8 @@
 import type { Analysis } from '../../analyse.ts';
 import type { Grid } from '../../design/design-model.ts';
 import { heading, type HoverLines } from './hover-text.ts';
-import { angleText, counted, lengthText, plain } from './quantities.ts';
+import { lengthText, plain } from '../../design/length-text.ts';
+import { angleText, counted } from './quantities.ts';
 import { tallyStrips } from './tally.ts';
 
 export function gridHover(analysis: Analysis, grid: Grid): HoverLines {

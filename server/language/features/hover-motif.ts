@@ -4,7 +4,8 @@ import type { Motif, PanelFill } from '../../design/design-model.ts';
 import type { PieceShape } from '../../lattice/laid-panel.ts';
 import type { MarkedPiece } from '../../shop/marked-kinds.ts';
 import { heading, type HoverLines } from './hover-text.ts';
-import { angleText, counted, lengthText } from './quantities.ts';
+import { lengthText } from '../../design/length-text.ts';
+import { angleText, counted } from './quantities.ts';
 import { sum, tallyPieces } from './tally.ts';
 
 export function motifHover(analysis: Analysis, motif: Motif): HoverLines {

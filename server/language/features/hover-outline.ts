@@ -4,7 +4,8 @@ import type { Outline } from '../../design/design-model.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
 import { contourArea, contourLength } from '../../geometry/measure-path.ts';
 import { heading, type HoverLines } from './hover-text.ts';
-import { areaText, counted, lengthText } from './quantities.ts';
+import { lengthText } from '../../design/length-text.ts';
+import { areaText, counted } from './quantities.ts';
 import { sum } from './tally.ts';
 
 export function outlineHover({ design }: Analysis, outline: Outline): HoverLines {

@@ -4,7 +4,8 @@ import { neighbourList } from '../../design/build-fit.ts';
 import type { LengthUnit, Panel } from '../../design/design-model.ts';
 import type { CellCount, LaidPanel } from '../../lattice/laid-panel.ts';
 import { heading, type HoverLines } from './hover-text.ts';
-import { areaText, counted, lengthText } from './quantities.ts';
+import { lengthText } from '../../design/length-text.ts';
+import { areaText, counted } from './quantities.ts';
 import { panelTally } from './tally.ts';
 
 export function panelHover({ design, panels }: Analysis, panel: Panel): HoverLines {

@@ -2,7 +2,8 @@
 import type { NumberLiteral } from '../../../grammar/syntax-tree.ts';
 import { quantityOf } from '../../design/quantity.ts';
 import type { HoverLines } from './hover-text.ts';
-import { inchText, isImperial, millimetresIn, plain } from './quantities.ts';
+import { inchText, isImperial, plain } from '../../design/length-text.ts';
+import { millimetresIn } from '../../design/quantity.ts';
 
 /** Lengths in inches or millimetres, masses, volumes and times in their other units, angles as a slope; null for a bare number and for a percentage. */
 export function quantityHover({ amount, unit }: Pick<NumberLiteral, 'amount' | 'unit'>): HoverLines | null {
@@ -31,13 +32,9 @@ export function quantityHover({ amount, unit }: Pick<NumberLiteral, 'amount' | '
     case 'days':
       return [title, `${plain(quantityOf(amount, unit).amount, 0)} min`];
     default: {
-      const millimetres = amount * millimetresIn(unit);
+      const millimetres = amount * millimetresIn[unit];
       if (isImperial(unit)) return [title, `${plain(millimetres, 3)} mm`];
-      return [
-        title,
-        `${plain(millimetres / millimetresIn('in'), 4)} in`,
-        `to the nearest 1/64: ${inchText(millimetres)}`,
-      ];
+      return [title, `${plain(millimetres / millimetresIn.in, 4)} in`, `to the nearest 1/64: ${inchText(millimetres)}`];
     }
   }
 }

@@ -2,7 +2,8 @@
 import type { Analysis } from '../../analyse.ts';
 import type { Bench, StripStock } from '../../design/design-model.ts';
 import { heading, type HoverLines } from './hover-text.ts';
-import { angleText, lengthText, runText, shareText } from './quantities.ts';
+import { lengthText } from '../../design/length-text.ts';
+import { angleText, runText, shareText } from './quantities.ts';
 import { tallyPieces, tallyStrips } from './tally.ts';
 
 export function stockHover(analysis: Analysis, stock: StripStock): HoverLines {

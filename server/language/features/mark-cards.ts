@@ -5,7 +5,8 @@ import type { PieceEnd } from '../../lattice/laid-panel.ts';
 import type { MarkedKinds, MarkedPiece, MarkedStrip } from '../../shop/marked-kinds.ts';
 import type { SourceRange } from '../../../grammar/source-range.ts';
 import type { MarkCard } from '../preview-messages.ts';
-import { angleText, counted, lengthText } from './quantities.ts';
+import { lengthText } from '../../design/length-text.ts';
+import { angleText, counted } from './quantities.ts';
 
 type Fact = MarkCard['facts'][number];
 

@@ -6,7 +6,8 @@ import type { PlanSetting, PlanStock } from '../../shop/shop-plan.ts';
 import type { PlanStep } from '../../shop/work-sections.ts';
 import type { PreviewTable } from '../preview-messages.ts';
 import { piecesOf } from './mark-cards.ts';
-import { angleText, lengthText } from './quantities.ts';
+import { lengthText } from '../../design/length-text.ts';
+import { angleText } from './quantities.ts';
 
 type Column = PreviewTable['columns'][number];
 type Row = PreviewTable['rows'][number];

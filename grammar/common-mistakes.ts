@@ -1,0 +1,122 @@
+/** Habits from elsewhere that the notation does not share, each told what to write instead. */
+import type { IToken } from 'chevrotain';
+import { problemAt } from './problem-catalogue.ts';
+import type { Problem } from './problem.ts';
+import { spanOf, type SourceRange } from './source-range.ts';
+import { quantityUnits } from './tokens.ts';
+import { type BlockKind, wordsOf } from './vocabulary.ts';
+
+/** Where a token stands. */
+export const placeOf = (token: IToken): SourceRange => ({
+  start: token.startOffset,
+  end: token.startOffset + token.image.length,
+});
+
+/** A word that fits nowhere, with the words on both its sides. */
+export interface Misfit {
+  readonly token: IToken;
+  readonly before: IToken | null;
+  readonly behind: IToken | null;
+}
+
+/** What the misfit is, where it is a mistake that is often made; null for any other. */
+export function commonMistake(misfit: Misfit, block: BlockKind): Problem | null {
+  return (
+    decimalComma(misfit) ??
+    partedUnit(misfit) ??
+    foreignComment(misfit) ??
+    partedNumbers(misfit) ??
+    hyphenedWord(misfit, block) ??
+    numberWithoutLet(misfit, block)
+  );
+}
+
+/** A number with a comma in it, no blank beside that. */
+export function decimalComma({ token, before, behind }: Misfit): Problem | null {
+  if (token.image !== ',' || !before || !behind) return null;
+  if (!/^\d+$/.test(before.image) || !/^\d/.test(behind.image)) return null;
+  const range = spanOf(placeOf(before), placeOf(behind));
+  const written = before.image + token.image + behind.image;
+  if (range.end - range.start !== written.length) return null;
+  const message = `\`${written}\` is written with a decimal comma, and a comma parts two numbers here. Write \`${before.image}.${behind.image}\`.`;
+  return problemAt('unexpectedWord', range, message);
+}
+
+/** Units as they are spoken, with the letters that stand for them. */
+const spokenUnits: Readonly<Record<string, string>> = {
+  inch: 'in',
+  inches: 'in',
+  foot: 'ft',
+  feet: 'ft',
+  degree: 'deg',
+  degrees: 'deg',
+  percent: '%',
+  millimetre: 'mm',
+  millimetres: 'mm',
+  millimeters: 'mm',
+  centimetres: 'cm',
+  metres: 'm',
+};
+
+/** The unit of the number before it, written with a space between or as a whole word. */
+export function partedUnit({ token, before }: Misfit): Problem | null {
+  const unit = quantityUnits.find((each) => each === token.image) ?? spokenUnits[token.image];
+  if (unit === undefined || !before || !/^[\d.]+$/.test(before.image)) return null;
+  const message = `The unit \`${token.image}\` belongs to the number before it. Write \`${before.image}${unit}\` without a space.`;
+  return problemAt('unexpectedWord', placeOf(token), message);
+}
+
+function foreignComment({ token, behind }: Misfit): Problem | null {
+  const written = token.image + (behind?.image ?? '');
+  const isJoined = behind?.startOffset === token.startOffset + token.image.length;
+  if (!isJoined || !/^(?:\/[/*]|--)/.test(written)) return null;
+  const range = { start: token.startOffset, end: token.startOffset + 2 };
+  return problemAt('unexpectedWord', range, 'A comment begins with `#` and ends with its line. Write `#` here.');
+}
+
+const isMeasured = (token: IToken): boolean => /^[\d.]/.test(token.image);
+
+/** Two numbers side by side: parts of a sum, a mixed number, or of a list. */
+function partedNumbers({ token, before, behind }: Misfit): Problem | null {
+  if (!before || !isMeasured(token) || !isMeasured(before)) return null;
+  const [first, second] = [before.image, token.image];
+  const isWhole = /^\d+$/.test(first) && /^\d+$/.test(second);
+  const advice =
+    behind?.image === '/' && isWhole
+      ? `A number with a fraction takes its unit, as in \`${first} ${second}/2in\`; without one write a sum, \`${first} + ${second}/2\`.`
+      : `In a list put \`,\` between the two; to add them write \`${first} + ${second}\`.`;
+  return problemAt('unexpectedWord', placeOf(token), `\`${second}\` does not belong after \`${first}\`. ${advice}`);
+}
+
+/** A word of two parts with a hyphen: `three-way`. */
+function hyphenedWord({ token, behind }: Misfit, block: BlockKind): Problem | null {
+  const word = wordsOf(block).find((each) => each.startsWith(`${token.image}_`));
+  if (behind?.image !== '-' || word === undefined) return null;
+  const message = `The parts of a name are joined by \`_\`, for \`-\` takes away. Write \`${word}\`.`;
+  return problemAt('unknownProperty', placeOf(token), message);
+}
+
+function numberWithoutLet({ token, behind }: Misfit, block: BlockKind): Problem | null {
+  if (block !== 'document' || behind?.image !== '=') return null;
+  const message = `A number with a name begins with \`let\`. Write \`let ${token.image} = …\`.`;
+  return problemAt('unknownDeclaration', placeOf(token), message);
+}
+
+/** What to write instead of characters that mean nothing here. */
+const instead: readonly (readonly [characters: RegExp, advice: string])[] = [
+  [/^[“”„«»‘’]/u, 'Text stands between straight quotes: write `"`.'],
+  [/^'/u, 'Text stands between double quotes, `"`; feet and inches are `ft` and `in`.'],
+  [/^×/u, 'Between a width and a height write `x`.'],
+  [/^[:;]/u, 'Nothing stands between a word and its value, or between phrases. Take it out.'],
+  [/^\[|^\]/u, 'A block stands in `{` and `}`.'],
+  [/^°/u, 'Write `deg` behind the number.'],
+  [/^[−–—]/u, 'Write `-`.'],
+  [/^[½¼¾⅛⅜⅝⅞]/u, 'Write the fraction with a stroke, as in `1/2in`.'],
+  [/^″/u, 'Write `in` or `"` behind the number.'],
+  [/^%/u, 'A percentage stands right behind its number, as in `8%`.'],
+  [/^\^/u, 'Write a power as a product, as in `side * side`.'],
+];
+
+/** Advice about characters that could not be read. */
+export const adviceFor = (characters: string): string =>
+  instead.find(([pattern]) => pattern.test(characters))?.[1] ?? 'Take it out.';
