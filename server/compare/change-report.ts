@@ -2,7 +2,7 @@
 import {
   arrow,
   changeSummary,
-  figureWords,
+  figuresInWords,
   fromTo,
   keyWords,
   kindWords,
@@ -98,7 +98,7 @@ function panelTable(panels: readonly PanelChange[]): ReportTable {
     const isMoved = drawn !== null && drawn.onlyOld + drawn.onlyNew > 0;
     return [
       ...(oldName === newName ? [] : [row('renamed', oldName ?? '', newName ?? '')]),
-      ...fields.map((field) => row(pathWords(field.path), figureWords(field.old), figureWords(field.new))),
+      ...fields.map((field) => row(pathWords(field.path), ...figuresInWords(field))),
       ...(isMoved ? [row('shapes in one version only', String(drawn.onlyOld), String(drawn.onlyNew))] : []),
     ];
   });
@@ -185,9 +185,9 @@ function settingTable(settings: readonly SettingChange[]): ReportTable {
 }
 
 function sectionTable({ sections }: DesignChange): ReportTable {
-  const row = (section: string, { change, path, old, new: now }: FieldChange): ReportRow => ({
+  const row = (section: string, field: FieldChange): ReportRow => ({
     subject: null,
-    cells: [keyWords(section), pathWords(path), change, figureWords(old), figureWords(now)],
+    cells: [keyWords(section), pathWords(field.path), field.change, ...figuresInWords(field)],
   });
   return {
     title: 'Everything else',

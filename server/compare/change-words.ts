@@ -1,6 +1,6 @@
 /** Words and figures of a change, as every writer says them. Lengths to 0.01 mm, since versions differ by little. */
 import { isPlaceInList } from './compare-figures.ts';
-import type { DesignChange, KindAspect, KindChange, Plain } from './design-change.ts';
+import type { DesignChange, FieldChange, KindAspect, KindChange, Plain } from './design-change.ts';
 
 export const arrow = '→';
 
@@ -72,6 +72,17 @@ export const pathWords = (path: readonly string[]): string =>
 /** A text longer than this is a sentence, which no table cell should hold. */
 const longestText = 32;
 
+/** The old and the new figure for a table; of two lists of texts only what is not in both. */
+export function figuresInWords({ old, new: now }: Pick<FieldChange, 'old' | 'new'>): [old: string, now: string] {
+  if (!isTexts(old) || !isTexts(now)) return [figureWords(old), figureWords(now)];
+  const without = (texts: readonly string[], others: readonly string[]): string =>
+    texts.filter((text) => !others.includes(text)).join('; ');
+  return [without(old, now), without(now, old)];
+}
+
+const isTexts = (value: Plain): value is string[] =>
+  Array.isArray(value) && value.every((item) => typeof item === 'string');
+
 /** A figure in a table: a list by its values, a whole item by its short texts and its numbers. */
 export function figureWords(value: Plain): string {
   if (value === null) return '';
@@ -106,7 +117,24 @@ export function changeSummary(change: DesignChange): string[] {
           ],
     ),
   ];
-  return sentences.length > 0 ? sentences : [quietChange(change)];
+  const whole = wholeSentences(change);
+  return sentences.length > 0 ? [...sentences, ...whole] : [quietChange(change), ...whole];
+}
+
+/** Figures of the whole work that a maker asks for: what it weighs, and what it sells for. */
+const wholeFigures = [
+  { section: 'mass', key: 'perCopyG', words: 'Mass of a copy, g', decimals: 1 },
+  { section: 'cost', key: 'pricePerCopy', words: 'Price of a copy', decimals: 2 },
+] as const;
+
+function wholeSentences({ sections }: DesignChange): string[] {
+  return wholeFigures.flatMap(({ section, key, words, decimals }): string[] => {
+    const fields = sections.find((each) => each.section === section)?.fields ?? [];
+    const field = fields.find(({ path }) => path.length === 1 && path[0] === key);
+    if (typeof field?.old !== 'number' || typeof field.new !== 'number') return [];
+    const [old, now] = [field.old.toFixed(decimals), field.new.toFixed(decimals)];
+    return [`${words}: ${old} ${arrow} ${now} (${signed(field.new - field.old, decimals)}).`];
+  });
 }
 
 /** Where no piece and no stick differs, something else does. */

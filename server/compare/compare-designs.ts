@@ -38,7 +38,7 @@ export function compareDesigns(old: ComparedDesign, now: ComparedDesign): Design
     strips: compareStrips(old.plan.strips, now.plan.strips, counting),
     settings: isWhole ? compareSettings(old.plan.settings, now.plan.settings) : [],
     stock: isWhole ? compareStock(old.plan.stock, now.plan.stock) : [],
-    sections: isWhole ? compareSections(old.plan, now.plan) : [],
+    sections: isWhole ? compareSections(old.plan, now.plan, pairs) : [],
   };
   const { pieces, strips, ...lists } = found;
   const differences = [...Object.values(lists), pieces.changes, strips.changes].flat();
@@ -77,8 +77,9 @@ function versionOf({ plan, incomplete }: ComparedDesign, unknown: readonly strin
 }
 
 /** Every other section, figure by figure. */
-function compareSections(old: ShopPlan, now: ShopPlan): SectionChange[] {
-  const [before, after] = [sectionsOf(old), sectionsOf(now)];
+function compareSections(old: ShopPlan, now: ShopPlan, pairs: readonly PanelPair[]): SectionChange[] {
+  const alias = sharedNames(pairs);
+  const [before, after] = [sectionsOf(old, alias.old), sectionsOf(now, alias.new)];
   const names = [...new Set([...after.keys(), ...before.keys()])];
   return names.flatMap((section): SectionChange[] => {
     const fields = compareFigures(before.get(section) ?? null, after.get(section) ?? null, []);
@@ -86,8 +87,28 @@ function compareSections(old: ShopPlan, now: ShopPlan): SectionChange[] {
   });
 }
 
-/** A plan is what its JSON holds: keys that are undefined are not in it. */
-function sectionsOf(plan: ShopPlan): Map<string, Plain> {
-  const plain = JSON.parse(JSON.stringify(plan)) as Record<string, Plain>;
+/** For each version, the name under which both know a renamed panel: of its two names the first, whichever version has it. */
+function sharedNames(pairs: readonly PanelPair[]): Record<'old' | 'new', ReadonlyMap<string, string>> {
+  const renamed = pairs.flatMap(({ old, new: now }) => {
+    if (!old || !now || old.name === now.name) return [];
+    return [{ old: old.name, new: now.name, shared: old.name < now.name ? old.name : now.name }];
+  });
+  return {
+    old: new Map(renamed.map((each) => [each.old, each.shared])),
+    new: new Map(renamed.map((each) => [each.new, each.shared])),
+  };
+}
+
+/** Keys under which a plan names a panel by itself. */
+const panelKeys = new Set(['panel', 'around']);
+
+/** A plan is what its JSON holds: keys that are undefined are not in it. Panels go by their shared names. */
+function sectionsOf(plan: ShopPlan, names: ReadonlyMap<string, string>): Map<string, Plain> {
+  const text = JSON.stringify(plan, (key, value: unknown) => {
+    if (typeof value !== 'string' || names.size === 0) return value;
+    if (panelKeys.has(key)) return names.get(value) ?? value;
+    return value.replace(/\bpanel ([\p{L}\p{N}_]+)/gu, (_, name: string) => `panel ${names.get(name) ?? name}`);
+  });
+  const plain = JSON.parse(text) as Record<string, Plain>;
   return new Map(Object.entries(plain).filter(([section]) => !notFigures.has(section)));
 }

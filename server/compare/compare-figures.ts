@@ -7,6 +7,9 @@ type PlainObject = Record<string, Plain>;
 /** Keys of places in a list, which are no figures: what moves up because something went has not changed. */
 export const isPlaceInList = (key: string): boolean => key === 'order';
 
+/** Keys of instructions in words: they retell figures that are compared where they stand. */
+const isRetold = (key: string): boolean => key === 'tasks';
+
 /**
  * Every difference between two figures. Items of lists are matched by their first telling text (a name, a mark), so
  * that their order never counts; plain values in a list are compared as a heap. An item that went and one that came
@@ -37,7 +40,9 @@ export function sameFigure(old: Plain, now: Plain): boolean {
 }
 
 function compareObjects(old: PlainObject, now: PlainObject, path: readonly string[]): FieldChange[] {
-  const keys = [...new Set([...Object.keys(old), ...Object.keys(now)])].filter((key) => !isPlaceInList(key));
+  const keys = [...new Set([...Object.keys(old), ...Object.keys(now)])].filter(
+    (key) => !isPlaceInList(key) && !isRetold(key),
+  );
   return keys.flatMap((key): FieldChange[] => {
     const [before, after] = [old[key], now[key]];
     const at = [...path, key];

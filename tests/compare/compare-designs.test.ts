@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { changeReport } from '../../server/compare/change-report.ts';
 import { compareDesigns } from '../../server/compare/compare-designs.ts';
 import type { DesignChange } from '../../server/compare/design-change.ts';
 import { type TrayWords, trayText, versionOf } from './versions.ts';
@@ -108,11 +109,17 @@ describe('no change at all', () => {
   });
 });
 
+test('the report says what a copy weighs more', () => {
+  const { summary } = changeReport(changeOf({}, { copies: 2 }));
+  expect(summary.join('\n')).toMatch(/Mass of a copy, g: [\d.]+ → [\d.]+ \(\+[\d.]+\)\./);
+});
+
 describe('bad input', () => {
   test('a renamed panel is one panel', () => {
-    const { panels, pieces } = changeOf({}, { panel: 'dish' });
+    const { panels, pieces, sections } = changeOf({}, { panel: 'dish' });
     expect(panels).toMatchObject([{ change: 'changed', oldName: 'tray', newName: 'dish', fields: [] }]);
     expect(pieces.changes).toEqual([]);
+    expect(sections).toEqual([]);
   });
 
   test('a renamed panel of another copy count is still one panel', () => {
