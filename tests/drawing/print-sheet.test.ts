@@ -88,6 +88,21 @@ describe.each(names)('%s', (name) => {
     }
   });
 
+  test('says “continued” wherever a table or a section runs on to a page', () => {
+    const { file } = printed(textOf(name), typefaces);
+    const titles = file.pages.map(({ title }) => title);
+    titles.slice(1).forEach((title, index) => {
+      if (title.replace(', continued', '') === titles[index]?.replace(', continued', ''))
+        expect(title).toContain('continued');
+    });
+    for (const page of file.pages) {
+      const texts = textsOf(page);
+      const runsOn = texts.includes('first stop') || texts.includes('stop');
+      const begins = texts.some((text) => /^\d+ {2}\S/.test(text));
+      if (runsOn) expect(begins, page.title).toBe(true);
+    }
+  });
+
   test('has no figure finer than the bench can set: 0.1 mm, keys 0.05', () => {
     for (const page of printed(textOf(name), typefaces).file.pages) {
       expect(textsOf(page).filter((text) => /\d\.\d{3}/.test(text))).toEqual([]);

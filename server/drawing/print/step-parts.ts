@@ -35,7 +35,14 @@ export function stepParts(step: PlanStep, context: PrintContext): FlowPart[] {
       asPart({ ...block, keepsWithNext: index < lines.length - 1 || tables.length > 0 || gate !== null }),
     ),
     ...tables.map(({ columns, rows }, index) =>
-      printTable('', columns, rows, width, typefaces, isLast(index) ? gate : null),
+      printTable(
+        { text: `${step.order}  ${step.title}`, atStart: false },
+        columns,
+        rows,
+        width,
+        typefaces,
+        isLast(index) ? gate : null,
+      ),
     ),
     ...(tables.length === 0 && gate ? [asPart(gate)] : []),
     asPart(space(4)),

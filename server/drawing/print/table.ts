@@ -29,9 +29,15 @@ const size = letterSizes.figure;
 /** A cell with more lines goes on in further rows, so that a row always finds room on a page. */
 const mostLines = 16;
 
+/** What stands over a table: told at its start unless a heading says it already, and on every page it runs on to. */
+export interface TableTitle {
+  readonly text: string;
+  readonly atStart: boolean;
+}
+
 /** A table in `width` millimetres, its title repeated with the head on every page it runs on to. */
 export function printTable<Row>(
-  title: string,
+  title: string | TableTitle,
   columns: readonly PrintColumn<Row>[],
   rows: readonly Row[],
   width: number,
@@ -90,9 +96,10 @@ export function printTable<Row>(
   };
 }
 
-function tableTitle(title: string, continued: boolean, width: number, typefaces: Typefaces): Block | null {
-  if (title === '') return null;
-  const text = continued ? `${title}, continued` : title;
+function tableTitle(title: string | TableTitle, continued: boolean, width: number, typefaces: Typefaces): Block | null {
+  const { text: words, atStart } = typeof title === 'string' ? { text: title, atStart: true } : title;
+  if (!continued && !atStart) return null;
+  const text = continued ? `${words}, continued` : words;
   const block = stacked([
     space(2),
     paragraph(text, { size: letterSizes.figure, look: 'strong' }, width, typefaces),
