@@ -79,6 +79,7 @@ const strip = (family: number, length: number, from: 'above' | 'below'): StripGr
   length,
   notches: [notch(from, length / 2)],
   hand: null,
+  perTenth: { pitchMm: 0.1, faceMm: 0 },
   range,
   placements: [family === 1 ? { at: { x: -length / 2, y: 0 }, turn: 0 } : { at: { x: 0, y: -length / 2 }, turn: 90 }],
 });
@@ -104,6 +105,7 @@ const piece = (fate: 'whole' | 'trimmed', x: number): PieceGroup => ({
   shape,
   outline: shape.outline,
   fate,
+  perTenth: null,
   count: 1,
   range,
   placements: () => [{ at: { x, y: 10 }, turn: 0 }],

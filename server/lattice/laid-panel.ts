@@ -42,6 +42,12 @@ export interface Placement {
 /** whole: untouched by the outline; trimmed: made whole and sawn later (or, framed, fitted to the frame). */
 export type PieceFate = 'whole' | 'trimmed';
 
+/** What a length changes by when the grid's side, or the face of its strips, grows by a tenth of a millimetre. */
+export interface PerTenth {
+  readonly pitchMm: number;
+  readonly faceMm: number;
+}
+
 /** Pieces of one shape, role and fate in one panel: `count` of them, one copy of the panel. */
 export interface PieceGroup {
   readonly motif: string;
@@ -51,6 +57,8 @@ export interface PieceGroup {
   readonly outline: Polygon;
   readonly fate: PieceFate;
   readonly count: number;
+  /** Null for pieces fitted to a frame, and where a small change makes another cell of theirs. */
+  readonly perTenth: PerTenth | null;
   /** The words of the piece in its motif. */
   readonly range: SourceRange;
   /** Walks over every placement; interior cells are kept as runs, so this is where they are written out. */
@@ -67,6 +75,8 @@ export interface StripGroup {
   readonly length: number;
   readonly notches: readonly NotchRun[];
   readonly hand: 'left' | 'right' | null;
+  /** Null where a small change of the grid makes another strip there. */
+  readonly perTenth: PerTenth | null;
   readonly range: SourceRange;
   readonly placements: readonly Placement[];
 }

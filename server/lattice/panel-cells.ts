@@ -1,13 +1,14 @@
 /** All cells of a panel: their classes scanned over its region, with the numbers of their rows and columns. */
 import type { Panel } from '../design/design-model.ts';
 import type { Region } from '../geometry/region.ts';
+import { cellChanges, type CellChange } from './cell-changes.ts';
 import type { CellClass } from './cell-classes.ts';
 import { type ClassNumbers, numberCells } from './cell-numbers.ts';
 import { type ClassScan, scanClass } from './class-scan.ts';
 import type { LineFamily } from './grid-lines.ts';
 import type { Period } from './grid-period.ts';
 
-/** `scans` and `numbers` have one entry for each class, in the same order. */
+/** `scans`, `numbers` and `changes` have one entry for each class, in the same order. */
 export interface PanelCells {
   readonly panel: Panel;
   readonly region: Region;
@@ -16,6 +17,7 @@ export interface PanelCells {
   readonly period: Period | null;
   readonly scans: readonly ClassScan[];
   readonly numbers: readonly ClassNumbers[];
+  readonly changes: readonly (CellChange | null)[];
 }
 
 export function panelCells(
@@ -26,5 +28,13 @@ export function panelCells(
   classes: readonly CellClass[],
 ): PanelCells {
   const scans = classes.map((cell) => scanClass(cell, period, region));
-  return { panel, region, families, period, scans, numbers: numberCells(scans, families, period) };
+  return {
+    panel,
+    region,
+    families,
+    period,
+    scans,
+    numbers: numberCells(scans, families, period),
+    changes: cellChanges(panel, classes, region.bounds),
+  };
 }

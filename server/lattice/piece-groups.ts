@@ -6,12 +6,23 @@ import { add, direction, origin, type Point, subtract, turned } from '../geometr
 import { areaOf, boundsOf, intersectionOf, isConvexRing, signedArea, withoutIdlePoints } from '../geometry/polygons.ts';
 import { areaTolerance } from '../geometry/tolerance.ts';
 import { type CellClass, cornersFromLowest } from './cell-classes.ts';
+import { type CellChange, pieceChanges } from './cell-changes.ts';
 import type { ClassNumbers } from './cell-numbers.ts';
 import { type BoundaryCell, isCutCell } from './class-scan.ts';
 import { settled } from './cut-piece.ts';
 import { doesNotTurn, unusedFills } from './fill-problems.ts';
 import { type FilledPiece, fillOpening } from './fill-opening.ts';
-import type { CellCount, LaidCell, NotchRun, PieceFate, PieceGroup, Placement, Polygon, Sliver } from './laid-panel.ts';
+import type {
+  CellCount,
+  LaidCell,
+  NotchRun,
+  PieceFate,
+  PieceGroup,
+  Placement,
+  Polygon,
+  Sliver,
+  PerTenth,
+} from './laid-panel.ts';
 import { flippedRuns, placesOfRun } from './notch-runs.ts';
 import type { PanelCells } from './panel-cells.ts';
 import { endsOfOutline } from './piece-shape.ts';
@@ -32,7 +43,8 @@ export function panelInfill(cells: PanelCells): PanelInfill {
   const { facts, problems } = cellFacts(cells);
   const shares = cells.scans.flatMap((scan, index) => {
     const numbers = cells.numbers[index];
-    return numbers ? shareCells(index, facts).map((share) => ({ share, numbers, cell: scan.cell })) : [];
+    const change = cells.changes[index] ?? null;
+    return numbers ? shareCells(index, facts).map((share) => ({ share, numbers, change, cell: scan.cell })) : [];
   });
   const filled = shares.map((each) => ({ shape: each.cell.shape, ...fillShare(cells, each) }));
   const shapes = [...new Set(cells.scans.map(({ cell }) => cell.shape))];
@@ -61,6 +73,7 @@ export function panelInfill(cells: PanelCells): PanelInfill {
 interface ClassShare {
   readonly share: CellShare;
   readonly numbers: ClassNumbers;
+  readonly change: CellChange | null;
   readonly cell: CellClass;
 }
 
@@ -74,7 +87,7 @@ interface FilledShare {
 
 const nothing: FilledShare = { groups: [], needed: 0, filledCells: () => [], slivers: [], problems: [] };
 
-function fillShare({ panel, period }: PanelCells, { share, numbers, cell }: ClassShare): FilledShare {
+function fillShare({ panel, period }: PanelCells, { share, numbers, change, cell }: ClassShare): FilledShare {
   const { fill, inside, boundary } = share;
   const count = countMembers(inside);
   if (count + boundary.length === 0) return nothing;
@@ -89,11 +102,13 @@ function fillShare({ panel, period }: PanelCells, { share, numbers, cell }: Clas
   };
   const neededAt = new Set<Point>();
   const slivers: Sliver[] = [];
-  const groups = pieces.map(place).flatMap((piece) =>
+  const changes = pieceChanges(pieces, change, fill);
+  const placed = pieces.map((piece, index): ChangingPiece => ({ ...place(piece), perTenth: changes[index] ?? null }));
+  const groups = placed.flatMap((piece) =>
     groupsOfPiece(panel, fill, piece, { count, moves: insideMoves }, clipped, ({ move, member }, trimmedTo) => {
       neededAt.add(move);
-      const place = { row: numbers.rowOf(member.row), column: numbers.columnOf(member) };
-      const sliver = trimmedTo && sliverOf(piece, trimmedTo, panel.sliver, place);
+      const inRows = { row: numbers.rowOf(member.row), column: numbers.columnOf(member) };
+      const sliver = trimmedTo && sliverOf(piece, trimmedTo, panel.sliver, inRows);
       if (sliver) slivers.push(sliver);
     }),
   );
@@ -143,8 +158,12 @@ function ownFill(cell: CellClass, { move, rings }: BoundaryCell, fill: PanelFill
   return pieces.map((piece) => ({
     move,
     problems,
-    group: groupOf(piece, 'trimmed', 1, () => [piece.placement]),
+    group: groupOf({ ...piece, perTenth: null }, 'trimmed', 1, () => [piece.placement]),
   }));
+}
+
+interface ChangingPiece extends FilledPiece {
+  readonly perTenth: PerTenth | null;
 }
 
 interface InsideMoves {
@@ -159,7 +178,7 @@ interface InsideMoves {
 function groupsOfPiece(
   panel: Panel,
   fill: PanelFill,
-  piece: FilledPiece,
+  piece: ChangingPiece,
   inside: InsideMoves,
   boundary: readonly BoundaryCell[],
   note: (cell: BoundaryCell, trimmedTo: readonly Polygon[] | null) => void,
@@ -195,11 +214,11 @@ function groupsOfPiece(
 
 /** Pieces like `piece`, wherever its placements are. */
 const groupOf = (
-  { motif, role, shape, outline, words }: FilledPiece,
+  { motif, role, shape, outline, words, perTenth }: ChangingPiece,
   fate: PieceFate,
   count: number,
   placements: PieceGroup['placements'],
-): PieceGroup => ({ motif, role, shape, outline, fate, count, range: words, placements });
+): PieceGroup => ({ motif, role, shape, outline, fate, count, perTenth, range: words, placements });
 
 function* movedPlacements({ at, turn }: Placement, moves: Iterable<Point>): Generator<Placement> {
   for (const move of moves) yield { at: add(at, move), turn };
@@ -218,7 +237,7 @@ function fittedPieces(piece: FilledPiece, fill: PanelFill, kept: readonly Polygo
       const { left, right } = boundsOf(own);
       const notches = notchesOnGround(piece).filter(({ first }) => first > left && first < right);
       const { shape, outline, placement } = settled(ring, anchor, along, fill.stock, ends, notches);
-      return groupOf({ ...piece, shape, outline }, 'trimmed', 1, () => [placement]);
+      return groupOf({ ...piece, shape, outline, perTenth: null }, 'trimmed', 1, () => [placement]);
     });
 }
 

@@ -6,6 +6,7 @@ import type { LineFamily } from './grid-lines.ts';
 import type { StripGroup } from './laid-panel.ts';
 import { notchesOf, weaveOf } from './notches.ts';
 import { handOf, type NotchedStrip, sameStrip, standardPosition } from './strip-kinds.ts';
+import { stripChange } from './strip-changes.ts';
 import { pointOnLine, type StripPart, stripParts } from './strip-parts.ts';
 
 interface Kind {
@@ -17,6 +18,7 @@ interface Kind {
 export function stripGroups(panel: Panel, families: readonly LineFamily[], region: Region): StripGroup[] {
   const parts = stripParts(panel, families, region);
   const weave = weaveOf(panel.grid, families, parts);
+  const change = stripChange(panel);
   const kinds = new Map<string, Kind[]>();
   for (const part of parts) {
     const notches = notchesOf(weave, part);
@@ -31,6 +33,7 @@ export function stripGroups(panel: Panel, families: readonly LineFamily[], regio
     length: strip.length,
     notches: strip.notches,
     hand: handOf(strip),
+    perTenth: members[0] ? change(members[0], ordinalOf(members[0], parts)) : null,
     range: panel.grid.nameRange,
     placements: members.map(({ lines: on, index: line, start }) => ({
       at: pointOnLine(on, line, start),
@@ -38,6 +41,10 @@ export function stripGroups(panel: Panel, families: readonly LineFamily[], regio
     })),
   }));
 }
+
+/** The place of a part among those of its line. */
+const ordinalOf = (part: StripPart, parts: readonly StripPart[]): number =>
+  parts.filter(({ lines, index }) => lines === part.lines && index === part.index).indexOf(part);
 
 /** Strips are compared only with those of one family and nearly one length. */
 function addTo(kinds: Map<string, Kind[]>, part: StripPart, strip: NotchedStrip): void {

@@ -48,12 +48,22 @@ export function stripParts(panel: Panel, families: readonly LineFamily[], region
     if (reaches.length === 0) return [];
     const half = lines.face / 2;
     return linesBetween(lines, minimum(reaches) - half, maximum(reaches) + half).flatMap((index) =>
-      withoutOverlaps(
-        extents(lines, index, region).map(([start, end]) => withEnds(panel, families, { lines, index, start, end })),
-      ),
+      partsOfLine(panel, families, region, lines, index),
     );
   });
 }
+
+/** The strips of one line, in order along it. */
+export const partsOfLine = (
+  panel: Panel,
+  families: readonly LineFamily[],
+  region: Region,
+  lines: LineFamily,
+  index: number,
+): StripPart[] =>
+  withoutOverlaps(
+    extents(lines, index, region).map(([start, end]) => withEnds(panel, families, { lines, index, start, end })),
+  );
 
 /** Extents along the line of the connected parts of body ∩ region. */
 function extents(lines: LineFamily, index: number, region: Region): [number, number][] {

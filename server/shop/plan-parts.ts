@@ -1,11 +1,20 @@
 /** Grids, benches, panels, pieces and strips as the plan writes them. Lengths mm, angles degrees. */
 import { sum } from '../geometry/numbers.ts';
 import type { Bench, Grid, StripStock } from '../design/design-model.ts';
-import type { LaidPanel, PieceEnd, PieceFate } from '../lattice/laid-panel.ts';
+import type { LaidPanel, PieceEnd, PieceFate, PerTenth } from '../lattice/laid-panel.ts';
 import { expandNotches } from './expand-notches.ts';
 import type { MarkedPiece, MarkedStrip } from './marked-kinds.ts';
 import { planAngle, planArea, planLength } from './plan-rounding.ts';
-import type { PlanBench, PlanBreakage, PlanGrid, PlanPanel, PlanPiece, PlanPieceEnd, PlanStrip } from './shop-plan.ts';
+import type {
+  PlanBench,
+  PlanBreakage,
+  PlanGrid,
+  PlanPanel,
+  PlanPiece,
+  PlanPieceEnd,
+  PlanStrip,
+  PlanPerTenth,
+} from './shop-plan.ts';
 
 /** Every grid as declared, and as it was resized for a panel whose cells had to come out in a given size. */
 export function planGrids(grids: readonly Grid[], panels: readonly LaidPanel[]): PlanGrid[] {
@@ -51,6 +60,7 @@ export function planPiece(piece: MarkedPiece): PlanPiece {
     face: planLength(shape.stock.face),
     depth: planLength(shape.stock.depth),
     lengthMm: planLength(shape.length),
+    perTenth: planPerTenth(piece.groups[0]?.group.perTenth ?? null),
     edgesMm: [planLength(shape.edges[0]), planLength(shape.edges[1])],
     ends: [planEnd(shape.ends[0]), planEnd(shape.ends[1])],
     outline: shape.outline.map((point): [number, number] => [planLength(point.x), planLength(point.y)]),
@@ -67,6 +77,9 @@ export function planPiece(piece: MarkedPiece): PlanPiece {
 
 const planBreakage = ({ breakage }: StripStock): PlanBreakage | null =>
   breakage && { breakagePct: planLength(100 * breakage.share), confidencePct: planLength(100 * breakage.confidence) };
+
+const planPerTenth = (change: PerTenth | null): PlanPerTenth | null =>
+  change && { pitchMm: planLength(change.pitchMm), faceMm: planLength(change.faceMm) };
 
 function planEnd({ bevels }: PieceEnd): PlanPieceEnd {
   return { bevels: bevels && [planAngle(bevels[0]), planAngle(bevels[1])] };
@@ -95,6 +108,7 @@ export function planStrip(strip: MarkedStrip): PlanStrip[] {
     face: planLength(group.stock.face),
     depth: planLength(group.stock.depth),
     lengthMm: planLength(group.length),
+    perTenth: planPerTenth(group.perTenth),
     hand: group.hand,
     notches: expandNotches(group.notches),
     make: strip.make,

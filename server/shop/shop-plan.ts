@@ -64,6 +64,12 @@ export interface PlanBreakage {
   confidencePct: number;
 }
 
+/** What a length changes by when the grid's side, or the face of its strips, grows by 0.1 mm. */
+export interface PlanPerTenth {
+  pitchMm: number;
+  faceMm: number;
+}
+
 export interface PlanPiece {
   mark: string;
   from: { motif: string; piece: string; make: number }[];
@@ -71,6 +77,8 @@ export interface PlanPiece {
   face: number;
   depth: number;
   lengthMm: number;
+  /** Where the kind was met first; null for pieces fitted to a frame. */
+  perTenth: PlanPerTenth | null;
   edgesMm: [number, number];
   ends: [PlanPieceEnd, PlanPieceEnd];
   outline: [number, number][];
@@ -100,6 +108,7 @@ export interface PlanStrip {
   face: number;
   depth: number;
   lengthMm: number;
+  perTenth: PlanPerTenth | null;
   hand: 'left' | 'right' | null;
   notches: PlanNotch[];
   make: number;

@@ -5,7 +5,7 @@ import type { PieceShape } from '../../lattice/laid-panel.ts';
 import type { MarkedPiece } from '../../shop/marked-kinds.ts';
 import { heading, type HoverLines } from './hover-text.ts';
 import { lengthText } from '../../design/length-text.ts';
-import { angleText, counted } from './quantities.ts';
+import { angleText, counted, perTenthText } from './quantities.ts';
 import { sum, tallyPieces } from './tally.ts';
 
 export function motifHover(analysis: Analysis, motif: Motif): HoverLines {
@@ -71,8 +71,15 @@ function madeAs({ groups }: MarkedPiece, motif: Motif, role: string): number {
   );
 }
 
-function markText({ design }: Analysis, { mark, shape }: MarkedPiece): string {
-  return `\`${mark}\` ${lengthText(shape.length, design.units)} long of \`${shape.stock.name}\`, ${bevelText(shape)}`;
+function markText({ design }: Analysis, { mark, shape, groups }: MarkedPiece): string {
+  const change = perTenthText(groups[0]?.group.perTenth);
+  return [
+    `\`${mark}\` ${lengthText(shape.length, design.units)} long of \`${shape.stock.name}\``,
+    bevelText(shape),
+    change,
+  ]
+    .filter(Boolean)
+    .join(', ');
 }
 
 /** "bevels 30°/30° and 60°/60°", left/right at end 1 and end 2. */

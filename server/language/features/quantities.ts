@@ -1,4 +1,5 @@
 /** Numbers as a maker reads them: plural nouns, areas, times, shares. */
+import type { PerTenth } from '../../lattice/laid-panel.ts';
 import type { LengthUnit } from '../../design/design-model.ts';
 import { isImperial, plain } from '../../design/length-text.ts';
 import { millimetresIn } from '../../design/quantity.ts';
@@ -28,4 +29,11 @@ export function timeText(minutes: number): string {
 }
 
 /** Half-degree precision, such as "22.5°". */
+/** "per 0.1 mm of pitch +0.06, of strip face -0.1 mm"; empty where it is not known. */
+export function perTenthText(change: PerTenth | null | undefined): string {
+  if (!change) return '';
+  const signed = (value: number): string => `${value < 0 ? '−' : '+'}${plain(Math.abs(value), 3)}`;
+  return `per 0.1 mm of pitch ${signed(change.pitchMm)}, of strip face ${signed(change.faceMm)} mm`;
+}
+
 export const angleText = (angle: number): string => `${plain(angle, 2)}°`;
