@@ -7,6 +7,7 @@ import { writeSvg } from '../drawing/write-svg.ts';
 import { documentOutline } from './features/document-outline.ts';
 import { foldsOf } from './features/folds.ts';
 import { formatting } from './features/formatting.ts';
+import { formattingOnType, formattingWithin } from './features/range-formatting.ts';
 import { hoverAt } from './features/hover.ts';
 import { definitionAt, isName, referencesAt, renamableAt } from './features/names.ts';
 import { chosenView, contentOf, previewOf } from './features/preview.ts';
@@ -130,6 +131,20 @@ export function answerQuestions(
       const change = formatting(text);
       return change ? [replacementOf(lineStarts, change.range, change.newText)] : [];
     }),
+  );
+  connection.onDocumentRangeFormatting(({ textDocument: { uri }, range }) =>
+    answered('Formatting', uri, ({ text, lineStarts }) => {
+      const start = offsetAt(text, lineStarts, range.start);
+      const end = offsetAt(text, lineStarts, range.end);
+      return formattingWithin(text, { start, end }).map((change) =>
+        replacementOf(lineStarts, change.range, change.newText),
+      );
+    }),
+  );
+  connection.onDocumentOnTypeFormatting(
+    at('Formatting', ({ analysis, lineStarts }, offset, { ch }: PlaceQuestion & { ch: string }) =>
+      formattingOnType(analysis, offset, ch).map((change) => replacementOf(lineStarts, change.range, change.newText)),
+    ),
   );
   connection.onCompletion(
     at('Completion', ({ uri, text, analysis, lineStarts }, offset) => {

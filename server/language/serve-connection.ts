@@ -43,6 +43,8 @@ const initializeResult: InitializeResult = {
     foldingRangeProvider: true,
     codeLensProvider: {},
     documentFormattingProvider: true,
+    documentRangeFormattingProvider: true,
+    documentOnTypeFormattingProvider: { firstTriggerCharacter: '}', moreTriggerCharacter: ['\n'] },
     completionProvider: { triggerCharacters: ['"', '/'] },
     codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix] },
   },
