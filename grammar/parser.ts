@@ -3,15 +3,13 @@
  * `read-blocks.ts` finds where phrases begin and joins them into a tree, so an error stays inside its phrase.
  */
 import { rangeOf } from './expression-rules.ts';
-import { MaterialRules } from './material-rules.ts';
+import { WorkRules } from './work-rules.ts';
 import { spanOf } from './source-range.ts';
 import type { SourceRange } from './source-range.ts';
+import type { BothSlantsProperty, GridKindProperty, MeasuredProperty } from './grid-syntax.ts';
 import type {
   BlockDeclaration,
-  BothSlantsProperty,
-  GridKindProperty,
   LetDeclaration,
-  MeasuredProperty,
   Name,
   ShapeName,
   TitleDeclaration,
@@ -30,7 +28,7 @@ export interface BlockHead {
   readonly range: SourceRange;
 }
 
-export class PhraseParser extends MaterialRules {
+export class PhraseParser extends WorkRules {
   constructor() {
     super();
     this.performSelfAnalysis();
@@ -118,6 +116,12 @@ export class PhraseParser extends MaterialRules {
   public grid = this.headRule('grid');
   public outline = this.headRule('outline');
   public panel = this.headRule('panel');
+  public blank = this.headRule('blank');
+  public band = this.headRule('band');
+  public pour = this.headRule('pour');
+  public board = this.headRule('board');
+  public work = this.headRule('work');
+  public kit = this.headRule('kit');
 
   public motif = this.RULE('motif', (): BlockHead => {
     const word = this.CONSUME(keyword.motif);

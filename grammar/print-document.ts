@@ -5,6 +5,7 @@
  */
 import type { IToken } from 'chevrotain';
 import type { MapEntry, MapRow } from './fill-syntax.ts';
+import type { FramePart } from './object-syntax.ts';
 import { parseDocument } from './parse-document.ts';
 import { printPhrase, tightPlaces } from './print-phrase.ts';
 import type { TightPlaces } from './print-phrase.ts';
@@ -39,7 +40,7 @@ export function printDocument(text: string): string | null {
   return printer.lines.map((line) => line + end).join('');
 }
 
-type Phrase = Declaration | Property | TipProperty | MapEntry | MapRow;
+type Phrase = Declaration | Property | FramePart | TipProperty | MapEntry | MapRow;
 
 /** What stands in a phrase's braces. */
 function innerPhrases(phrase: Phrase): readonly Phrase[] {

@@ -9,7 +9,7 @@ interface CatalogueEntry {
 
 const entry = (code: string, severity: Severity): CatalogueEntry => ({ code, severity });
 
-/** 01xx text and syntax, 02xx names, 03xx quantities, 04xx grid and strips, 05xx motifs, 06xx outlines, 07xx panels, 08xx materials and money. */
+/** 01xx text and syntax, 02xx names, 03xx quantities, 04xx grid and strips, 05xx motifs, 06xx outlines, 07xx panels, 08xx materials and money, 09xx the work. */
 export const problemCatalogue = {
   unreadableCharacter: entry('LAP0101', 'error'),
   unexpectedWord: entry('LAP0102', 'error'),
@@ -25,6 +25,7 @@ export const problemCatalogue = {
   cannotUseFile: entry('LAP0205', 'error'),
   cyclicUse: entry('LAP0206', 'error'),
   usedFileHasErrors: entry('LAP0207', 'error'),
+  ambiguousName: entry('LAP0209', 'warning'),
   wrongDimension: entry('LAP0301', 'error'),
   notPositive: entry('LAP0302', 'error'),
   outOfRange: entry('LAP0303', 'error'),
@@ -62,6 +63,11 @@ export const problemCatalogue = {
   notACurrency: entry('LAP0801', 'error'),
   secondCurrency: entry('LAP0802', 'error'),
   faceFromKerfUnclear: entry('LAP0803', 'error'),
+  layerTooDeep: entry('LAP0804', 'error'),
+  secondWork: entry('LAP0901', 'error'),
+  countDiffersFromCopies: entry('LAP0902', 'warning'),
+  notPlaced: entry('LAP0903', 'error'),
+  unknownStep: entry('LAP0904', 'error'),
 } as const satisfies Record<string, CatalogueEntry>;
 
 export type ProblemName = keyof typeof problemCatalogue;

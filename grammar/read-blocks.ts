@@ -7,6 +7,7 @@ import { EOF, tokenMatcher } from 'chevrotain';
 import type { IRecognitionException, IToken } from 'chevrotain';
 import { rangeOf } from './expression-rules.ts';
 import type { MapEntry, MapRow } from './fill-syntax.ts';
+import type { FramePart } from './object-syntax.ts';
 import { PhraseParser } from './parser.ts';
 import type { BlockHead } from './parser.ts';
 import { PhraseStarts } from './phrase-starts.ts';
@@ -125,6 +126,8 @@ class BlockReader {
     if (this.tokens[next]?.tokenType === LeftBrace) return this.readBody(inner, node, next, false);
     if (!node || !required) return { node, next };
     this.problems.push(missingBlock(node.range, this.tokens[next] ?? null, form));
+    // a block inside a block ends where the outer one does
+    if (block !== 'document' && this.tokens[next]?.tokenType === RightBrace) return { node: null, next };
     const brace = this.starts.resumeAt('document', next, next);
     this.noteNames(null, index, brace);
     const isOnLine = this.tokens[brace]?.startLine === this.tokens[next - 1]?.endLine;
@@ -267,6 +270,9 @@ function joinBody(node: Phrase, open: IToken, body: ReadBlock, last: IToken): Ph
   if (node.kind === 'map') {
     const lines = body.nodes.filter((line) => line.kind === 'map entry' || line.kind === 'map row');
     return { ...node, lines, incomplete: body.incomplete, range };
+  }
+  if (node.kind === 'frame') {
+    return { ...node, properties: body.nodes as readonly FramePart[], incomplete: body.incomplete, range };
   }
   if (node.kind !== 'head') return node;
   const { declared, keyword: word, name, shape } = node;

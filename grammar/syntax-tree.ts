@@ -9,7 +9,16 @@ import type {
   MeasuredProperty,
 } from './grid-syntax.ts';
 import type { MaterialDeclaration } from './material-syntax.ts';
+import type {
+  BandDeclaration,
+  BlankDeclaration,
+  BoardDeclaration,
+  FrameProperty,
+  KitDeclaration,
+  PourDeclaration,
+} from './object-syntax.ts';
 import type { SourceRange } from './source-range.ts';
+import type { WorkDeclaration } from './work-syntax.ts';
 
 export type { BothSlantsProperty, ExceptProperty, FamilyProperty, FitShapeSyntax, GridKindProperty, MeasuredProperty };
 
@@ -345,6 +354,7 @@ export type PanelProperty =
   | CutCellsProperty
   | ValueProperty<'stub'>
   | ValueProperty<'tail'>
+  | FrameProperty
   | ValueProperty<'sliver'>
   | PanelFillProperty
   | MapProperty
@@ -355,7 +365,17 @@ export interface PanelDeclaration extends Block<PanelProperty> {
 }
 
 export type BlockDeclaration =
-  MaterialDeclaration | GridDeclaration | MotifDeclaration | OutlineDeclaration | PanelDeclaration;
+  | MaterialDeclaration
+  | GridDeclaration
+  | MotifDeclaration
+  | OutlineDeclaration
+  | PanelDeclaration
+  | BlankDeclaration
+  | BandDeclaration
+  | PourDeclaration
+  | BoardDeclaration
+  | WorkDeclaration
+  | KitDeclaration;
 
 export type Declaration = UseDeclaration | TitleDeclaration | UnitsDeclaration | LetDeclaration | BlockDeclaration;
 

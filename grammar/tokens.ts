@@ -3,6 +3,7 @@ import { createToken, Lexer } from 'chevrotain';
 import type { ILexingError, IToken, TokenType } from 'chevrotain';
 import { fillWords } from './fill-words.ts';
 import { materialWords } from './material-words.ts';
+import { objectWords } from './object-words.ts';
 import type { QuantityUnit } from './syntax-tree.ts';
 import { constant, declaration, link, property, unit } from './word-entry.ts';
 import type { WordEntry } from './word-entry.ts';
@@ -89,7 +90,6 @@ export const knownWords = {
   the: link('May stand before a corner.'),
   spacing: link('Distance between neighbouring centre lines of a family.'),
   offset: link('Place of a family’s first centre line, across its direction.'),
-  layer: link('Layer of a family, 1 at the back.'),
   radius: link('Radius of an arc or circle.'),
   turned: link('Turns counter-clockwise: a motif by corners, a place by corners or an angle.'),
   about: link('The place something is turned about follows.'),
@@ -103,7 +103,6 @@ export const knownWords = {
   hexagon: constant('An opening with six corners.'),
   polygon: constant('An opening of any other form, by its number of corners.'),
   corner: constant('A corner of an opening, counted counter-clockwise from the lowest.'),
-  corners: constant('Counts a turn by the corners of the opening.'),
   intersection: constant('Where two lines meet.'),
   mid: constant('The middle of an edge.'),
   centroid: constant('Balance point of an opening.'),
@@ -113,7 +112,6 @@ export const knownWords = {
   sharp: constant('The corners below 90°.'),
   wide: constant('The corners above 90°.'),
   sawn: constant('Whole pieces, sawn through later.'),
-  frame: property('The members round a framed panel.'),
   framed: constant('Pieces fitted to a frame.'),
   trim: constant('The whole motif, cut by the frame; on a bench, what infill is cut longer by before its bevels.'),
   own: constant('The motif set into what the frame leaves of the cell.'),
@@ -126,6 +124,7 @@ export const knownWords = {
 
   ...fillWords,
   ...materialWords,
+  ...objectWords,
 
   mm: unit('Millimetres.'),
   cm: unit('Centimetres.'),

@@ -19,7 +19,14 @@ export type BlockKind =
   | 'motif'
   | 'outline'
   | 'panel'
+  | 'frame'
   | 'map'
+  | 'blank'
+  | 'band'
+  | 'pour'
+  | 'board'
+  | 'work'
+  | 'kit'
   | 'tips';
 
 /** The rules of the parser that read a whole phrase. */
@@ -68,6 +75,12 @@ export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
     motif: declared('motif', 'motif', 'motif hemp for triangle { … }'),
     outline: declared('outline', 'outline', 'outline leaf { start 0, 0 … }'),
     panel: declared('panel', 'panel', 'panel blade { grid mesh  shape leaf }'),
+    blank: declared('blank', 'blank', 'blank cast_a { grid mesh  shape 420 x 297  take blade 3 }'),
+    band: declared('band', 'band', 'band rim { around blade  of walnut_strip }'),
+    pour: declared('pour', 'pour', 'pour stem { mould stem_outline  layer clear 6  of casting_resin }'),
+    board: declared('board', 'board', 'board back { shape oval  of birch_ply }'),
+    work: declared('work', 'work', 'work ginkgo { copies 2  place blade at 0, 0 }'),
+    kit: declared('kit', 'kit', 'kit class { panel coaster  students 12 }'),
   },
   strip: {
     wood: { rule: 'wood', example: 'wood basswood' },
@@ -169,6 +182,11 @@ export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
     shape: { rule: 'shape', example: 'shape 5 x 4 cells' },
     edge: { rule: 'edge', example: 'edge framed' },
     cut_cells: { rule: 'cutCells', example: 'cut_cells trim' },
+    frame: {
+      rule: 'frame',
+      example: 'frame { of maple_frame  corners mitred  groove 6 }',
+      opens: { block: 'frame', required: true },
+    },
     stub: { rule: 'stub', example: 'stub 8' },
     tail: { rule: 'tail', example: 'tail 6' },
     sliver: { rule: 'sliver', example: 'sliver 8' },
@@ -182,6 +200,81 @@ export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
   },
   map: { row: { rule: 'mapRow', example: 'row h t h' } },
   tips: { tip },
+  frame: {
+    of: { rule: 'of', example: 'of maple_frame' },
+    corners: { rule: 'corners', example: 'corners mitred' },
+    groove: { rule: 'joint', example: 'groove 6' },
+    stub: { rule: 'joint', example: 'stub 6' },
+    end_gap: { rule: 'endGap', example: 'end_gap 0.5' },
+    border: { rule: 'bearing', example: 'border' },
+    fillers: { rule: 'bearing', example: 'fillers' },
+  },
+  blank: {
+    grid: { rule: 'usedGrid', example: 'grid mesh' },
+    shape: { rule: 'blankSize', example: 'shape 420 x 297' },
+    take: { rule: 'take', example: 'take blade 3' },
+    margin: { rule: 'margin', example: 'margin 10' },
+    gap: { rule: 'gap', example: 'gap 4' },
+    allowance: { rule: 'allowance', example: 'allowance 1.5' },
+    turns: { rule: 'turns', example: 'turns 0, 180' },
+    from_back: { rule: 'fromBack', example: 'from_back' },
+    match: { rule: 'matchLaps', example: 'match laps' },
+    depth: { rule: 'castDepth', example: 'depth 10 surfaced 0.5 overfill 1' },
+    of: { rule: 'ofResin', example: 'of casting_resin' },
+  },
+  band: {
+    around: { rule: 'around', example: 'around blade' },
+    of: { rule: 'of', example: 'of walnut_strip' },
+    laminations: { rule: 'laminations', example: 'laminations 2' },
+    bends: { rule: 'bends', example: 'bends 15mm hot tested' },
+    method: { rule: 'method', example: 'method damp' },
+    corners: { rule: 'corners', example: 'corners mitred' },
+    over_length: { rule: 'overLength', example: 'over_length 10' },
+    over_width: { rule: 'overWidth', example: 'over_width 1' },
+  },
+  pour: {
+    mould: { rule: 'mould', example: 'mould stem_outline' },
+    layer: { rule: 'layer', example: 'layer clear 6' },
+    of: { rule: 'ofResin', example: 'of casting_resin' },
+    insert: { rule: 'insert', example: 'insert tenon from 0 to 6 density 650' },
+    overfill: { rule: 'overfill', example: 'overfill 1' },
+    surfaced: { rule: 'surfaced', example: 'surfaced 0.5' },
+    seal: { rule: 'seal', example: 'seal 60' },
+    waste: { rule: 'waste', example: 'waste 8%' },
+    spare_castings: { rule: 'spareCastings', example: 'spare_castings 1' },
+    copies: { rule: 'copies', example: 'copies 2' },
+  },
+  board: {
+    shape: { rule: 'boardShape', example: 'shape oval' },
+    of: { rule: 'ofSheet', example: 'of birch_ply' },
+    chamfer: { rule: 'boardEdge', example: 'chamfer 10' },
+    round_over: { rule: 'boardEdge', example: 'round_over 6' },
+    pivot: { rule: 'pivot', example: 'pivot 0, 0' },
+    copies: { rule: 'copies', example: 'copies 2' },
+  },
+  work: {
+    copies: { rule: 'copies', example: 'copies 2' },
+    place: { rule: 'placement', example: 'place blade at -80, 30 turned 15deg' },
+    hang: { rule: 'hang', example: 'hang cleat screws 4 each 8kg' },
+    finish: { rule: 'finishUse', example: 'finish oil' },
+    moisture: { rule: 'moisture', example: 'moisture 8% to 11%' },
+    hourly: { rule: 'hourly', example: 'hourly 32 EUR' },
+    minutes: { rule: 'minutes', example: 'minutes 1.5 per setting for notch_strips' },
+    margin: { rule: 'gain', example: 'margin 35%' },
+    markup: { rule: 'gain', example: 'markup 60%' },
+    commission: { rule: 'commission', example: 'commission 40%' },
+    tax: { rule: 'tax', example: 'tax 20%' },
+    packing: { rule: 'packing', example: 'packing 14 EUR' },
+    losses: { rule: 'losses', example: 'losses 5%' },
+  },
+  kit: {
+    panel: { rule: 'kitPanel', example: 'panel coaster' },
+    students: { rule: 'students', example: 'students 12' },
+    done: { rule: 'done', example: 'done milled, notched, cut' },
+    breakage: { rule: 'breakage', example: 'breakage 4%' },
+    spares: { rule: 'spares', example: 'spares 2 per bag, 20 with teacher' },
+    jig: { rule: 'jig', example: 'jig for 3' },
+  },
 };
 
 /** Phrases that begin with a word of their own choice and an equals sign behind it. */
@@ -207,6 +300,13 @@ export const blockNames: Readonly<Record<BlockKind, string>> = {
   panel: 'a panel',
   map: 'a map',
   tips: 'a fill',
+  frame: 'a frame',
+  blank: 'a blank',
+  band: 'a band',
+  pour: 'a pour',
+  board: 'a board',
+  work: 'a work',
+  kit: 'a kit',
 };
 
 /** The form a word begins in a block, undefined where it begins none. */

@@ -11,6 +11,7 @@ import type {
 import { buildGrid } from './build-grid.ts';
 import { buildMotif } from './build-motif.ts';
 import { buildOutline } from './build-outline.ts';
+import { buildObjects } from './build-objects.ts';
 import { buildPanel } from './build-panel.ts';
 import { buildShop } from './build-shop.ts';
 import { checkNames } from './check-names.ts';
@@ -61,7 +62,8 @@ export function buildDesign(tree: SyntaxTree, given: Given = nothingGiven): Buil
     ...others.panels,
     ...declared(tree, 'panel').flatMap((panel) => buildPanel(panel, parts, context) ?? []),
   ];
-  const design = { ...others, title, units, ...shop, grids, motifs, outlines, panels };
+  const base = { ...others, title, units, ...shop, grids, motifs, outlines, panels };
+  const design = { ...base, ...buildObjects(tree, base, given, context) };
   return { design, problems, names, numbers };
 }
 

@@ -1,9 +1,11 @@
 /** Panels of the design. */
+import type { FrameProperty } from '../../grammar/object-syntax.ts';
 import { problemAt } from '../../grammar/problem-catalogue.ts';
 import type { PanelDeclaration, PanelShapeSyntax, ShapeProperty } from '../../grammar/syntax-tree.ts';
 import { buildFill } from './build-fills.ts';
 import type { FillParts } from './build-fills.ts';
 import { buildFit } from './build-fit.ts';
+import { buildFrame } from './build-frame.ts';
 import { buildMap } from './build-map.ts';
 import type { DesignContext } from './design-context.ts';
 import type { Grid, Panel, PanelFit, PanelShape, Phase } from './design-model.ts';
@@ -49,6 +51,9 @@ export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: 
     .flatMap((fill) => buildFill(fill, parts, context));
   const mapProperty = propertyOf(panel, 'map');
   const mapped = mapProperty ? buildMap(mapProperty, parts, context) : null;
+  const frameProperty = propertyOf(panel, 'frame');
+  const frame = frameProperty ? buildFrame(frameProperty, panel.name, parts.strips, context) : null;
+  if (frameProperty) checkFramed(panel, frameProperty, context);
   if (!grid || !shape || !phase || stubLength === null || tailLength === null || copyCount === null) return null;
   return {
     name: panel.name.text,
@@ -58,13 +63,13 @@ export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: 
     phase,
     shape,
     edge,
-    stub: stubLength,
+    stub: frame && !stub ? frame.jointDepth - frame.endGap : stubLength,
     tail: tailLength,
     fills: [...fills, ...(mapped?.fills ?? [])],
     map: mapped?.map ?? null,
     cutCells: propertyOf(panel, 'cut cells')?.cutCells ?? 'trim',
     fit,
-    frame: null,
+    frame,
     sliver: sliver ? readLength(sliver.value, 'sliver', 'positive', context) : null,
     copies: copyCount,
   };
@@ -72,6 +77,21 @@ export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: 
 
 const cellsOf = ({ across, up }: PanelFit, shape: ShapeProperty | undefined): PanelShape | null =>
   shape ? { kind: 'cells', across, up, range: shape.shape.range } : null;
+
+/** A frame belongs to a framed panel, and says itself how far the strips run into it. */
+function checkFramed(panel: PanelDeclaration, frame: FrameProperty, context: DesignContext): void {
+  const related = [{ range: frame.keyword, message: 'The frame stands here.' }];
+  const edge = propertyOf(panel, 'edge');
+  if (edge?.edge === 'sawn') {
+    const message = 'A sawn panel has no frame. Write `edge framed`, or take the frame out.';
+    context.report(problemAt('repeatedProperty', edge.range, message, related));
+  }
+  const stub = propertyOf(panel, 'stub');
+  if (stub) {
+    const message = 'The frame says already how far the strips run into it. Take `stub` out of the panel.';
+    context.report(problemAt('repeatedProperty', stub.keyword, message, related));
+  }
+}
 
 function buildPhase(panel: PanelDeclaration, context: DesignContext): Phase | null {
   const centred = propertyOf(panel, 'centred');

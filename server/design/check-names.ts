@@ -38,7 +38,27 @@ export function checkNames(tree: SyntaxTree, index: NameIndex, given: Given): Pr
       !(given.incomplete && reference.scope === null) &&
       scopeIsKnown(reference, index),
   );
-  return [...repeatedNames(index), ...unresolved.map((reference) => unknownName(reference, index))];
+  return [
+    ...repeatedNames(index),
+    ...unresolved.map((reference) => unknownName(reference, index)),
+    ...index.references.flatMap((reference) => ambiguousName(reference, index)),
+  ];
+}
+
+/** A name that several things have where any of them would do: the first kind is taken. */
+function ambiguousName({ name, kind, otherKinds, scope, range, definition }: Reference, index: NameIndex): Problem[] {
+  if (!definition || scope !== null || otherKinds.length === 0) return [];
+  const others = [...index.definitions, ...index.used].filter(
+    (found) => found.name === name && found.kind !== definition.kind && [kind, ...otherKinds].includes(found.kind),
+  );
+  const [other] = others;
+  if (!other) return [];
+  const message = `\`${name}\` is ${withArticle(kindName(definition.kind))} and ${withArticle(kindName(other.kind))}; the ${kindName(definition.kind)} is meant here. Give one of them another name.`;
+  return [
+    problemAt('ambiguousName', range, message, [
+      { range: other.nameRange, message: `The ${kindName(other.kind)} \`${name}\` is given here.` },
+    ]),
+  ];
 }
 
 /** A node of a motif that does not exist is no further error. */
@@ -77,7 +97,7 @@ function repeatedNames({ definitions, used }: NameIndex): Problem[] {
     if (kind === 'let' && name === 'pi') {
       problems.push(problemAt('repeatedName', nameRange, '`pi` is a number already, 3.14159… Choose another name.'));
     }
-    if (kind === 'piece' || kind === 'divider') continue;
+    if (kind === 'piece' || kind === 'divider' || kind === 'work') continue; // a second work is reported as such
     const key = keyOf(definition);
     const first = seen.get(key);
     if (first) {

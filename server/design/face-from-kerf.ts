@@ -1,7 +1,7 @@
 /** The face of a strip milled to the notching blade: the blade's kerf less the fit, so that one pass makes the notch. */
 import { problemAt } from '../../grammar/problem-catalogue.ts';
 import type { SourceRange } from '../../grammar/source-range.ts';
-import type { GridDeclaration } from '../../grammar/syntax-tree.ts';
+import type { GridDeclaration, GridProperty } from '../../grammar/syntax-tree.ts';
 import { isZeroLength, rounded } from '../geometry/tolerance.ts';
 import type { DesignContext } from './design-context.ts';
 import type { Bench } from './design-model.ts';
@@ -10,6 +10,12 @@ import { readLength } from './read-values.ts';
 
 /** Face in mm of the strip of a name, null where it can't be told, which is reported at the words asking for it. */
 export type FaceFromKerf = (strip: string, asked: SourceRange) => number | null;
+
+/** The strip a property of a grid makes it of, if any. */
+function stockNamed(property: GridProperty): string | undefined {
+  if (property.kind === 'of') return property.name.text;
+  return property.kind === 'family' || property.kind === 'except' ? property.stock?.text : undefined;
+}
 
 /** Where the kerf comes from; `mayBeUnread` where a bench could not be read in full, so that what seems missing may be there. */
 export interface KerfSource {
@@ -35,7 +41,7 @@ export function faceFromKerf(
     const kerf = benches.find((bench) => bench.kerf !== null)?.kerf;
     if (kerf == null && mayBeUnread) return null;
     if (kerf == null) return unclear('No bench states the kerf of its notching blade. Add it like `kerf 3`.');
-    const served = grids.filter((grid) => propertyOf(grid, 'of')?.name.text === strip);
+    const served = grids.filter((grid) => grid.properties.some((property) => stockNamed(property) === strip));
     const fits = served.map((grid) => {
       const fit = propertyOf(grid, 'fit');
       return { grid: grid.name.text, fit: (fit && readLength(fit.value, 'fit', 'any', quiet)) ?? 0 };

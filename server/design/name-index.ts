@@ -137,6 +137,30 @@ function usesInProperty(property: Property, owner: BlockDeclaration): Use[] {
       return [use(property.stock, 'strip')];
     case 'family':
       return property.stock ? [use(property.stock, 'strip')] : [];
+    case 'frame':
+      return property.properties.flatMap((part) => (part.kind === 'of' ? [use(part.name, 'strip')] : []));
+    case 'of resin':
+      return [use(property.name, 'resin')];
+    case 'of sheet':
+      return [use(property.name, 'sheet')];
+    case 'take':
+      return [use(property.panel, 'panel')];
+    case 'kit panel':
+      return [use(property.name, 'panel')];
+    case 'around':
+      return [use(property.name, 'panel', { otherKinds: ['outline'] })];
+    case 'mould':
+      return [use(property.name, 'outline', { otherKinds: ['blank'] })];
+    case 'insert':
+      return [use(property.outline, 'outline')];
+    case 'board shape':
+      return [use(property.name, 'outline')];
+    case 'place':
+      return [property.part, ...(property.inFrontOf ? [property.inFrontOf] : [])].map((name) =>
+        use(name, 'panel', { otherKinds: ['board', 'pour'] }),
+      );
+    case 'finish used':
+      return property.name ? [use(property.name, 'finish')] : [];
     case 'grid':
       return [use(property.name, 'grid')];
     case 'shape':

@@ -46,6 +46,12 @@ const symbolKinds: Record<DeclarationKind, SymbolKind> = {
   motif: SymbolKind.Class,
   outline: SymbolKind.Interface,
   panel: SymbolKind.Module,
+  blank: SymbolKind.Array,
+  band: SymbolKind.Array,
+  pour: SymbolKind.Array,
+  board: SymbolKind.Array,
+  work: SymbolKind.Package,
+  kit: SymbolKind.Package,
 };
 
 export function rangeOf(lineStarts: LineStarts, range: SourceRange): Range {

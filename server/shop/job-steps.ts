@@ -1,8 +1,9 @@
 /** The steps of the whole job in their fixed order, each with the gate that must be passed before the next. */
+import type { StepName } from '../design/step-names.ts';
 import type { SheetName } from './work-sections.ts';
 
 interface JobStepFacts {
-  readonly title: string;
+  readonly title: StepName;
   readonly sheet: SheetName;
   /** What must be right before the next step; null where nothing can be spoiled. */
   readonly gate: string | null;

@@ -24,6 +24,10 @@ const tokens = tokenize(referenceText).tokens.map((token) => ({
   end: token.startOffset + token.image.length,
 }));
 
+/** Every fourth word, from the first, second or so: the page is read anew for each, and all of them would take minutes. */
+const everyFourth = <Thing>(things: readonly Thing[], from: number): Thing[] =>
+  things.filter((_, index) => index % 4 === from);
+
 const signStarts = new Set(
   parseDocument(referenceText)
     .tree.declarations.flatMap((declaration) => (declaration.kind === 'panel' ? declaration.properties : []))
@@ -33,7 +37,7 @@ const signStarts = new Set(
 
 describe('a text of which', () => {
   test('only a beginning is there', () => {
-    for (const { start, end } of tokens) {
+    for (const { start, end } of everyFourth(tokens, 0)) {
       for (const inside of new Set([start + 1, end - 1])) {
         if (inside > start && inside < end) parseDocument(referenceText.slice(0, inside));
       }
@@ -42,16 +46,16 @@ describe('a text of which', () => {
   });
 
   test('one word is missing has at most two problems, nearly always one', () => {
-    const counts = tokens.map(
+    const counts = everyFourth(tokens, 1).map(
       ({ start, end }) => problemsOf(referenceText.slice(0, start) + referenceText.slice(end)).length,
     );
     expect(Math.max(...counts)).toBeLessThanOrEqual(2);
-    expect(counts.filter((count) => count > 1).length).toBeLessThanOrEqual(8);
+    expect(counts.filter((count) => count > 1).length / counts.length).toBeLessThan(0.01);
   });
 
   test('one word is doubled has just one problem', () => {
     // a sign more in a map is wrong only for the panel it is laid over
-    const single = tokens.filter(({ start }) => !signStarts.has(start));
+    const single = everyFourth(tokens, 2).filter(({ start }) => !signStarts.has(start));
     const damaged = single.map(({ start, end }) => `${referenceText.slice(0, end)} ${referenceText.slice(start)}`);
     expect(damaged.filter((text) => problemsOf(text).length !== 1)).toEqual([]);
   });

@@ -37,6 +37,7 @@ test.each(Object.entries(vocabulary))('the forms shown in messages can be read: 
         .replace(/^(motif .*\{).*\}/, '$1 }')
         .replace(/^(outline .*)rect.*\}/, '$1 }'),
     motif: (phrase) => `motif m for square { ${phrase} }`,
+    frame: (phrase) => `panel p { frame { ${phrase} } }`,
     map: (phrase) => `panel p { map { ${phrase} } }`,
     tips: (phrase) => `motif m for square { fill halves with n { ${phrase} } }`,
   };

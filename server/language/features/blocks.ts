@@ -1,6 +1,5 @@
 /** Which block of a text an offset lies in. */
-import type { MapProperty } from '../../../grammar/fill-syntax.ts';
-import type { BlockDeclaration } from '../../../grammar/syntax-tree.ts';
+import type { BlockDeclaration, Property } from '../../../grammar/syntax-tree.ts';
 import type { BlockKind } from '../../../grammar/vocabulary.ts';
 import type { Analysis } from '../../analyse.ts';
 
@@ -14,11 +13,12 @@ export function blockKindAt({ tree, text }: Analysis, offset: number): BlockKind
       offset <= (declaration.close?.start ?? text.length),
   );
   const block = around.at(-1);
-  const isInMap =
-    block?.kind === 'panel' && block.properties.some((each) => each.kind === 'map' && isBehindBrace(each));
-  return isInMap ? 'map' : (block?.kind ?? 'document'); // an unclosed block seems to reach over later ones
+  const inner = block?.kind === 'panel' ? block.properties.find(isAround)?.kind : undefined;
+  if (inner === 'map' || inner === 'frame') return inner;
+  return block?.kind ?? 'document'; // an unclosed block seems to reach over later ones
 
-  function isBehindBrace({ keyword, range }: MapProperty): boolean {
-    return text.indexOf('{', keyword.end) < offset && offset < range.end;
+  function isAround({ kind, keyword, range }: Property): boolean {
+    const opensBlock = kind === 'map' || kind === 'frame';
+    return opensBlock && text.indexOf('{', keyword.end) < offset && offset < range.end;
   }
 }

@@ -22,6 +22,12 @@ export function declarationsOf(design: Design): Declaration[] {
     ['motif', design.motifs],
     ['outline', design.outlines],
     ['panel', design.panels],
+    ['blank', design.blanks],
+    ['band', design.bands],
+    ['pour', design.pours],
+    ['board', design.boards],
+    ['work', design.work ? [design.work] : []],
+    ['kit', design.kits],
   ];
   return groups
     .flatMap(([kind, list]) => list.map((named) => ({ kind, named })))

@@ -7,6 +7,7 @@ import { gridHover } from './hover-grid.ts';
 import { signAt, signHover } from './hover-map.ts';
 import { finishHover, resinHover, sheetHover, woodHover } from './hover-materials.ts';
 import { motifHover, roleHover } from './hover-motif.ts';
+import { bandHover, blankHover, boardHover, kitHover, pourHover, workHover } from './hover-objects.ts';
 import { outlineHover } from './hover-outline.ts';
 import { panelHover } from './hover-panel.ts';
 import { quantityHover } from './hover-quantity.ts';
@@ -54,6 +55,18 @@ function definitionHover(analysis: Analysis, definition: Definition): HoverLines
       return named(design.panels, (panel) => panelHover(analysis, panel));
     case 'motif':
       return named(design.motifs, (motif) => motifHover(analysis, motif));
+    case 'blank':
+      return named(design.blanks, (blank) => blankHover(analysis, blank));
+    case 'band':
+      return named(design.bands, (band) => bandHover(analysis, band));
+    case 'pour':
+      return named(design.pours, (pour) => pourHover(analysis, pour));
+    case 'board':
+      return named(design.boards, (board) => boardHover(analysis, board));
+    case 'work':
+      return design.work && workHover(analysis, design.work);
+    case 'kit':
+      return named(design.kits, (kit) => kitHover(analysis, kit));
     case 'wood':
       return named(design.woods, (wood) => woodHover(analysis, wood));
     case 'sheet':

@@ -1,8 +1,10 @@
 /** What may be written at a place: declarations, the properties of a block, or the names a phrase asks for. */
 import { type KnownWord, knownWords } from '../../../grammar/tokens.ts';
 import { type BlockKind, formOf, wordsOf as wordsOfBlock } from '../../../grammar/vocabulary.ts';
+import { labourUnits } from '../../../grammar/work-syntax.ts';
 import type { Analysis } from '../../analyse.ts';
 import type { NameKind } from '../../design/name-index.ts';
+import { stepNames, writtenStep } from '../../design/step-names.ts';
 import { blockKindAt } from './blocks.ts';
 import { libraryProposals } from './use-proposals.ts';
 import { type Word, wordsOf } from './words.ts';
@@ -32,13 +34,45 @@ const followingWords: Partial<Record<string, readonly KnownWord[]>> = {
 };
 
 /** Names that may follow a word inside a phrase. */
-const followingNames: Partial<Record<string, NameKind>> = {
-  of: 'strip',
-  with: 'motif',
-  grid: 'grid',
-  shape: 'outline',
-  inside: 'outline',
-  outside: 'outline',
+const followingNames: Partial<Record<string, readonly NameKind[]>> = {
+  of: ['strip'],
+  with: ['motif'],
+  '=': ['motif'],
+  grid: ['grid'],
+  shape: ['outline'],
+  inside: ['outline'],
+  outside: ['outline'],
+};
+
+const placed: readonly NameKind[] = ['panel', 'board', 'pour'];
+
+/** What follows a word in one block, where that differs. */
+const inBlock: Partial<
+  Record<
+    BlockKind,
+    Partial<Record<string, { readonly names?: readonly NameKind[]; readonly words?: readonly string[] }>>
+  >
+> = {
+  strip: { wood: { names: ['wood'] } },
+  resin: { by: { words: ['volume', 'mass'] } },
+  frame: { corners: { words: ['mitred', 'lapped'] } },
+  blank: { of: { names: ['resin'] }, take: { names: ['panel'] } },
+  band: {
+    around: { names: ['panel', 'outline'] },
+    corners: { words: ['mitred', 'lapped'] },
+    method: { words: ['cold', 'damp', 'hot'] },
+  },
+  pour: { of: { names: ['resin'] }, mould: { names: ['outline', 'blank'] }, insert: { names: ['outline'] } },
+  board: { of: { names: ['sheet'] } },
+  work: {
+    place: { names: placed },
+    of: { names: placed },
+    finish: { names: ['finish'], words: ['none'] },
+    hang: { words: ['cleat'] },
+    per: { words: labourUnits },
+    for: { words: stepNames.map(writtenStep) },
+  },
+  kit: { panel: { names: ['panel'] }, done: { words: ['milled', 'notched', 'cut', 'bevelled'] } },
 };
 
 /** The proposals at `offset`; the word being typed there is left to the editor to match. */
@@ -47,10 +81,11 @@ export function proposalsAt(analysis: Analysis, offset: number): Proposal[] {
   const before = wordBefore(analysis.text, offset);
   if (before === null) return wordsOfBlock(block).map((word) => phraseProposal(block, word));
   if (before.text === 'use' && block === 'document') return libraryProposals();
-  const words = followingWords[before.text]?.map(wordProposal) ?? [];
-  const kind = block === 'document' ? undefined : before.text === '=' ? 'motif' : followingNames[before.text];
-  if (kind === undefined && words.length > 0) return words;
-  return [...definedNames(analysis, kind ?? 'let'), ...words];
+  const here = inBlock[block]?.[before.text];
+  const words = (here ? (here.words ?? []) : (followingWords[before.text] ?? [])).map(wordProposal);
+  const kinds = here ? here.names : block === 'document' ? undefined : followingNames[before.text];
+  if (kinds === undefined && words.length > 0) return words;
+  return [...definedNames(analysis, kinds ?? ['let']), ...words];
 }
 
 /** The word before the one being typed at `offset`, in the same phrase; null at the beginning of a phrase. */
@@ -73,15 +108,15 @@ const phraseProposal = (block: BlockKind, word: string): Proposal => ({
   meaning: meaningOf(word),
 });
 
-const wordProposal = (word: KnownWord): Proposal => ({
+const wordProposal = (word: string): Proposal => ({
   label: word,
   kind: 'word',
   detail: '',
   meaning: meaningOf(word),
 });
 
-function definedNames({ names: { definitions, used } }: Analysis, wanted: NameKind): Proposal[] {
+function definedNames({ names: { definitions, used } }: Analysis, wanted: readonly NameKind[]): Proposal[] {
   return [...definitions, ...used]
-    .filter(({ kind }) => kind === wanted)
+    .filter(({ kind }) => wanted.includes(kind))
     .map(({ name, kind }) => ({ label: name, kind: 'name', detail: kind, meaning: '' }));
 }

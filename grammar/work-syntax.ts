@@ -1,0 +1,64 @@
+/** Nodes of the tree for the assembled work. */
+import type { ChosenValueProperty, MoneyProperty } from './material-syntax.ts';
+import type { Block, Expression, Name, Phrase, PointSyntax, ValueProperty } from './syntax-tree.ts';
+
+/** `place blade at -80, 30 turned 15deg mirrored in front of stem`. */
+export interface PlaceProperty extends Phrase {
+  readonly kind: 'place';
+  readonly part: Name;
+  readonly at: PointSyntax;
+  readonly turned: Expression | null;
+  readonly mirrored: boolean;
+  readonly inFrontOf: Name | null;
+}
+
+/** `hang cleat screws 4 each 8kg safety 4 height 120`. */
+export interface HangProperty extends Phrase {
+  readonly kind: 'hang';
+  readonly screws: Expression;
+  readonly each: Expression;
+  readonly safety: Expression | null;
+  readonly height: Expression | null;
+}
+
+/** `finish oil`; a null name is `finish none`. */
+export interface FinishUse extends Phrase {
+  readonly kind: 'finish used';
+  readonly name: Name | null;
+}
+
+/** `moisture 8% to 11%`. */
+export interface MoistureProperty extends Phrase {
+  readonly kind: 'moisture';
+  readonly made: Expression;
+  readonly hangs: Expression;
+}
+
+export const labourUnits = ['work', 'setting', 'pass', 'piece', 'strip', 'cell', 'mix', 'metre', 'copy'] as const;
+
+/** `minutes 1.5 per setting for notch_strips wait 2h`. */
+export interface MinutesProperty extends Phrase {
+  readonly kind: 'minutes';
+  readonly value: Expression;
+  readonly per: (typeof labourUnits)[number];
+  readonly step: Name;
+  readonly wait: Expression | null;
+}
+
+export type WorkProperty =
+  | ValueProperty<'copies'>
+  | PlaceProperty
+  | HangProperty
+  | FinishUse
+  | MoistureProperty
+  | MoneyProperty<'hourly'>
+  | MinutesProperty
+  | ChosenValueProperty<'gain', 'margin' | 'markup'>
+  | ValueProperty<'commission'>
+  | ValueProperty<'tax'>
+  | MoneyProperty<'packing'>
+  | ValueProperty<'losses'>;
+
+export interface WorkDeclaration extends Block<WorkProperty> {
+  readonly kind: 'work';
+}
