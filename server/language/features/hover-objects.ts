@@ -3,7 +3,8 @@ import type { Analysis } from '../../analyse.ts';
 import type { Band, Blank, Board, Kit, Pour, Work, WorkPart } from '../../design/work-model.ts';
 import { moneyText } from './hover-materials.ts';
 import { heading, type HoverLines } from './hover-text.ts';
-import { counted, lengthText, plain, shareText } from './quantities.ts';
+import { lengthText, plain } from '../../design/length-text.ts';
+import { counted, shareText } from './quantities.ts';
 
 export function blankHover({ design: { units } }: Analysis, blank: Blank): HoverLines {
   const takes = blank.takes.map(({ panel, count }) => `${count} of \`${panel.name}\``);
