@@ -173,6 +173,33 @@ export const previewCases = [
     await (await windowPage()).keyboard.press('Escape');
   }),
 
+  it('follows the text that is edited; locked, it stays with its file while another preview shows the other', async () => {
+    const disc = await LapEditor.open('disc.lap');
+    const other = await vscode.workspace.openTextDocument({
+      language: 'halflap',
+      content: disc.original.replaceAll('window', 'porthole'),
+    });
+    await vscode.window.showTextDocument(other, vscode.ViewColumn.One);
+    await summaryWith('Panel porthole');
+    await vscode.window.showTextDocument(disc.document, vscode.ViewColumn.One);
+    await summaryWith('Panel window');
+    await (await previewFrame()).click('#lock');
+    await until('a locked preview', () => tabLabels().includes('[Preview] disc.lap'));
+    await vscode.window.showTextDocument(other, vscode.ViewColumn.One);
+    await vscode.commands.executeCommand('halflap.openPreview');
+    await summaryWith('Panel porthole');
+    assert.ok(tabLabels().includes('[Preview] disc.lap'));
+    const second = await until(
+      'the second preview',
+      () => tabs().find(({ label }) => label.startsWith('Preview Untitled')) ?? null,
+    );
+    await vscode.window.tabGroups.close(second);
+    await vscode.window.showTextDocument(disc.document, vscode.ViewColumn.One);
+    await summaryWith('Panel window');
+    await (await previewFrame()).click('#lock');
+    await until('an unlocked preview', () => tabLabels().includes('Preview disc.lap'));
+  }),
+
   it('is readable in every theme', async () => {
     const editor = await LapEditor.open('disc.lap');
     const text = await vscode.window.showTextDocument(editor.document, vscode.ViewColumn.One);
@@ -189,6 +216,9 @@ export const previewCases = [
     await useTheme(themes['vscode-light']);
   }),
 ];
+
+const tabs = (): vscode.Tab[] => vscode.window.tabGroups.all.flatMap((group) => group.tabs);
+const tabLabels = (): string[] => tabs().map(({ label }) => label);
 
 /** Themes by the class that the preview's page gets under them. */
 const themes = {

@@ -82,8 +82,11 @@ function* paintLayer(context: Context, picture: Picture, layer: PreparedLayer): 
         yield* paintKind(context, picture, kind, { ...palette.resin, width: outlineWidth });
         context.globalAlpha = 1;
         break;
+      case 'board':
+        yield* paintWood(context, picture, kind, palette.paintOf(layer.layer), outlineWidth);
+        break;
       default:
-        yield* paintWood(context, picture, kind, palette.paintOf(layer.layer));
+        yield* paintWood(context, picture, kind, palette.paintOf(layer.layer), widestPieceLine(picture));
     }
   }
 }
@@ -95,11 +98,19 @@ interface Brush {
   readonly width: number;
 }
 
-function* paintWood(context: Context, picture: Picture, kind: PreparedKind, wood: Paint): Generator<void> {
+const widestPieceLine = ({ camera }: Picture): number => Math.min(widestLine, lineOnWood * camera.scale);
+
+function* paintWood(
+  context: Context,
+  picture: Picture,
+  kind: PreparedKind,
+  wood: Paint,
+  lineWidth: number,
+): Generator<void> {
   const lit = picture.isLit(kind);
   const { fill, line } = lit ? picture.palette.marked : wood;
   const across = kind.thickness * picture.camera.scale;
-  const width = lit ? litWidth : Math.min(widestLine, lineOnWood * picture.camera.scale);
+  const width = lit ? litWidth : lineWidth;
   const brush = { fill, line: across < edgesFrom ? null : line, width };
   yield* paintKind(context, picture, kind, brush, across < linesFrom ? null : line);
 }
@@ -132,7 +143,7 @@ function* paintKind(
     if (linesColour !== null && kind.lines !== null) {
       context.globalAlpha = alpha * linesShow;
       context.strokeStyle = linesColour;
-      context.lineWidth = Math.min(widestLine, lineOnWood * camera.scale) / camera.scale;
+      context.lineWidth = widestPieceLine(picture) / camera.scale;
       context.stroke(kind.lines);
       context.globalAlpha = alpha;
     }

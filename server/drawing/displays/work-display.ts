@@ -68,7 +68,9 @@ function panelLayers(name: string, { panels, blanks, kinds }: WorkParts): Drawin
   const region = laid.region.map(ringOf);
   const isCast = blanks.some(({ cast, takes }) => cast !== null && takes.some(({ panel }) => panel.name === name));
   const own = drawPanel(laid, kinds, null).layers.filter(({ kind }) => kind !== 'region' && kind !== 'outline');
-  const sawn = laid.panel.edge === 'sawn' ? own.map((layer) => ({ ...layer, clip: region })) : own;
+  // in the finished work a trimmed piece looks like any other
+  const finished = own.map((layer): DrawingLayer => (layer.kind === 'trimmed' ? { ...layer, kind: 'piece' } : layer));
+  const sawn = laid.panel.edge === 'sawn' ? finished.map((layer) => ({ ...layer, clip: region })) : finished;
   return [
     ...(isCast ? [areaLayer('resin', name, null, region, laid.panel.range)] : []),
     ...sawn,
