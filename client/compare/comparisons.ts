@@ -1,8 +1,7 @@
 /** Commands that compare the edited text with its last commit, another revision or another file; one view each. */
-import { commands, type ExtensionContext, Uri, ViewColumn, window, workspace } from 'vscode';
+import { commands, type Event, type ExtensionContext, Uri, ViewColumn, window, workspace } from 'vscode';
 import type { LanguageClient } from 'vscode-languageclient/node';
 import { compareWithCommitCommand, type EarlierVersion } from '../../server/language/compare-messages.ts';
-import { type AnalysedNotice, analysedNotification } from '../../server/language/preview-messages.ts';
 import { languageId } from '../language-client.ts';
 import { tellCommittedTexts } from './committed-texts.ts';
 import { CompareView } from './compare-view.ts';
@@ -11,7 +10,8 @@ import { gitApi, textInRevision } from './git-api.ts';
 const viewType = 'halflap.compare';
 const lastCommit = 'HEAD';
 
-export function registerComparisons(context: ExtensionContext, client: LanguageClient): void {
+/** `onAnalysed` tells which text has been analysed anew. */
+export function registerComparisons(context: ExtensionContext, client: LanguageClient, onAnalysed: Event<Uri>): void {
   const views = new Set<CompareView>();
 
   function open(uri: Uri, name: string, earlier: () => Promise<EarlierVersion | null>): void {
@@ -68,8 +68,8 @@ export function registerComparisons(context: ExtensionContext, client: LanguageC
       aboutText(address, (uri) => withFile(uri, other instanceof Uri ? other : undefined)),
     ),
     commands.registerCommand('halflap.compareWithRevision', (address?: unknown) => aboutText(address, askForRevision)),
-    client.onNotification(analysedNotification, ({ uri }: AnalysedNotice) => {
-      const changed = client.protocol2CodeConverter.asUri(uri).toString();
+    onAnalysed((uri) => {
+      const changed = uri.toString();
       for (const view of views) if (view.uri.toString() === changed) void view.refresh();
     }),
   );

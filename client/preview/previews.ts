@@ -1,22 +1,26 @@
 /** All open previews: opened by command, restored after a reload, refreshed after each analysis, locked or following. */
-import { type ExtensionContext, type TextEditor, Uri, ViewColumn, type WebviewPanel, commands, window } from 'vscode';
-import type { LanguageClient } from 'vscode-languageclient/node';
 import {
-  type AnalysedNotice,
-  analysedNotification,
-  type ProgressNotice,
-  progressNotification,
-} from '../../server/language/preview-messages.ts';
+  type Event,
+  type ExtensionContext,
+  type TextEditor,
+  Uri,
+  ViewColumn,
+  type WebviewPanel,
+  commands,
+  window,
+} from 'vscode';
+import type { LanguageClient } from 'vscode-languageclient/node';
+import { type ProgressNotice, progressNotification } from '../../server/language/preview-messages.ts';
 import { languageId } from '../language-client.ts';
 import { type Beginning, PreviewPanel } from './panel.ts';
 import { readPageState } from './webview-messages.ts';
 
 const viewType = 'halflap.preview';
 
-export function registerPreviews(context: ExtensionContext, client: LanguageClient): void {
+/** `onAnalysed` tells which text has been analysed anew. */
+export function registerPreviews(context: ExtensionContext, client: LanguageClient, onAnalysed: Event<Uri>): void {
   const previews = new Set<PreviewPanel>();
   const of = (uri: Uri): PreviewPanel[] => [...previews].filter((preview) => preview.shows(uri));
-  const ofProtocol = (uri: string): PreviewPanel[] => of(client.protocol2CodeConverter.asUri(uri));
 
   function adopt(webviewPanel: WebviewPanel, beginning: Beginning): void {
     const preview = new PreviewPanel(webviewPanel, context.extensionUri, client, beginning);
@@ -71,11 +75,11 @@ export function registerPreviews(context: ExtensionContext, client: LanguageClie
     window.onDidChangeTextEditorSelection(({ textEditor: { document }, selections: [selection] }) => {
       if (selection) for (const preview of of(document.uri)) preview.markCursor(document.offsetAt(selection.active));
     }),
-    client.onNotification(analysedNotification, ({ uri }: AnalysedNotice) => {
-      for (const preview of ofProtocol(uri)) void preview.refresh();
+    onAnalysed((uri) => {
+      for (const preview of of(uri)) void preview.refresh();
     }),
     client.onNotification(progressNotification, ({ uri, doing }: ProgressNotice) => {
-      for (const preview of ofProtocol(uri)) preview.tellProgress(doing);
+      for (const preview of of(client.protocol2CodeConverter.asUri(uri))) preview.tellProgress(doing);
     }),
   );
 }
