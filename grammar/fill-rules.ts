@@ -10,7 +10,7 @@ import type {
   MotifUse,
   PanelFillProperty,
 } from './fill-syntax.ts';
-import { OutlineRules } from './outline-rules.ts';
+import { OutlineChangeRules } from './outline-change-rules.ts';
 import { spanOf } from './source-range.ts';
 import type { SourceRange } from './source-range.ts';
 import type { Expression, Name } from './syntax-tree.ts';
@@ -22,7 +22,7 @@ interface MotifUsePlace {
   readonly range: SourceRange;
 }
 
-export class FillRules extends OutlineRules {
+export class FillRules extends OutlineChangeRules {
   public panelFill = this.RULE('panelFill', (): PanelFillProperty => {
     const word = this.CONSUME(keyword.fill);
     const places: FillPlaceSyntax[] = [];

@@ -1,19 +1,30 @@
-/** Grammar of the steps of an outline. */
+/** Grammar of the steps that draw an outline. */
 import type { IToken } from 'chevrotain';
 import { rangeOf } from './expression-rules.ts';
 import { MotifRules } from './motif-rules.ts';
-import { spanOf } from './source-range.ts';
 import type {
+  ArcForm,
   ArcStep,
   CircleStep,
   CurveStep,
+  EllipseStep,
   LineStep,
+  LoopStep,
   PathStep,
-  PointSyntax,
+  PolygonStep,
   RectangleStep,
+  SplineStep,
   StartStep,
-} from './syntax-tree.ts';
+} from './outline-syntax.ts';
+import type { SourceRange } from './source-range.ts';
+import { spanOf } from './source-range.ts';
+import type { Expression, PointSyntax } from './syntax-tree.ts';
 import { keyword } from './tokens.ts';
+
+interface ArcFormPlace {
+  readonly form: ArcForm;
+  readonly range: SourceRange;
+}
 
 export class OutlineRules extends MotifRules {
   public start = this.RULE('start', (): StartStep => {
@@ -26,11 +37,13 @@ export class OutlineRules extends MotifRules {
     const word = this.CONSUME(keyword.line);
     this.CONSUME(keyword.to);
     const { end, range } = this.SUBRULE(this.stepEnd);
+    const rounded = this.SUBRULE(this.optionalRounded);
     return this.ACTION(() => ({
       kind: 'line',
       keyword: rangeOf(word),
       to: end,
-      range: spanOf(rangeOf(word), range),
+      rounded,
+      range: spanOf(rangeOf(word), rounded?.range ?? range),
     }));
   });
 
@@ -38,23 +51,62 @@ export class OutlineRules extends MotifRules {
     const word = this.CONSUME(keyword.arc);
     this.CONSUME(keyword.to);
     const { end } = this.SUBRULE(this.stepEnd);
-    this.CONSUME(keyword.radius);
-    const radius = this.SUBRULE(this.expression);
-    const turn = this.OR({
-      DEF: [{ ALT: () => this.CONSUME(keyword.left) }, { ALT: () => this.CONSUME(keyword.right) }],
-      ERR_MSG: '`left` (turning counter-clockwise) or `right` (clockwise)',
-    });
-    const large: IToken | undefined = this.OPTION(() => this.CONSUME(keyword.large));
+    const { form, range } = this.SUBRULE(this.arcForm);
+    const rounded = this.SUBRULE(this.optionalRounded);
     return this.ACTION(() => ({
       kind: 'arc',
       keyword: rangeOf(word),
       to: end,
-      radius,
-      turn: turn.image as ArcStep['turn'],
-      large: large !== undefined,
-      range: spanOf(rangeOf(word), rangeOf(large ?? turn)),
+      form,
+      rounded,
+      range: spanOf(rangeOf(word), rounded?.range ?? range),
     }));
   });
+
+  private arcForm = this.RULE('arcForm', (): ArcFormPlace =>
+    this.OR({
+      DEF: [
+        { ALT: () => this.SUBRULE(this.arcByRadius) },
+        { ALT: () => this.SUBRULE(this.arcThrough) },
+        { ALT: () => this.SUBRULE(this.arcByBulge) },
+      ],
+      ERR_MSG: '`radius`, `through` or `bulge`',
+    }),
+  );
+
+  private arcByRadius = this.RULE('arcByRadius', (): ArcFormPlace => {
+    this.CONSUME(keyword.radius);
+    const radius = this.SUBRULE(this.expression);
+    const turn = this.SUBRULE(this.arcTurn);
+    const large: IToken | undefined = this.OPTION(() => this.CONSUME(keyword.large));
+    return this.ACTION(() => ({
+      form: { kind: 'radius', radius, turn: turn.image as 'left' | 'right', large: large !== undefined },
+      range: rangeOf(large ?? turn),
+    }));
+  });
+
+  private arcThrough = this.RULE('arcThrough', (): ArcFormPlace => {
+    this.CONSUME(keyword.through);
+    const point = this.SUBRULE(this.point);
+    return this.ACTION(() => ({ form: { kind: 'through', point }, range: point.range }));
+  });
+
+  private arcByBulge = this.RULE('arcByBulge', (): ArcFormPlace => {
+    this.CONSUME(keyword.bulge);
+    const bulge = this.SUBRULE(this.expression);
+    const turn = this.SUBRULE(this.arcTurn);
+    return this.ACTION(() => ({
+      form: { kind: 'bulge', bulge, turn: turn.image as 'left' | 'right' },
+      range: rangeOf(turn),
+    }));
+  });
+
+  private arcTurn = this.RULE('arcTurn', (): IToken =>
+    this.OR({
+      DEF: [{ ALT: () => this.CONSUME(keyword.left) }, { ALT: () => this.CONSUME(keyword.right) }],
+      ERR_MSG: '`left` (turning counter-clockwise) or `right` (clockwise)',
+    }),
+  );
 
   public curve = this.RULE('curve', (): CurveStep => {
     const word = this.CONSUME(keyword.curve);
@@ -75,12 +127,42 @@ export class OutlineRules extends MotifRules {
     }));
   });
 
-  private optionalAt = this.RULE('optionalAt', (): PointSyntax | null => {
-    const at = this.OPTION(() => {
-      this.CONSUME(keyword.at);
-      return this.SUBRULE(this.point);
+  public spline = this.RULE('spline', (): SplineStep => {
+    const word = this.CONSUME(keyword.spline);
+    this.CONSUME(keyword.to);
+    const { end, range } = this.SUBRULE(this.stepEnd);
+    const through = this.SUBRULE(this.throughPoints);
+    return this.ACTION(() => ({
+      kind: 'spline',
+      keyword: rangeOf(word),
+      to: end,
+      through,
+      range: spanOf(rangeOf(word), through.at(-1)?.range ?? range),
+    }));
+  });
+
+  public loop = this.RULE('loop', (): LoopStep => {
+    const word = this.CONSUME(keyword.loop);
+    const through = this.SUBRULE(this.throughPoints);
+    return this.ACTION(() => ({
+      kind: 'loop',
+      keyword: rangeOf(word),
+      through,
+      range: spanOf(rangeOf(word), through.at(-1)?.range ?? rangeOf(word)),
+    }));
+  });
+
+  private throughPoints = this.RULE('throughPoints', (): readonly PointSyntax[] => {
+    const points: PointSyntax[] = [];
+    this.CONSUME(keyword.through);
+    this.AT_LEAST_ONE_SEP({
+      SEP: keyword.and,
+      DEF: () => {
+        const point = this.SUBRULE(this.point);
+        this.ACTION(() => points.push(point));
+      },
     });
-    return at ?? null;
+    return points;
   });
 
   public circle = this.RULE('circle', (): CircleStep => {
@@ -97,19 +179,59 @@ export class OutlineRules extends MotifRules {
     }));
   });
 
+  public ellipse = this.RULE('ellipse', (): EllipseStep => {
+    const word = this.CONSUME(keyword.ellipse);
+    const at = this.SUBRULE(this.optionalAt);
+    this.CONSUME(keyword.radii);
+    const radii = this.SUBRULE(this.point);
+    const turned = this.SUBRULE(this.optionalTurned);
+    return this.ACTION(() => ({
+      kind: 'ellipse',
+      keyword: rangeOf(word),
+      at,
+      radii,
+      turned,
+      range: spanOf(rangeOf(word), (turned ?? radii).range),
+    }));
+  });
+
   public rectangle = this.RULE('rectangle', (): RectangleStep => {
     const word = this.CONSUME(keyword.rectangle);
     const width = this.SUBRULE(this.expression);
     this.CONSUME(keyword.x);
     const height = this.SUBRULE2(this.expression);
     const at = this.SUBRULE(this.optionalAt);
+    const turned = this.SUBRULE(this.optionalTurned);
+    const rounded = this.SUBRULE(this.optionalRounded);
     return this.ACTION(() => ({
       kind: 'rectangle',
       keyword: rangeOf(word),
       width,
       height,
       at,
-      range: spanOf(rangeOf(word), at?.range ?? height.range),
+      turned,
+      rounded,
+      range: spanOf(rangeOf(word), (rounded ?? turned ?? at ?? height).range),
+    }));
+  });
+
+  public polygon = this.RULE('polygon', (): PolygonStep => {
+    const word = this.CONSUME(keyword.polygon);
+    const corners = this.SUBRULE(this.expression);
+    const at = this.SUBRULE(this.optionalAt);
+    this.CONSUME(keyword.radius);
+    const radius = this.SUBRULE2(this.expression);
+    const turned = this.SUBRULE(this.optionalTurned);
+    const rounded = this.SUBRULE(this.optionalRounded);
+    return this.ACTION(() => ({
+      kind: 'polygon',
+      keyword: rangeOf(word),
+      corners,
+      at,
+      radius,
+      turned,
+      rounded,
+      range: spanOf(rangeOf(word), (rounded ?? turned ?? radius).range),
     }));
   });
 
@@ -122,5 +244,29 @@ export class OutlineRules extends MotifRules {
       data,
       range: spanOf(rangeOf(word), data.range),
     }));
+  });
+
+  private optionalAt = this.RULE('optionalAt', (): PointSyntax | null => {
+    const at = this.OPTION(() => {
+      this.CONSUME(keyword.at);
+      return this.SUBRULE(this.point);
+    });
+    return at ?? null;
+  });
+
+  private optionalTurned = this.RULE('optionalTurned', (): Expression | null => {
+    const angle = this.OPTION(() => {
+      this.CONSUME(keyword.turned);
+      return this.SUBRULE(this.expression);
+    });
+    return angle ?? null;
+  });
+
+  private optionalRounded = this.RULE('optionalRounded', (): Expression | null => {
+    const radius = this.OPTION(() => {
+      this.CONSUME(keyword.rounded);
+      return this.SUBRULE(this.expression);
+    });
+    return radius ?? null;
   });
 }

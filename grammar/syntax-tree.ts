@@ -17,6 +17,7 @@ import type {
   KitDeclaration,
   PourDeclaration,
 } from './object-syntax.ts';
+import type { OutlineStep } from './outline-syntax.ts';
 import type { SourceRange } from './source-range.ts';
 import type { WorkDeclaration } from './work-syntax.ts';
 
@@ -265,50 +266,6 @@ export interface MotifDeclaration extends Block<MotifProperty> {
 
 /** The end of an outline's step: a point, or null for `to start`. */
 export type StepEnd = PointSyntax | null;
-
-export interface StartStep extends Phrase {
-  readonly kind: 'start';
-  readonly at: PointSyntax;
-}
-
-export interface LineStep extends Phrase {
-  readonly kind: 'line';
-  readonly to: StepEnd;
-}
-
-export interface ArcStep extends Phrase {
-  readonly kind: 'arc';
-  readonly to: StepEnd;
-  readonly radius: Expression;
-  readonly turn: 'left' | 'right';
-  readonly large: boolean;
-}
-
-export interface CurveStep extends Phrase {
-  readonly kind: 'curve';
-  readonly to: StepEnd;
-  readonly controls: readonly [PointSyntax] | readonly [PointSyntax, PointSyntax];
-}
-
-export interface CircleStep extends Phrase {
-  readonly kind: 'circle';
-  readonly at: PointSyntax | null;
-  readonly radius: Expression;
-}
-
-export interface RectangleStep extends Phrase {
-  readonly kind: 'rectangle';
-  readonly width: Expression;
-  readonly height: Expression;
-  readonly at: PointSyntax | null;
-}
-
-export interface PathStep extends Phrase {
-  readonly kind: 'path';
-  readonly data: TextLiteral;
-}
-
-export type OutlineStep = StartStep | LineStep | ArcStep | CurveStep | CircleStep | RectangleStep | PathStep;
 
 export interface OutlineDeclaration extends Block<OutlineStep> {
   readonly kind: 'outline';

@@ -4,6 +4,7 @@ import type { ILexingError, IToken, TokenType } from 'chevrotain';
 import { fillWords } from './fill-words.ts';
 import { materialWords } from './material-words.ts';
 import { objectWords } from './object-words.ts';
+import { outlineWords } from './outline-words.ts';
 import type { QuantityUnit } from './syntax-tree.ts';
 import { constant, declaration, link, property, unit } from './word-entry.ts';
 import type { WordEntry } from './word-entry.ts';
@@ -59,14 +60,6 @@ export const knownWords = {
   fill: property('Puts a motif into openings or parts.'),
   tip: property('A declared bevel for the ends at a node.'),
 
-  start: property('First point of an outline.'),
-  line: property('A straight line of an outline.'),
-  arc: property('Part of a circle: left turns counter-clockwise, right clockwise.'),
-  curve: property('A curve with one or two control points.'),
-  circle: property('A whole circle as an outline.'),
-  rectangle: property('A rectangle as an outline.'),
-  path: property('An outline as SVG path data, y down, in millimetres.'),
-
   centred: property('What lies at the middle of the panel: node, cell or edge.'),
   shape: property('Form and size of a panel.'),
   edge: property('Of a panel: sawn or framed. Of an opening: one of its sides.'),
@@ -90,7 +83,6 @@ export const knownWords = {
   the: link('May stand before a corner.'),
   spacing: link('Distance between neighbouring centre lines of a family.'),
   offset: link('Place of a family’s first centre line, across its direction.'),
-  radius: link('Radius of an arc or circle.'),
   turned: link('Turns counter-clockwise: a motif by corners, a place by corners or an angle.'),
   about: link('The place something is turned about follows.'),
   over: link('The line something is mirrored over follows.'),
@@ -101,7 +93,7 @@ export const knownWords = {
   square: constant('An opening with four equal corners; also the grid of two directions.'),
   rhombus: constant('An opening with two sharp and two wide corners.'),
   hexagon: constant('An opening with six corners.'),
-  polygon: constant('An opening of any other form, by its number of corners.'),
+  polygon: constant('An opening of any other form, by its number of corners; as an outline, a regular one.'),
   corner: constant('A corner of an opening, counted counter-clockwise from the lowest.'),
   intersection: constant('Where two lines meet.'),
   mid: constant('The middle of an edge.'),
@@ -118,10 +110,8 @@ export const knownWords = {
   open: constant('No infill.'),
   cell: constant('An opening of the grid.'),
   cells: constant('Counts openings instead of millimetres.'),
-  left: constant('Turning counter-clockwise.'),
-  right: constant('Turning clockwise.'),
-  large: constant('The longer way round of an arc.'),
 
+  ...outlineWords,
   ...fillWords,
   ...materialWords,
   ...objectWords,

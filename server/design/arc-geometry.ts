@@ -43,6 +43,42 @@ export function arcByRadius(
   return { ...circularArc(from, to, centre, turn === 'left' ? sweep : -sweep), radiusX: drawn, radiusY: drawn };
 }
 
+/** The arc from one point to another through a third; null where the three lie on one line. */
+export function arcThrough(from: Point, through: Point, to: Point): ArcSegment | null {
+  const [first, second] = [subtract(through, from), subtract(to, from)];
+  const turn = cross(first, second);
+  if (Math.abs(turn) <= placeTolerance * distance(from, to) || distance(from, to) <= placeTolerance) return null;
+  const [a, b] = [dot(first, first), dot(second, second)];
+  const centre = add(from, {
+    x: (a * second.y - b * first.y) / (2 * turn),
+    y: (b * first.x - a * second.x) / (2 * turn),
+  });
+  const arriving = angleOf(subtract(to, centre)) - angleOf(subtract(from, centre));
+  const left = ((arriving % 360) + 360) % 360;
+  return circularArc(from, to, centre, turn > 0 ? left : left - 360);
+}
+
+/**
+ * The arc whose middle lies `bulge` from the middle of its chord c: of radius (c²/4 + bulge²) / (2·bulge) (intersecting
+ * chords, Euclid III 35). Beyond half the chord it is the larger part of its circle. Null where the ends coincide.
+ */
+export function arcByBulge(from: Point, to: Point, bulge: number, turn: 'left' | 'right'): ArcSegment | null {
+  const half = distance(from, to) / 2;
+  if (half <= placeTolerance) return null;
+  return arcByRadius(from, to, (half ** 2 + bulge ** 2) / (2 * bulge), turn, bulge > half);
+}
+
+/** A whole ellipse as two halves, counter-clockwise; `tilt` turns its first radius from the x axis. */
+export function ellipseAbout(centre: Point, radiusX: number, radiusY: number, tilt: number): PathSegment[] {
+  const end = turned({ x: radiusX, y: 0 }, tilt);
+  const [right, left] = [add(centre, end), subtract(centre, end)];
+  const half = { kind: 'arc', centre, radiusX, radiusY, tilt, sweep: 180 } as const;
+  return [
+    { ...half, from: right, to: left, startAngle: 0 },
+    { ...half, from: left, to: right, startAngle: 180 },
+  ];
+}
+
 /** A whole circle as two halves, counter-clockwise. */
 export function circleAbout(centre: Point, radius: number): PathSegment[] {
   const right = { x: centre.x + radius, y: centre.y };

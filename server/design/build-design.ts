@@ -1,15 +1,10 @@
 /** Syntax tree → design: names resolved, quantities computed, everything that is sound. */
 import { problemAt } from '../../grammar/problem-catalogue.ts';
 import type { Problem } from '../../grammar/problem.ts';
-import type {
-  MotifDeclaration,
-  Name,
-  SyntaxTree,
-  TitleDeclaration,
-  UnitsDeclaration,
-} from '../../grammar/syntax-tree.ts';
+import type { SyntaxTree, TitleDeclaration, UnitsDeclaration } from '../../grammar/syntax-tree.ts';
 import { buildGrid } from './build-grid.ts';
 import { buildMotif } from './build-motif.ts';
+import { buildOnce } from './build-once.ts';
 import { buildOutline } from './build-outline.ts';
 import { buildObjects } from './build-objects.ts';
 import { buildPanel } from './build-panel.ts';
@@ -17,10 +12,10 @@ import { buildShop } from './build-shop.ts';
 import { checkNames } from './check-names.ts';
 import { byName, declared } from './declared.ts';
 import type { DesignContext } from './design-context.ts';
-import type { Design, Motif } from './design-model.ts';
+import type { Design } from './design-model.ts';
 import { type Given, nothingGiven } from './given.ts';
 import { indexNames, type NameIndex } from './name-index.ts';
-import { cycle, readNumbers } from './named-numbers.ts';
+import { readNumbers } from './named-numbers.ts';
 import { checkCurrencies } from './read-money.ts';
 import type { Quantity } from './quantity.ts';
 
@@ -52,10 +47,23 @@ export function buildDesign(tree: SyntaxTree, given: Given = nothingGiven): Buil
     ...others.grids,
     ...declared(tree, 'grid').flatMap((grid) => buildGrid(grid, stripsByName, context) ?? []),
   ];
-  const motifs = [...others.motifs, ...buildMotifs(declared(tree, 'motif'), others.motifs, context)];
+  const motifs = [
+    ...others.motifs,
+    ...buildOnce(
+      declared(tree, 'motif'),
+      others.motifs,
+      { build: (motif, find) => buildMotif(motif, find, context), relation: 'filled with' },
+      context,
+    ),
+  ];
   const outlines = [
     ...others.outlines,
-    ...declared(tree, 'outline').flatMap((outline) => buildOutline(outline, context) ?? []),
+    ...buildOnce(
+      declared(tree, 'outline'),
+      others.outlines,
+      { build: (outline, find) => buildOutline(outline, find, context), relation: 'made of' },
+      context,
+    ),
   ];
   const parts = { strips: stripsByName, grids: byName(grids), motifs: byName(motifs), outlines: byName(outlines) };
   const panels = [
@@ -80,32 +88,4 @@ function single<Found extends TitleDeclaration | UnitsDeclaration>(
     report(problemAt('repeatedProperty', other.keyword, message, related));
   }
   return first;
-}
-
-/** Builds each motif once, those it is filled with first; `given` are those of other files. */
-function buildMotifs(
-  declarations: readonly MotifDeclaration[],
-  given: readonly Motif[],
-  context: DesignContext,
-): Motif[] {
-  const built = new Map<string, Motif>();
-  const path: MotifDeclaration[] = [];
-  const build = (declaration: MotifDeclaration): Motif => {
-    const before = built.get(declaration.name.text);
-    if (before) return before;
-    path.push(declaration);
-    const motif = buildMotif(declaration, find, context);
-    path.pop();
-    built.set(motif.name, motif);
-    return motif;
-  };
-  const find = (name: Name): Motif | null => {
-    const declaration = declarations.find((candidate) => candidate.name.text === name.text);
-    if (!declaration) return given.find((motif) => motif.name === name.text) ?? null;
-    if (!path.includes(declaration)) return build(declaration);
-    const loop = path.slice(path.indexOf(declaration)).map((member) => member.name);
-    context.report(cycle(name, loop, 'filled with'));
-    return null;
-  };
-  return declarations.map(build);
 }

@@ -1,103 +1,174 @@
 /** Outlines of the design: closed, free of crossings, outer line first. */
+import type { OutlineChange, OutlineStep } from '../../grammar/outline-syntax.ts';
 import { problemAt } from '../../grammar/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problem.ts';
+import type { SourceRange } from '../../grammar/source-range.ts';
 import type { OutlineDeclaration } from '../../grammar/syntax-tree.ts';
-import { flattenContour } from '../geometry/flatten-path.ts';
 import { contourArea } from '../geometry/measure-path.ts';
-import type { Contour, PathSegment } from '../geometry/path.ts';
-import { regionHolds, regionOf } from '../geometry/region.ts';
-import { areaTolerance } from '../geometry/tolerance.ts';
 import type { DesignContext } from './design-context.ts';
 import type { Outline } from './design-model.ts';
-import { drawSteps } from './outline-steps.ts';
-import type { DrawnSegment } from './outline-steps.ts';
+import { chainOf } from './drawn-segment.ts';
+import type { DrawnChain } from './drawn-segment.ts';
+import { areaText, changed, type FindOutline } from './outline-changes.ts';
+import { bySize, orientedContours, reportCrossing, reportEmpty, strayChain } from './outline-checks.ts';
+import { closePen, drawOn, type Pen, startPen } from './outline-pen.ts';
+import { drawWhole } from './outline-shapes.ts';
 import { reportMissing } from './pick-properties.ts';
-import { findCrossing } from './self-crossing.ts';
-import type { RingEdge } from './self-crossing.ts';
 
 /** The outline a declaration draws; null where it is broken, which is reported here or where its text could not be read. */
-export function buildOutline(outline: OutlineDeclaration, context: DesignContext): Outline | null {
-  const chains = drawSteps(outline, context);
+export function buildOutline(outline: OutlineDeclaration, find: FindOutline, context: DesignContext): Outline | null {
+  const chains = drawOutline(outline, find, context);
   if (!chains) return null;
   if (chains.length === 0) {
     reportMissing(outline, 'line', 'rectangle 300 x 200', context);
     return null;
   }
-  if (reportCrossing(chains, context) || reportEmpty(chains, context)) return null;
-  const contours = chains
-    .map((chain) => chain.map(({ segment }) => segment))
-    .sort((first, second) => Math.abs(contourArea(second)) - Math.abs(contourArea(first)));
-  if (reportStray(chains, contours, context)) return null;
+  const sorted = bySize(chains);
+  const stray = strayChain(sorted);
+  if (stray) {
+    reportStray(stray, sorted, outline, context);
+    return null;
+  }
   return {
     name: outline.name.text,
     range: outline.range,
     nameRange: outline.name.range,
-    contours: contours.map((contour, index) => oriented(contour, index === 0)),
+    contours: orientedContours(sorted),
   };
 }
 
-function reportCrossing(chains: readonly (readonly DrawnSegment[])[], context: DesignContext): boolean {
-  const crossing = findCrossing(chains.flatMap(edgesOf));
-  if (!crossing) return false;
-  const [first, second] = [crossing.first, crossing.second].sort((a, b) => a.owner.range.start - b.owner.range.start);
-  if (!first || !second) return false;
-  const { x, y } = crossing.at;
-  const message = `The outline crosses or touches itself near ${x.toFixed(1)}, ${y.toFixed(1)}. Move the ends or controls so that it goes round once.`;
-  const related =
-    first.owner.range === second.owner.range ? [] : [{ range: first.owner.range, message: 'It meets this part.' }];
-  context.report(problemAt('outlineCrossesItself', second.owner.range, message, related));
-  return true;
+/** What is drawn so far. */
+interface Sheet {
+  readonly chains: DrawnChain[];
+  /** Lines still open, or not closed off yet, in the order in which they were begun. */
+  readonly pens: Pen[];
+  /** The line that the next step goes on from. */
+  pen: Pen | null;
+  /** Whether lines were drawn since they were last checked. */
+  isUnchecked: boolean;
 }
 
-function edgesOf(chain: readonly DrawnSegment[], ring: number): RingEdge<DrawnSegment>[] {
-  const corners = chain.flatMap((owner) => flattenContour([owner.segment]).map((point) => ({ point, owner })));
-  return corners.map(({ point, owner }, place) => ({
-    from: point,
-    to: corners[(place + 1) % corners.length]?.point ?? point,
-    ring,
-    place,
-    count: corners.length,
-    owner,
-  }));
+/** All closed lines; null where a step is broken, which is reported. */
+function drawOutline(outline: OutlineDeclaration, find: FindOutline, context: DesignContext): DrawnChain[] | null {
+  const sheet: Sheet = { chains: [], pens: [], pen: null, isUnchecked: false };
+  for (const step of outline.properties) {
+    if (!drawStep(step, sheet, outline, find, context)) return null;
+  }
+  return !outline.incomplete && isSettled(sheet, context) ? sheet.chains : null;
 }
 
-function reportEmpty(chains: readonly (readonly DrawnSegment[])[], context: DesignContext): boolean {
-  const empty = chains.find((chain) => Math.abs(contourArea(chain.map(({ segment }) => segment))) <= areaTolerance);
-  const range = empty?.at(-1)?.range;
-  if (!range) return false;
-  context.report(problemAt('outlineNotClosed', range, 'This encloses no area. Draw round an area of wood.'));
-  return true;
-}
-
-/** Every further line must lie inside the outer one and outside the other holes. */
-function reportStray(
-  chains: readonly (readonly DrawnSegment[])[],
-  contours: readonly Contour[],
+function drawStep(
+  step: OutlineStep,
+  sheet: Sheet,
+  outline: OutlineDeclaration,
+  find: FindOutline,
   context: DesignContext,
 ): boolean {
-  const [outer, ...holes] = contours.map((contour) => regionOf([flattenContour(contour)]));
-  const stray = holes.findIndex((hole, index) => {
-    const point = hole.rings[0]?.[0];
-    if (!point || !outer) return false;
-    return !regionHolds(outer, point) || holes.some((other, place) => place < index && regionHolds(other, point));
-  });
-  if (stray < 0) return false;
-  const segment = contours[stray + 1]?.[0];
-  const drawn = chains.flat().find((candidate) => candidate.segment === segment);
-  if (!drawn) return false;
-  const message =
-    'This lies outside the outer line or inside another hole. An outline is one line with holes in it: make a second outline of this.';
-  context.report(problemAt('outlineCrossesItself', drawn.range, message));
+  switch (step.kind) {
+    case 'start': {
+      sheet.pen = startPen(step, context);
+      if (sheet.pen) sheet.pens.push(sheet.pen);
+      return sheet.pen !== null;
+    }
+    case 'line':
+    case 'arc':
+    case 'curve':
+    case 'spline': {
+      if (!sheet.pen && !outline.incomplete) context.report(withoutStart(step.keyword));
+      return sheet.pen !== null && drawOn(sheet.pen, step, context);
+    }
+    case 'copy': {
+      const other = find(step.name);
+      return addChains(sheet, other && other.contours.map((contour) => chainOf(contour, step.range)));
+    }
+    case 'move':
+    case 'mirror':
+    case 'turn about':
+    case 'scale':
+    case 'grow':
+    case 'plus':
+    case 'minus':
+    case 'common':
+      // where a step could not be read, what is drawn so far is not all there is to change
+      return !outline.incomplete && change(step, sheet, find, context);
+    default:
+      return addChains(sheet, drawWhole(step, context));
+  }
+}
+
+const withoutStart = (keyword: SourceRange): Problem =>
+  problemAt('missingProperty', keyword, 'This line begins nowhere. Put `start x, y` before it.');
+
+function addChains(sheet: Sheet, chains: readonly DrawnChain[] | null): boolean {
+  if (!chains) return false;
+  sheet.pen = null;
+  sheet.chains.push(...chains);
+  sheet.isUnchecked = true;
   return true;
 }
 
-/** The contour counter-clockwise, or clockwise. */
-function oriented(contour: Contour, counterClockwise: boolean): Contour {
-  return contourArea(contour) > 0 === counterClockwise ? contour : [...contour].reverse().map(reversed);
+function change(step: OutlineChange, sheet: Sheet, find: FindOutline, context: DesignContext): boolean {
+  if (!isSettled(sheet, context)) return false;
+  if (sheet.chains.length === 0) {
+    const message =
+      'Nothing is drawn yet that this could change. Put `copy` and the name of an outline, or lines, before it.';
+    context.report(problemAt('missingProperty', step.keyword, message));
+    return false;
+  }
+  const contours = changed(step, orientedContours(sheet.chains), find, context);
+  if (!contours) return false;
+  sheet.chains.splice(0, sheet.chains.length, ...contours.map((contour) => chainOf(contour, step.range)));
+  return true;
 }
 
-function reversed(segment: PathSegment): PathSegment {
-  const ends = { from: segment.to, to: segment.from };
-  if (segment.kind === 'cubic') return { ...segment, ...ends, control1: segment.control2, control2: segment.control1 };
-  if (segment.kind !== 'arc') return { ...segment, ...ends };
-  return { ...segment, ...ends, startAngle: segment.startAngle + segment.sweep, sweep: -segment.sweep };
+/** Closes the open lines and checks what was drawn since the last time. */
+function isSettled(sheet: Sheet, context: DesignContext): boolean {
+  const closed = sheet.pens.map((pen) => closePen(pen, context));
+  if (closed.some((chain) => chain === null)) return false;
+  const drawn = closed.filter((chain) => chain !== null);
+  const isUnchecked = sheet.isUnchecked || drawn.length > 0;
+  sheet.chains.unshift(...drawn);
+  sheet.pens.length = 0;
+  sheet.pen = null;
+  sheet.isUnchecked = false;
+  return !isUnchecked || !(reportCrossing(sheet.chains, context) || reportEmpty(sheet.chains, context));
 }
+
+/** More than one outer line: drawn so, or left by a step that cut the outline up. */
+function reportStray(
+  stray: DrawnChain,
+  sorted: readonly DrawnChain[],
+  { properties }: OutlineDeclaration,
+  context: DesignContext,
+): void {
+  const range = stray[0]?.range;
+  const drawnBy = properties.findIndex((step) => step.range === range);
+  const cut = properties
+    .slice(0, drawnBy + 1)
+    .filter(({ kind }) => kind in cutting)
+    .at(-1);
+  if (!range) return;
+  if (!cut || !((properties[drawnBy]?.kind ?? '') in changing)) {
+    const message =
+      'This lies outside the outer line or inside another hole. An outline is one line with holes in it: make a second outline of this.';
+    context.report(problemAt('outlineCrossesItself', range, message));
+    return;
+  }
+  const outer = orientedContours(sorted).filter((contour) => contourArea(contour) > 0);
+  const sizes = outer.map((contour) => areaText([contour])).join(', ');
+  const message = `This leaves ${String(outer.length)} pieces (${sizes}), and an outline is one piece. Make an outline of each, or change this step.`;
+  context.report(problemAt('outlineInPieces', cut.range, message));
+}
+
+type StepKinds = Readonly<Partial<Record<OutlineStep['kind'], true>>>;
+
+/** Steps that may leave several pieces. */
+const cutting: StepKinds = {
+  grow: true,
+  plus: true,
+  minus: true,
+  common: true,
+};
+
+/** Steps that change all that is drawn. */
+const changing: StepKinds = { ...cutting, move: true, mirror: true, 'turn about': true, scale: true };

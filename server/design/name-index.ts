@@ -167,6 +167,11 @@ function usesInProperty(property: Property, owner: BlockDeclaration): Use[] {
       return property.shape.kind === 'outline' ? [use(property.shape.name, 'outline')] : [];
     case 'panel fill':
       return [...property.places.flatMap(usesInFillPlace), ...usesInMotifUse(property, property.tips)];
+    case 'copy':
+    case 'plus':
+    case 'minus':
+    case 'common':
+      return [use(property.name, 'outline')];
     case 'map':
       return property.lines.flatMap((line) =>
         line.kind === 'map entry' && line.use ? usesInMotifUse(line.use, []) : [],

@@ -1,5 +1,5 @@
 /** SVG path data as contours: y flipped to point up, one unit a millimetre. */
-import { SVGPathData } from 'svg-pathdata';
+import { SVGPathData, SVGPathDataParser } from 'svg-pathdata';
 import type { PathSegment } from '../geometry/path.ts';
 import type { Point } from '../geometry/point.ts';
 import { arcByEnds } from './arc-geometry.ts';
@@ -12,10 +12,15 @@ export interface Subpath {
   readonly closed: boolean;
 }
 
-/** The subpaths of path data (SVG 2, chapter 9); null where it cannot be read. */
-export function readPathData(data: string): Subpath[] | null {
-  const commands = commandsOf(data);
-  if (!commands) return null;
+/** `errorAt` is where the data stops making sense, null where all of it is read. */
+export interface ReadPath {
+  readonly subpaths: readonly Subpath[];
+  readonly errorAt: number | null;
+}
+
+/** The subpaths of path data, up to its first error (SVG 2, section 9.5.4). */
+export function readPathData(data: string): ReadPath {
+  const { commands, errorAt } = commandsOf(data);
   const subpaths: { start: Point; end: Point; segments: PathSegment[]; closed: boolean }[] = [];
   for (const command of commands) {
     if (command.type === SVGPathData.MOVE_TO) {
@@ -24,40 +29,50 @@ export function readPathData(data: string): Subpath[] | null {
       continue;
     }
     let current = subpaths.at(-1);
-    if (!current) return null;
+    if (!current) continue;
     if (current.closed) {
       current = { start: current.start, end: current.start, segments: [], closed: false };
       subpaths.push(current);
     }
     if (command.type === SVGPathData.CLOSE_PATH) {
       current.closed = true;
+      current.end = current.start;
       continue;
     }
     const segment = segmentOf(command, current.end);
-    if (segment === undefined) return null;
     if (segment) current.segments.push(segment);
     if ('x' in command && 'y' in command) current.end = upward(command.x, command.y);
   }
-  return subpaths.filter(({ segments }) => segments.length > 0);
+  return { subpaths: subpaths.filter(({ segments }) => segments.length > 0), errorAt };
 }
 
 type Command = InstanceType<typeof SVGPathData>['commands'][number];
 
-/** Absolute commands without shorthands; null where the text is no path data or speaks of no place. */
-function commandsOf(data: string): readonly Command[] | null {
-  try {
-    const { commands } = new SVGPathData(data).toAbs().normalizeHVZ(false, true, true).normalizeST();
-    const finite = commands.every((command) =>
-      Object.values(command).every((value) => typeof value !== 'number' || Number.isFinite(value)),
-    );
-    return commands.length > 0 && finite ? commands : null;
-  } catch {
-    return null;
+/** Absolute commands without shorthands. The parser is fed one character at a time: so it is known where it stops. */
+function commandsOf(data: string): { readonly commands: readonly Command[]; readonly errorAt: number | null } {
+  const parser = new SVGPathDataParser();
+  const read: Command[] = [];
+  let errorAt: number | null = null;
+  for (let at = 0; at <= data.length && errorAt === null; at++) {
+    try {
+      if (at < data.length) parser.parse(data.charAt(at), read);
+      else parser.finish(read);
+    } catch {
+      errorAt = at;
+    }
   }
+  const finite = read.findIndex((command) => !isFinite(command));
+  const sound = finite < 0 ? read : read.slice(0, finite);
+  if (sound[0]?.type !== SVGPathData.MOVE_TO) return { commands: [], errorAt: 0 };
+  const { commands } = new SVGPathData(sound).toAbs().normalizeHVZ(false, true, true).normalizeST();
+  return { commands, errorAt: finite < 0 ? errorAt : 0 };
 }
 
-/** The segment a command draws from `from`; null where it draws nothing, undefined where it is of another kind. */
-function segmentOf(command: Command, from: Point): PathSegment | null | undefined {
+const isFinite = (command: Command): boolean =>
+  Object.values(command).every((value) => typeof value !== 'number' || Number.isFinite(value));
+
+/** The segment a command draws from `from`; null where it draws nothing. */
+function segmentOf(command: Command, from: Point): PathSegment | null {
   switch (command.type) {
     case SVGPathData.LINE_TO: {
       const to = upward(command.x, command.y);
@@ -89,7 +104,7 @@ function segmentOf(command: Command, from: Point): PathSegment | null | undefine
         sweep: command.sweepFlag === 0,
       });
     default:
-      return undefined;
+      return null;
   }
 }
 

@@ -134,6 +134,19 @@ export function readFraction(expression: Expression, what: string, context: Desi
   return null;
 }
 
+/** A factor above 0, plain or as a percentage. */
+export function readFactor(expression: Expression, what: string, context: DesignContext): number | null {
+  const value = evaluateExpression(expression, context);
+  if (!value) return null;
+  if (!isPlain(value.dimension) && !value.dimension.percent) {
+    return wrong(expression, what, 'a plain number', value.dimension, '1.5', context);
+  }
+  if (value.amount > 0) return value.amount;
+  const message = `The ${what} must be more than 0, and this is ${String(value.amount)}. Give a larger number; to turn something over, mirror it.`;
+  context.report(problemAt('notPositive', expression.range, message));
+  return null;
+}
+
 /** A whole number from `least` to `most`. */
 export function readCount(
   expression: Expression,

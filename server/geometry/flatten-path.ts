@@ -11,8 +11,17 @@ export function flattenContour(contour: Contour): Point[] {
 /** A segment's start and the points on its way; its end is left out. */
 export const flattenSegment = (segment: PathSegment): Point[] => [segment.from, ...innerPoints(segment)];
 
+/** Segments never change, and are flattened again and again: for checks, cuts, regions, drawings. */
+const flattened = new WeakMap<PathSegment, readonly Point[]>();
+
 /** Points strictly between a segment's ends. */
-function innerPoints(segment: PathSegment): Point[] {
+function innerPoints(segment: PathSegment): readonly Point[] {
+  const known = flattened.get(segment) ?? pointsBetweenEnds(segment);
+  flattened.set(segment, known);
+  return known;
+}
+
+function pointsBetweenEnds(segment: PathSegment): Point[] {
   switch (segment.kind) {
     case 'line':
       return [];

@@ -35,7 +35,8 @@ const signStarts = new Set(
     .flatMap((line) => (line.kind === 'map row' ? line.signs.map(({ range }) => range.start) : [])),
 );
 
-describe('a text of which', () => {
+// thousands of texts are read and built here, which takes its time on a busy machine
+describe('a text of which', { timeout: 300_000 }, () => {
   test('only a beginning is there', () => {
     for (const { start, end } of everyFourth(tokens, 0)) {
       for (const inside of new Set([start + 1, end - 1])) {
@@ -54,8 +55,8 @@ describe('a text of which', () => {
   });
 
   test('one word is doubled has just one problem', () => {
-    // a sign more in a map is wrong only for the panel it is laid over
-    const single = everyFourth(tokens, 2).filter(({ start }) => !signStarts.has(start));
+    // a sign more in a map is wrong only for the panel it is laid over, and a minus of a minus is sound
+    const single = everyFourth(tokens, 2).filter(({ start }) => !signStarts.has(start) && referenceText[start] !== '-');
     const damaged = single.map(({ start, end }) => `${referenceText.slice(0, end)} ${referenceText.slice(start)}`);
     expect(damaged.filter((text) => problemsOf(text).length !== 1)).toEqual([]);
   });
