@@ -38,7 +38,7 @@ function workView(analysis: Analysis): DesignView[] {
     view('work', work.name, 'Assembled', () =>
       drawn(
         displayWork(work, { panels, blanks, kinds }, titleOf(analysis)),
-        marksTable(kinds, units, `Pieces of ${work.name}`, null),
+        marksTable(kinds, units, 'All pieces of the file', null),
       ),
     ),
   ];
