@@ -64,6 +64,8 @@ export const problemCatalogue = {
   sliverLeft: entry('LAP0705', 'information'),
   fitLeavesOver: entry('LAP0706', 'warning'),
   fitTooLarge: entry('LAP0707', 'error'),
+  frameNotStraight: entry('LAP0708', 'warning'),
+  infillOverGroove: entry('LAP0709', 'warning'),
   notACurrency: entry('LAP0801', 'error'),
   secondCurrency: entry('LAP0802', 'error'),
   faceFromKerfUnclear: entry('LAP0803', 'error'),

@@ -8,6 +8,7 @@ import type { NameIndex } from './design/name-index.ts';
 import { nowhere, type SourceFiles, type SourcePlace } from './design/source-file.ts';
 import { benchProblems } from './lattice/bench-checks.ts';
 import { panelQuantity } from './design/panel-quantity.ts';
+import { frameProblems } from './lattice/frame-checks.ts';
 import { layOutPanel } from './lattice/lay-out-panel.ts';
 import type { LaidPanel } from './lattice/laid-panel.ts';
 import { stripProblems } from './lattice/strip-checks.ts';
@@ -45,6 +46,7 @@ export function analyse(text: string, place: SourcePlace = nowhere): Analysis {
   const latticeProblems = [
     ...laid.flatMap((result) => result.problems),
     ...stripProblems(panels),
+    ...frameProblems(panels),
     ...benchProblems(design.benches, design.grids, panels),
   ];
   const problems = inOrderOfPlace([...designProblems, ...problemsHere(latticeProblems, design.panels, files[0])]);

@@ -42,5 +42,6 @@ export function buildFrame(
     jointDepth,
     endGap,
     bearing: propertyOf(block, 'bearing')?.choice ?? null,
+    range: frame.keyword,
   };
 }

@@ -280,6 +280,8 @@ export interface Frame {
   readonly endGap: number;
   /** What edge infill bears on in a groove: a border strip, or fillers between the strips. */
   readonly bearing: 'border' | 'fillers' | null;
+  /** Its words. */
+  readonly range: SourceRange;
 }
 
 export interface Panel extends Named {

@@ -5,7 +5,7 @@ import type { LinearSolver } from '../shop/stock/linear-solver.ts';
 import { loadSolver } from '../shop/stock/load-solver.ts';
 import { planStock, type StockCutting } from '../shop/stock/plan-stock.ts';
 import { startWatch } from '../shop/stock/start-watch.ts';
-import { stockDemands } from '../shop/stock/stock-demands.ts';
+import { cuttingDemands } from '../shop/stock/stock-demands.ts';
 import { besideTheProgram } from './carried-files.ts';
 
 /** Seconds after which the best plan so far is given, with its gap. */
@@ -22,13 +22,13 @@ export interface CuttingOptions {
 
 /** The cutting plans of a design's stocks, for the bench that notches. */
 export async function cuttingPlans(
-  { design, kinds }: Analysis,
+  analysis: Analysis,
   { seconds = patience, signal, onProgress }: CuttingOptions = {},
 ): Promise<StockCutting[]> {
   const solver = await solverAtHand();
-  const bench = notchingBench(design.benches);
+  const bench = notchingBench(analysis.design.benches);
   const end = performance.now() + seconds * 1000;
-  return planStock(stockDemands(kinds, bench?.trim ?? 0), bench?.kerf ?? null, solver, (stock) =>
+  return planStock(cuttingDemands(analysis, bench?.trim ?? 0), bench?.kerf ?? null, solver, (stock) =>
     startWatch({
       seconds: (end - performance.now()) / 1000,
       ...(signal && { signal }),

@@ -1,10 +1,10 @@
 /** The strips of a panel: one for each connected part of a line's body within the region. */
 import type { Panel } from '../design/design-model.ts';
 import { maximum, minimum } from '../geometry/numbers.ts';
-import { add, dot, type Point, scale } from '../geometry/point.ts';
+import { add, cross, dot, type Point, scale, subtract, unit } from '../geometry/point.ts';
 import { clipToHalfPlanes, type HalfPlane, intersectionOf, signedArea } from '../geometry/polygons.ts';
-import { type Region, ringsWithin } from '../geometry/region.ts';
-import { areaTolerance, clippingMargin, stepTolerance } from '../geometry/tolerance.ts';
+import { distanceToSegment, type Region, ringsWithin } from '../geometry/region.ts';
+import { areaTolerance, clippingMargin, directionTolerance, stepTolerance } from '../geometry/tolerance.ts';
 import { areParallel, type LineFamily, lineOffset, linesBetween } from './grid-lines.ts';
 
 /** A strip as cut: along its line from `start` to `end`, measured from the foot of the origin's perpendicular. */
@@ -62,7 +62,9 @@ export const partsOfLine = (
   index: number,
 ): StripPart[] =>
   withoutOverlaps(
-    extents(lines, index, region).map(([start, end]) => withEnds(panel, families, { lines, index, start, end })),
+    extents(lines, index, region).map(([start, end]) =>
+      withEnds(panel, families, { lines, index, start, end }, region),
+    ),
   );
 
 /** Extents along the line of the connected parts of body ∩ region. */
@@ -103,8 +105,13 @@ function withoutOverlaps(parts: readonly StripPart[]): StripPart[] {
 }
 
 /** Framed: a stub beyond each end. Sawn: each end a tail beyond the nearest node that covers the part. */
-function withEnds(panel: Panel, families: readonly LineFamily[], part: StripPart): StripPart {
-  if (panel.edge === 'framed') return { ...part, start: part.start - panel.stub, end: part.end + panel.stub };
+function withEnds(panel: Panel, families: readonly LineFamily[], part: StripPart, region: Region): StripPart {
+  if (panel.edge === 'framed')
+    return {
+      ...part,
+      start: part.start - stubAt(panel, part, part.start, region),
+      end: part.end + stubAt(panel, part, part.end, region),
+    };
   const others = families.filter((other) => !areParallel(other, part.lines));
   const node = (place: number, way: 1 | -1): number => nearestCrossing(part, others, place, way);
   return {
@@ -112,6 +119,22 @@ function withEnds(panel: Panel, families: readonly LineFamily[], part: StripPart
     start: node(part.start + panel.tail, -1) - panel.tail,
     end: node(part.end - panel.tail, 1) + panel.tail,
   };
+}
+
+/**
+ * How far a strip runs on beyond its last point in the region. In a groove or mortice of depth g its square end touches
+ * the bottom with one corner: at an angle θ to the edge, S·sin θ + t·cos θ = g, for S begins at the farther corner.
+ */
+function stubAt(panel: Panel, { lines, index }: StripPart, position: number, region: Region): number {
+  if (!panel.frame) return panel.stub;
+  const end = pointOnLine(lines, index, position);
+  const away = ({ from, to }: Region['edges'][number]): number => distanceToSegment(end, from, to);
+  const [first, ...others] = region.edges;
+  if (!first) return panel.stub;
+  const edge = others.reduce((nearest, each) => (away(each) < away(nearest) ? each : nearest), first);
+  const sine = Math.abs(cross(lines.along, unit(subtract(edge.to, edge.from))));
+  const cosine = Math.sqrt(Math.max(0, 1 - sine * sine));
+  return sine <= directionTolerance ? panel.stub : Math.max(0, (panel.stub - lines.face * cosine) / sine);
 }
 
 /** Position of the first crossing at `place` or beyond it, forwards or backwards; `place` itself where no line crosses there. */

@@ -6,6 +6,7 @@ import type { MarkedKinds } from './marked-kinds.ts';
 import { planClosing } from './plan-closing.ts';
 import { planCost } from './plan-cost.ts';
 import { planFinish } from './plan-finish.ts';
+import { planFrames } from './plan-frames.ts';
 import { planHanging } from './plan-hanging.ts';
 import { planKit } from './plan-kit.ts';
 import { planLabour, withTimes } from './plan-labour.ts';
@@ -57,7 +58,7 @@ export function buildPlan(planned: PlannedDesign, source: string, cuttings: read
     stock,
     mill: planMill(kinds, stock, bench),
     sheets: [],
-    frames: [],
+    frames: planFrames(panels, kinds),
     blanks: [],
     bands: [],
     pours: [],

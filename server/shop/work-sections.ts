@@ -69,15 +69,17 @@ export interface PlanSheet {
   problems: string[];
 }
 
-/** The frame of one panel, one copy. */
+/** The frame of one panel; numbers are for all copies. */
 export interface PlanFrame {
   panel: string;
   stock: string;
   corners: 'mitred' | 'lapped';
   joint: 'groove' | 'stub';
   jointDepthMm: number;
-  members: { mark: string; lengthMm: number; innerMm: number; ends: [number, number]; make: number }[];
+  members: { mark: string; lengthMm: number; innerMm: number; widthMm: number; ends: [number, number]; make: number }[];
   bearing: 'border' | 'fillers' | null;
+  /** The border strips, or the fillers between strips, as wide as the groove is deep. */
+  groovePieces: { lengthMm: number; widthMm: number; make: number }[];
 }
 
 /** So many pieces of one mark. */

@@ -43,10 +43,11 @@ export const statedSections: Partial<ShopPlan> = {
       joint: 'groove',
       jointDepthMm: 4,
       members: [
-        { mark: 'F1', lengthMm: 271, innerMm: 249, ends: [45, 45], make: 8 },
-        { mark: 'F2', lengthMm: 187, innerMm: 165, ends: [45, 45], make: 8 },
+        { mark: 'F1', lengthMm: 271, innerMm: 249, widthMm: 11, ends: [45, 45], make: 8 },
+        { mark: 'F2', lengthMm: 187, innerMm: 165, widthMm: 11, ends: [45, 45], make: 8 },
       ],
       bearing: null,
+      groovePieces: [],
     },
   ],
   hanging: {

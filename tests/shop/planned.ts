@@ -10,7 +10,7 @@ import type { ShopPlan } from '../../server/shop/shop-plan.ts';
 import { loadSolver } from '../../server/shop/stock/load-solver.ts';
 import { planStock } from '../../server/shop/stock/plan-stock.ts';
 import { startWatch } from '../../server/shop/stock/start-watch.ts';
-import { stockDemands } from '../../server/shop/stock/stock-demands.ts';
+import { cuttingDemands } from '../../server/shop/stock/stock-demands.ts';
 
 /** A design of these panels and whatever else. */
 export function plannedOf(panels: readonly Panel[], more: Partial<Design> = {}): PlannedDesign {
@@ -23,7 +23,7 @@ export function plannedOf(panels: readonly Panel[], more: Partial<Design> = {}):
 export async function cutPlanOf(panels: readonly Panel[], more: Partial<Design> = {}): Promise<ShopPlan> {
   const planned = plannedOf(panels, more);
   const bench = notchingBench(planned.design.benches);
-  const demands = stockDemands(planned.kinds, bench?.trim ?? 0);
+  const demands = cuttingDemands(planned, bench?.trim ?? 0);
   const watch = () => startWatch({ seconds: 20 });
   return buildPlan(planned, 'built', await planStock(demands, bench?.kerf ?? null, await loadSolver(), watch));
 }

@@ -1,7 +1,15 @@
 /** What is to be cut from sticks for a plan: every strip, and every infill blank with what is pared off it. Lengths mm. */
+import type { LaidPanel } from '../../lattice/laid-panel.ts';
 import { keysOf } from '../jigs/key-share.ts';
 import type { MarkedKinds, MarkedPiece } from '../marked-kinds.ts';
+import { frameDemands } from '../plan-frames.ts';
 import type { StockDemand } from './plan-stock.ts';
+
+/** Everything of a design that is cut from sticks: strips, infill blanks and the members of frames. */
+export const cuttingDemands = (
+  { kinds, panels }: { readonly kinds: MarkedKinds; readonly panels: readonly LaidPanel[] },
+  trim: number,
+): StockDemand[] => [...stockDemands(kinds, trim), ...frameDemands(panels, kinds)];
 
 /** `trim` is what an infill blank is longer than its piece at each end. */
 export const stockDemands = ({ strips, pieces }: MarkedKinds, trim: number): StockDemand[] => [
