@@ -27,12 +27,16 @@ const fateOf = (kept: number, lost: number): Fate => {
   return kept <= 0.01 ? 'outside' : 'trimmed';
 };
 
-function bruteForce(region: Flatten.Polygon, piece: readonly Point[]): Fate {
+function bruteForce(polygon: readonly Point[], region: Flatten.Polygon, piece: readonly Point[]): Fate {
   const [corner = { x: 0, y: 0 }] = piece;
-  const reach = Math.max(...piece.map((other) => distance(corner, other)));
   const start = Flatten.point(corner.x, corner.y);
-  const edges = [...region.edges] as Flatten.Edge[];
-  const toBoundary = Math.min(...edges.map(({ shape }) => shape.distanceTo(start)[0]));
+  const reach = Math.max(...piece.map((other) => distance(corner, other)));
+  const toBoundary = Math.min(
+    ...polygon.map((from, index) => {
+      const to = polygon[(index + 1) % polygon.length] ?? from;
+      return Flatten.segment(from.x, from.y, to.x, to.y).distanceTo(start)[0];
+    }),
+  );
   if (toBoundary > reach) return region.contains(start) ? 'whole' : 'outside';
   const own = polygonOf(piece);
   const kept = Math.abs(Flatten.BooleanOperations.intersect(region, own).area());
@@ -44,7 +48,7 @@ it('a sawn panel on any grid in any outline makes just the pieces that brute for
     fc.property(randomPanels, ({ polygon, panel }) => {
       const sawn: Panel = { ...panel, edge: 'sawn' };
       const region = polygonOf(polygon);
-      const fates = allPieces(sawn).map((piece) => bruteForce(region, piece));
+      const fates = allPieces(sawn).map((piece) => bruteForce(polygon, region, piece));
       const count = (fate: Fate): number => fates.filter((each) => each === fate).length;
       const made = (fate: 'whole' | 'trimmed'): number =>
         laidOut(sawn)
