@@ -50,21 +50,22 @@ export function drawStrip(drawn: DrawnDesign, strip: MarkedStrip, source: string
   );
 }
 
-function stripViews(group: StripGroup, figure: PaperLength): PageItem[] {
-  const { length, stock, notches } = group;
+/** A strip with its axis along x from 0, left up. */
+export function stripMember({ length, stock, notches }: StripGroup): Member {
   const half = stock.face / 2;
-  const member: Member = {
-    outline: [
-      { x: 0, y: -half },
-      { x: length, y: -half },
-      { x: length, y: half },
-      { x: 0, y: half },
-    ],
-    length,
-    face: stock.face,
-    depth: stock.depth,
-    notches,
-  };
+  const outline = [
+    { x: 0, y: -half },
+    { x: length, y: -half },
+    { x: length, y: half },
+    { x: 0, y: half },
+  ];
+  return { outline, length, face: stock.face, depth: stock.depth, notches };
+}
+
+function stripViews(group: StripGroup, figure: PaperLength): PageItem[] {
+  const { length, stock } = group;
+  const half = stock.face / 2;
+  const member = stripMember(group);
   const axis = brokenAxis(length, 1, margin + 4, lyingA4.width - 2 * margin - 30, notchStretches(member));
   const right = margin + 4 + axis.width + 8;
   const broken = axis.parts.length > 1 ? ', the middle left out' : '';

@@ -29,3 +29,30 @@ export function crossingWithin(a: Point, b: Point, c: Point, d: Point): Point | 
   const point = { x: a.x + first.x * fraction, y: a.y + first.y * fraction };
   return liesWithin(point, a, b) && liesWithin(point, c, d) ? point : null;
 }
+
+/**
+ * The stretches of the line through `from` along the unit vector `along` that lie within rings (holes clockwise), as distances
+ * from `from`, in order.
+ */
+export function stretchesWithin(
+  rings: readonly (readonly Point[])[],
+  from: Point,
+  along: Point,
+): (readonly [start: number, end: number])[] {
+  const crossings = rings
+    .flatMap((ring) =>
+      ring.flatMap((corner, index): number[] => {
+        const next = ring[(index + 1) % ring.length] ?? corner;
+        const [here, there] = [leftDistance(corner, from, along), leftDistance(next, from, along)];
+        // A corner on the line counts with those on its right, so that the line passes every corner in or out once.
+        if (here > 0 === there > 0) return [];
+        const [start, end] = [dot(subtract(corner, from), along), dot(subtract(next, from), along)];
+        return [start + ((end - start) * here) / (here - there)];
+      }),
+    )
+    .sort((a, b) => a - b);
+  return Array.from({ length: Math.floor(crossings.length / 2) }, (_, pair) => [
+    crossings[2 * pair] ?? 0,
+    crossings[2 * pair + 1] ?? 0,
+  ]);
+}

@@ -40,7 +40,25 @@ describe('draw', () => {
   test('draws one thing at a time', async () => {
     const { code, errors } = await draw(file, '--piece', 'A', '--chart', 'star');
     expect(code).toBe(2);
-    expect(errors).toContain('only one of --panel, --piece and --chart');
+    expect(errors).toContain('only one of --panel, --piece, --chart and --template');
+  });
+
+  test('--template draws an outline or a panel to cut by, and names what there is', async () => {
+    expect((await draw(file, '--template', 'star')).output).toContain('finished line');
+    const { code, errors } = await draw(file, '--template', 'moon');
+    expect(code).toBe(2);
+    expect(errors).toContain('no outline, panel or board is called moon; there is');
+  });
+
+  test('--as dxf writes what is cut, and no chart', async () => {
+    for (const subject of [
+      ['--panel', 'star'],
+      ['--piece', 'A'],
+      ['--template', 'star'],
+    ]) {
+      expect((await draw(file, ...subject, '--as', 'dxf')).output).toMatch(/^ {2}0\r\nSECTION\r\n[^]*EOF\r\n$/);
+    }
+    expect((await draw(file, '--chart', 'star', '--as', 'dxf')).errors).toContain('not a chart');
   });
 });
 
@@ -66,6 +84,15 @@ describe('draw in other formats', () => {
     expect(panel.pages[0]?.text).toContain('Panel star');
     const chart = await readPdf(await bytesOf('--chart', 'star', '--as', 'pdf'));
     expect(chart.pages[0]?.text).toContain('Seen from the back, mirrored');
+  });
+
+  test('a template as pdf comes on the paper that is asked for (ASME Y14.1: tabloid is 11 × 17 in, 792 × 1224 points)', async () => {
+    const { pages } = await readPdf(await bytesOf('--template', 'star', '--as', 'pdf', '--paper', 'tabloid'));
+    expect([...(pages[0]?.sizePt ?? [])].sort((a, b) => a - b).map((size) => Number(size.toFixed(1)))).toEqual([
+      792, 1224,
+    ]);
+    const { errors } = await draw(file, '--as', 'pdf', '--paper', 'A4');
+    expect(errors).toContain('--paper is for --template');
   });
 
   test.each(['pdf', 'png'])('--as %s is kept off a terminal', async (format) => {

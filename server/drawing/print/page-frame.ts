@@ -2,6 +2,7 @@
 import type { Point } from '../../geometry/point.ts';
 import { movedItems } from '../page/moved-items.ts';
 import type { Page, PageItem } from '../page/page-model.ts';
+import { paperSizes } from '../page/paper-sizes.ts';
 import { textWidth } from '../page/typeface.ts';
 import { area, openLine, rectangle, textAt } from '../sheet/sheet-lines.ts';
 import { type Block, fittingSize, paragraph, stacked } from './blocks.ts';
@@ -9,13 +10,8 @@ import type { Body } from './flow.ts';
 import type { PrintContext } from './print-context.ts';
 import { letterSizes } from './print-context.ts';
 
-/** Sizes of ISO 216 and of ANSI Y14.1, in millimetres. */
-export const printPapers = {
-  A4: { width: 210, height: 297 },
-  letter: { width: 215.9, height: 279.4 },
-} as const;
-
-export type PrintPaper = keyof typeof printPapers;
+/** Papers that the sheet is laid out for. */
+export type PrintPaper = 'A4' | 'letter';
 
 export const sheetNames = { 1: 'to the lattice', 2: 'after measuring' } as const;
 
@@ -36,10 +32,10 @@ export interface PageFrame {
   readonly foot: Block;
 }
 
-export const bodyWidth = (paper: PrintPaper): number => printPapers[paper].width - margins.left - margins.right;
+export const bodyWidth = (paper: PrintPaper): number => paperSizes[paper].width - margins.left - margins.right;
 
 export function pageFrame(paper: PrintPaper, context: PrintContext): PageFrame {
-  const { width, height } = printPapers[paper];
+  const { width, height } = paperSizes[paper];
   const foot = footText(context);
   const top = margins.top + headHeight;
   const bottom = height - margins.bottom - foot.height - afterBody;

@@ -1,0 +1,135 @@
+/** What `halflap draw` may draw, and each as a picture that every format can be written from. */
+import type { Analysis } from '../analyse.ts';
+import { drawChart } from '../drawing/draw-chart.ts';
+import { drawPanel } from '../drawing/draw-panel.ts';
+import { drawPiece } from '../drawing/draw-piece.ts';
+import { drawStrip, stripMember } from '../drawing/draw-strip.ts';
+import type { DxfDrawing } from '../drawing/dxf/dxf-drawing.ts';
+import { memberDxf } from '../drawing/dxf/member-dxf.ts';
+import { panelDxf } from '../drawing/dxf/panel-dxf.ts';
+import { templateDxf } from '../drawing/dxf/template-dxf.ts';
+import type { PageFile } from '../drawing/page/page-model.ts';
+import type { PaperName } from '../drawing/page/paper-sizes.ts';
+import type { Typefaces } from '../drawing/page/typeface.ts';
+import { writePageSvg } from '../drawing/page/write-page-svg.ts';
+import { panelPage } from '../drawing/panel-page.ts';
+import { pieceMember } from '../drawing/piece-views.ts';
+import { stockText } from '../drawing/sheet-facts.ts';
+import { buildTemplate, templateNames, templateSubject } from '../drawing/template/build-template.ts';
+import { tiledTemplate } from '../drawing/template/tiled-template.ts';
+import { wholeTemplate } from '../drawing/template/whole-template.ts';
+import { writeSvg } from '../drawing/write-svg.ts';
+import type { LaidPanel } from '../lattice/laid-panel.ts';
+import { WrongUsage } from './wrong-usage.ts';
+
+export const subjectOptions = {
+  panel: { type: 'string' },
+  piece: { type: 'string' },
+  chart: { type: 'string' },
+  template: { type: 'string' },
+} as const;
+
+/** What is to be drawn; a panel without a name is the only one there is. */
+export type Subject =
+  | { readonly kind: 'panel'; readonly name: string | undefined }
+  | { readonly kind: 'piece' | 'chart' | 'template'; readonly name: string };
+
+/** The one subject that the options name; more than one is WrongUsage. */
+export function subjectOf(values: Partial<Record<keyof typeof subjectOptions, string>>): Subject {
+  const named = (['piece', 'chart', 'template'] as const).flatMap((kind) => {
+    const name = values[kind];
+    return name === undefined ? [] : [{ kind, name }];
+  });
+  if (named.length + (values.panel === undefined ? 0 : 1) > 1)
+    throw new WrongUsage('give only one of --panel, --piece, --chart and --template');
+  return named[0] ?? { kind: 'panel', name: values.panel };
+}
+
+/** A drawing before it has a format: the panel's SVG has patterns of its own, which a page does not know. */
+export interface Picture {
+  readonly svg: (typefaces: Typefaces) => string;
+  /** Pages to print; `paper` is for what is tiled. */
+  readonly pages: (typefaces: Typefaces, paper: PaperName) => PageFile;
+  /** Null for drawings to read, which are not at the size of the wood. */
+  readonly dxf: (() => DxfDrawing) | null;
+}
+
+const ofPage = (page: PageFile, dxf: Picture['dxf']): Picture => ({
+  svg: () => writePageSvg(page),
+  pages: () => page,
+  dxf,
+});
+
+/** The picture, or null where the design's errors leave nothing to draw. `source` names the file and the state of its text. */
+export function drawnSubject(analysis: Analysis, subject: Subject, source: string): Picture | null {
+  if (subject.kind === 'piece') return drawnPiece(analysis, subject.name, source);
+  if (subject.kind === 'template') return drawnTemplate(analysis, subject.name, source);
+  const laid = chosenPanel(analysis, subject.name);
+  if (!laid) return null;
+  if (subject.kind === 'chart') return ofPage(drawChart(analysis, laid, source), null);
+  const drawing = drawPanel(laid, analysis.kinds, analysis.design.title);
+  return {
+    svg: () => writeSvg(drawing, source),
+    pages: () => panelPage(drawing, source),
+    dxf: () => panelDxf(analysis, laid, source),
+  };
+}
+
+function drawnPiece(analysis: Analysis, mark: string, source: string): Picture | null {
+  const { pieces, strips } = analysis.kinds;
+  const { units } = analysis.design;
+  const notes = (shape: { stock: Parameters<typeof stockText>[0] }): string[] => [
+    mark,
+    stockText(shape.stock, units),
+    source,
+  ];
+  const piece = pieces.find((each) => each.mark === mark);
+  if (piece) {
+    const dxf = (): DxfDrawing => memberDxf(pieceMember(piece.shape), notes(piece.shape));
+    return ofPage(drawPiece(analysis, piece, source), dxf);
+  }
+  const strip = strips.find((each) => each.mark === mark);
+  const group = strip?.groups[0]?.group;
+  if (strip && group) {
+    return ofPage(drawStrip(analysis, strip, source), () => memberDxf(stripMember(group), notes(group)));
+  }
+  if (analysis.incomplete) return null;
+  const marks = [...pieces, ...strips].map((each) => each.mark);
+  throw new WrongUsage(
+    marks.length === 0
+      ? 'the file has no piece to draw'
+      : `no piece has the mark ${mark}; there is ${marks.join(', ')}`,
+  );
+}
+
+function drawnTemplate(analysis: Analysis, name: string, source: string): Picture | null {
+  const { design, panels, incomplete } = analysis;
+  const subject = templateSubject(design, name);
+  const broken = subject?.kind === 'panel' && !panels.some(({ panel }) => panel === subject.panel);
+  if (subject && !broken) {
+    const template = buildTemplate(analysis, subject, source);
+    return {
+      svg: (typefaces) => writePageSvg(wholeTemplate(template, typefaces)),
+      pages: (typefaces, paper) => tiledTemplate(template, paper, design.units, typefaces),
+      dxf: () => templateDxf(template),
+    };
+  }
+  if (incomplete) return null;
+  const names = templateNames(design);
+  throw new WrongUsage(
+    names.length === 0
+      ? 'the file has no outline, panel or board to make a template of'
+      : `no outline, panel or board is called ${name}; there is ${names.join(', ')}`,
+  );
+}
+
+/** The panel asked for, or null if it is in the file but could not be laid out. A name that is not there is WrongUsage. */
+function chosenPanel({ design, panels, incomplete }: Analysis, name: string | undefined): LaidPanel | null {
+  const names = design.panels.map((panel) => panel.name);
+  const wanted = name ?? (names.length === 1 ? names[0] : undefined);
+  if (names.length === 0 && incomplete) return null;
+  if (names.length === 0) throw new WrongUsage('the file has no panel to draw');
+  if (wanted === undefined) throw new WrongUsage(`choose one with --panel: ${names.join(', ')}`);
+  if (!names.includes(wanted)) throw new WrongUsage(`no panel is called ${wanted}; there is ${names.join(', ')}`);
+  return panels.find(({ panel }) => panel.name === wanted) ?? null;
+}

@@ -1,0 +1,152 @@
+/** Templates of panels, outlines and boards. */
+import type { Design, Outline, Panel } from '../../design/design-model.ts';
+import type { Board } from '../../design/work-model.ts';
+import { flattenContour } from '../../geometry/flatten-path.ts';
+import { grownRings } from '../../geometry/grow-rings.ts';
+import type { Contour } from '../../geometry/path.ts';
+import { distance, type Point } from '../../geometry/point.ts';
+import { boundsOf } from '../../geometry/polygons.ts';
+import { regionOf } from '../../geometry/region.ts';
+import type { LineFamily } from '../../lattice/grid-lines.ts';
+import { measuredGrid } from '../../lattice/measured-grid.ts';
+import { panelRegion } from '../../lattice/panel-region.ts';
+import { registerNodes } from '../../lattice/register-nodes.ts';
+import { stripAxes } from '../../lattice/strip-axes.ts';
+import { contoursOf } from '../../shop/lines/part-contours.ts';
+import { bandThickness, sawAllowance, type ThreeLines, threeLines } from '../../shop/lines/three-lines.ts';
+import { type DrawnDesign, sheetFacts } from '../sheet-facts.ts';
+import { paperLength, type PaperLength, paperUnit } from '../sheet/paper-figures.ts';
+import type { RegisterMark, Template, TemplateLine } from './template.ts';
+
+/** What a template may be of: names of panels win over those of outlines, these over those of boards. */
+export type TemplateSubject =
+  | { readonly kind: 'panel'; readonly panel: Panel }
+  | { readonly kind: 'outline'; readonly outline: Outline }
+  | { readonly kind: 'board'; readonly board: Board };
+
+/** The subject called `name`, null where nothing is. */
+export function templateSubject({ panels, outlines, boards }: Design, name: string): TemplateSubject | null {
+  const panel = panels.find((each) => each.name === name);
+  if (panel) return { kind: 'panel', panel };
+  const outline = outlines.find((each) => each.name === name);
+  if (outline) return { kind: 'outline', outline };
+  const board = boards.find((each) => each.name === name);
+  return board ? { kind: 'board', board } : null;
+}
+
+/** Everything that `templateSubject` finds. */
+export const templateNames = ({ panels, outlines, boards }: Design): string[] => [
+  ...new Set([...panels, ...outlines, ...boards].map(({ name }) => name)),
+];
+
+/** Centre lines run on so far beyond the outermost line, to be laid on strips that stand out there. */
+const axesBeyond = 8;
+
+/**
+ * The template of a subject, seen from the front. An outline that one panel alone has is drawn with that panel's lattice.
+ * `source` names the file and the state of its text.
+ */
+export function buildTemplate(drawn: DrawnDesign, subject: TemplateSubject, source: string): Template {
+  const { design } = drawn;
+  const panel = panelUnder(design, subject);
+  const lines = subject.kind === 'panel' && subject.panel.edge === 'framed' ? null : linesOf(design, subject);
+  const finished = lines?.finished ?? contoursOf(measuredPart(subject));
+  const shown = lines ? shownLines(lines) : [{ kind: 'finished' as const, contours: finished }];
+  const ground = (shown[0]?.contours ?? finished).map(flattenContour);
+  const families = panel ? panelRegion(measured(panel)).families : [];
+  const marks = marksOf(subject, families, finished);
+  const facts = sheetFacts(
+    drawn,
+    drawn.panels.filter((laid) => laid.panel === panel),
+    source,
+  );
+  const figure = paperLength(design.units);
+  const unit = paperUnit(design.units);
+  const bounds = boundsOf(ground.flat());
+  return {
+    name: nameOf(subject),
+    heading: `${subject.kind} ${nameOf(subject)}`,
+    seenFrom: 'front',
+    lines: shown,
+    axes: stripAxes(families, grownRings(ground, axesBeyond, 'round')),
+    marks,
+    ground,
+    bounds,
+    origin: facts.origin,
+    assumptions: [...facts.assumptions, ...(lines ? [distanceText(lines, figure)] : [])],
+    check: checkText(marks, finished, figure, unit),
+  };
+}
+
+const nameOf = (subject: TemplateSubject): string => {
+  if (subject.kind === 'panel') return subject.panel.name;
+  return subject.kind === 'outline' ? subject.outline.name : subject.board.name;
+};
+
+const finishedPart = (subject: TemplateSubject): Panel | Outline => {
+  if (subject.kind === 'panel') return subject.panel;
+  return subject.kind === 'outline' ? subject.outline : subject.board.outline;
+};
+
+/** The panel as its lattice came out. */
+const measured = (panel: Panel): Panel => ({ ...panel, grid: measuredGrid(panel.grid) });
+
+const measuredPart = (subject: TemplateSubject): Panel | Outline =>
+  subject.kind === 'panel' ? measured(subject.panel) : finishedPart(subject);
+
+function panelUnder(design: Design, subject: TemplateSubject): Panel | null {
+  if (subject.kind === 'panel') return subject.panel;
+  if (subject.kind === 'board') return null;
+  const having = design.panels.filter(({ shape }) => shape.kind === 'outline' && shape.outline === subject.outline);
+  return having.length === 1 ? (having[0] ?? null) : null;
+}
+
+function linesOf(design: Design, subject: TemplateSubject): ThreeLines {
+  const part = finishedPart(subject);
+  const panel = panelUnder(design, subject) ?? part;
+  return threeLines(contoursOf(measuredPart(subject)), bandThickness(design, panel), sawAllowance(design, panel));
+}
+
+function shownLines({ finished, sand, saw, bandMm }: ThreeLines): TemplateLine[] {
+  const all: TemplateLine[] = [
+    { kind: 'saw', contours: saw },
+    { kind: 'finished', contours: finished },
+    { kind: 'sand', contours: sand },
+  ];
+  return bandMm === 0 ? all.slice(0, 2) : all;
+}
+
+function marksOf(
+  subject: TemplateSubject,
+  families: readonly LineFamily[],
+  finished: readonly Contour[],
+): RegisterMark[] {
+  if (subject.kind === 'board') {
+    const { pivot } = subject.board;
+    return pivot ? [{ label: 'pivot', at: pivot }] : [];
+  }
+  if (families.length === 0) return [];
+  return registerNodes(families, regionOf(finished.map(flattenContour))).map((at, index) => ({
+    label: String(index + 1),
+    at,
+  }));
+}
+
+function distanceText({ bandMm, allowanceMm }: ThreeLines, figure: PaperLength): string {
+  const saw = `saw line ${figure(allowanceMm)} outside`;
+  if (bandMm === 0) return `no band: sand to the finished line; ${saw} it`;
+  return `sand line ${figure(bandMm)} inside the finished line, for the bands; ${saw} the sand line`;
+}
+
+function checkText(
+  marks: readonly RegisterMark[],
+  finished: readonly Contour[],
+  figure: PaperLength,
+  unit: string,
+): string {
+  const [first, second] = marks;
+  if (first && second)
+    return `Check: from node ${first.label} to node ${second.label} is ${figure(distance(first.at, second.at))}${unit}`;
+  const { left, right } = boundsOf(finished.flatMap((contour): Point[] => flattenContour(contour)));
+  return `Check: the finished line is ${figure(right - left)}${unit} wide`;
+}

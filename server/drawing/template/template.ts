@@ -1,0 +1,48 @@
+/** What is drawn to cut and to register by, as plain data. Millimetres, y up. */
+import type { Contour } from '../../geometry/path.ts';
+import type { Point } from '../../geometry/point.ts';
+import type { Bounds } from '../../geometry/polygons.ts';
+import type { Polygon } from '../../lattice/laid-panel.ts';
+
+/** finished: the edge of the work. sand: where sanding stops and bands begin. saw: where the saw runs. */
+export type TemplateLineKind = 'finished' | 'sand' | 'saw';
+
+export interface TemplateLine {
+  readonly kind: TemplateLineKind;
+  readonly contours: readonly Contour[];
+}
+
+/** A place to lay the template by: a numbered node of the lattice, or the pivot of a trammel. */
+export interface RegisterMark {
+  readonly label: string;
+  readonly at: Point;
+}
+
+export interface Template {
+  /** As it stands in the file. */
+  readonly name: string;
+  /** In words: "panel blade". */
+  readonly heading: string;
+  readonly seenFrom: 'front' | 'back';
+  /** From the outermost inwards; a line that falls on another is left out. */
+  readonly lines: readonly TemplateLine[];
+  /** Centre lines of the strips, a little beyond the outermost line. */
+  readonly axes: readonly (readonly [from: Point, to: Point])[];
+  readonly marks: readonly RegisterMark[];
+  /** Everything inside the outermost line: what has to be on some sheet. */
+  readonly ground: readonly Polygon[];
+  readonly bounds: Bounds;
+  /** The design's title, its file and the state of its text. */
+  readonly origin: string;
+  /** Pitch, face and kerf that are taken as given, and how far the lines lie apart. */
+  readonly assumptions: readonly string[];
+  /** One thing to check in a minute. */
+  readonly check: string;
+}
+
+/** What a line is called on paper. */
+export const lineNames: Readonly<Record<TemplateLineKind, string>> = {
+  finished: 'finished line',
+  sand: 'sand line',
+  saw: 'saw line',
+};

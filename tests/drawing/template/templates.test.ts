@@ -1,0 +1,166 @@
+/** Templates at full size, read back by pdf.js and by an independent DXF reader. */
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import Parser, { type IArcEntity, type ICircleEntity, type ILineEntity } from 'dxf-parser';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { analyse } from '../../../server/analyse.ts';
+import { templateDxf } from '../../../server/drawing/dxf/template-dxf.ts';
+import { writeDxf } from '../../../server/drawing/dxf/write-dxf.ts';
+import { type PaperName } from '../../../server/drawing/page/paper-sizes.ts';
+import type { Typefaces } from '../../../server/drawing/page/typeface.ts';
+import { writePdf } from '../../../server/drawing/page/write-pdf.ts';
+import { buildTemplate, templateSubject } from '../../../server/drawing/template/build-template.ts';
+import type { Template } from '../../../server/drawing/template/template.ts';
+import { tiledTemplate } from '../../../server/drawing/template/tiled-template.ts';
+import { loadTypefaces } from '../../../server/language/typefaces.ts';
+import { extentPt, readPdf } from '../read-pdf.ts';
+
+const ginkgo = readFileSync(fileURLToPath(new URL('../../../samples/ginkgo.lap', import.meta.url)), 'utf8');
+const points = (millimetres: number): number => (millimetres * 72) / 25.4;
+
+let typefaces: Typefaces;
+beforeAll(async () => {
+  typefaces = await loadTypefaces();
+});
+
+/** A three-way lattice under a round panel of radius 400, measured a little wide. */
+const round = (more: string): string => `title "Round"
+strip ash { wood white_ash  section face 3 depth 10 }
+bench shop { kerf 3 }
+grid mesh { three_way  side 40  of ash  fit 0.05  ${more} }
+outline disc { circle radius 400 }
+panel plate { grid mesh  shape disc  edge sawn }
+`;
+
+function templateOf(text: string, name: string): Template {
+  const analysis = analyse(text);
+  const subject = templateSubject(analysis.design, name);
+  if (!subject) throw new Error(`nothing is called ${name}`);
+  return buildTemplate(analysis, subject, 'round.lap');
+}
+
+const print = async (template: Template, paper: PaperName) =>
+  (await readPdf(await writePdf(tiledTemplate(template, paper, 'mm', typefaces), typefaces))).pages;
+
+describe('a tiled template', () => {
+  // ISO 216 and ASME Y14.1, in points of 1/72 in.
+  test.each([
+    ['A4', [595.276, 841.89]],
+    ['A3', [841.89, 1190.551]],
+    ['letter', [612, 792]],
+    ['tabloid', [792, 1224]],
+  ] as const)('has pages of %s, a map first, and every page says what it rests on', async (paper, size) => {
+    const pages = await print(templateOf(round(''), 'plate'), paper);
+    expect(pages[0]?.text).toContain('Template of panel plate');
+    const count = pages.length - 1;
+    for (const [index, page] of pages.entries()) {
+      const [short = 0, long = 0] = [...page.sizePt].sort((a, b) => a - b);
+      expect(short).toBeCloseTo(size[0], 2);
+      expect(long).toBeCloseTo(size[1], 2);
+      for (const words of [
+        'panel plate',
+        'round.lap',
+        'side 40.0',
+        'kerf 3.00',
+        'Check: from node 1',
+        'seen from the front',
+      ])
+        expect(page.text).toContain(words);
+      if (index > 0) expect(page.text).toContain(`sheet ${index} of ${count}`);
+      const bars = page.pathsPt.map(extentPt);
+      expect(bars.some(([width, height]) => Math.abs(width - points(100)) < 0.01 && height < points(3))).toBe(true);
+      expect(bars.some(([width, height]) => Math.abs(height - points(100)) < 0.01 && width < points(3))).toBe(true);
+    }
+  });
+
+  test('of a drawing that one sheet holds has that sheet alone', async () => {
+    const small = 'outline tag { circle radius 60 }';
+    const pages = await print(templateOf(small, 'tag'), 'A4');
+    expect(pages).toHaveLength(1);
+    expect(pages[0]?.text).toContain('sheet 1 of 1');
+    // The finished line is a circle of 120 mm, the saw line 1.5 mm outside it.
+    const widths = (pages[0]?.pathsPt ?? []).map((path) => extentPt(path)[0]);
+    for (const width of [120, 123]) expect(widths.some((each) => Math.abs(each - points(width)) < 0.02)).toBe(true);
+  });
+
+  test('skips sheets with nothing on them and says so on the map', async () => {
+    const wedge = 'outline wedge { start 0, 0  line to 900, 0  line to 0, 900  line to start }';
+    const [map, ...sheets] = await print(templateOf(wedge, 'wedge'), 'A4');
+    expect(map?.text).toContain('no sheet');
+    expect(map?.text).toMatch(/places on the map have\s+nothing to show/);
+    expect(map?.text).toContain(`1 to ${sheets.length}`);
+  });
+
+  test('names every join on both its sheets', async () => {
+    const [, ...sheets] = await print(templateOf(ginkgo, 'blade'), 'A4');
+    for (const name of ['A1', 'A2']) for (const sheet of sheets) expect(sheet.text).toContain(name);
+    expect(sheets[0]?.text).toContain('glue: sheet 2 lies on this strip');
+    expect(sheets[1]?.text).toContain('cut along this line, then lay it on sheet 1');
+  });
+});
+
+describe('what a template is registered by', () => {
+  test('three nodes of the lattice, whole sides apart, far from one another', () => {
+    const { marks } = templateOf(round(''), 'plate');
+    expect(marks.map(({ label }) => label)).toEqual(['1', '2', '3']);
+    // Nodes of a three-way grid: x = 40(i + j/2), y = 40·j·√3/2.
+    for (const { at } of marks) {
+      const j = at.y / (40 * Math.sqrt(0.75));
+      expect(j).toBeCloseTo(Math.round(j), 6);
+      expect(at.x / 40 - j / 2).toBeCloseTo(Math.round(at.x / 40 - j / 2), 6);
+      expect(Math.hypot(at.x, at.y)).toBeLessThan(400);
+    }
+    const [a, b, c] = marks.map(({ at }) => at);
+    const area =
+      Math.abs(
+        ((b?.x ?? 0) - (a?.x ?? 0)) * ((c?.y ?? 0) - (a?.y ?? 0)) -
+          ((c?.x ?? 0) - (a?.x ?? 0)) * ((b?.y ?? 0) - (a?.y ?? 0)),
+      ) / 2;
+    // The largest triangle in a circle of radius r is 3√3/4·r² (common knowledge): nodes come near.
+    expect(area).toBeGreaterThan(0.85 * 0.75 * Math.sqrt(3) * 392 ** 2);
+  });
+
+  test('they follow the lattice as measured, and so do the middles of the strips', () => {
+    const drawn = templateOf(round(''), 'plate');
+    const measured = templateOf(round('measured 10 cells 404'), 'plate');
+    expect(measured.marks[0]?.at.y).toBeCloseTo((drawn.marks[0]?.at.y ?? NaN) * 1.01, 6);
+    expect(measured.check).not.toBe(drawn.check);
+    expect(measured.lines).toEqual(drawn.lines);
+  });
+});
+
+describe('a template as DXF', () => {
+  const dxf = (template: Template) => {
+    const file = new Parser().parseSync(writeDxf(templateDxf(template)));
+    if (!file) throw new Error('the reader finds no drawing');
+    return file;
+  };
+
+  test('has a layer for each line, and straight lines stay lines of their lengths', () => {
+    const { entities, tables } = dxf(templateOf('outline door { rectangle 300 x 200 }', 'door'));
+    expect(Object.keys(tables.layer.layers)).toEqual([
+      'SAW_LINE',
+      'FINISHED_LINE',
+      'MIDDLES_OF_STRIPS',
+      'REGISTER',
+      'NOTES',
+    ]);
+    const sides = entities.filter(({ layer }) => layer === 'FINISHED_LINE') as ILineEntity[];
+    expect(sides.map(({ type }) => type)).toEqual(['LINE', 'LINE', 'LINE', 'LINE']);
+    const lengths = sides.map(({ vertices: [from, to] }) =>
+      Math.hypot((to?.x ?? 0) - (from?.x ?? 0), (to?.y ?? 0) - (from?.y ?? 0)),
+    );
+    expect(lengths.sort((a, b) => a - b)).toEqual([200, 200, 300, 300]);
+  });
+
+  test('arcs stay arcs, and so does the saw line: round corners of a rectangle, and a circle 1.5 mm larger', () => {
+    const corners = dxf(templateOf('outline door { rectangle 300 x 200 }', 'door')).entities.filter(
+      ({ layer, type }) => layer === 'SAW_LINE' && type === 'ARC',
+    ) as IArcEntity[];
+    expect(corners.map(({ radius }) => radius)).toEqual([1.5, 1.5, 1.5, 1.5]);
+    const radii = (dxf(templateOf('outline tag { circle radius 60 }', 'tag')).entities as ICircleEntity[])
+      .filter(({ type }) => type === 'ARC' || type === 'CIRCLE')
+      .map(({ layer, radius }) => `${layer} ${radius.toFixed(3)}`);
+    expect(new Set(radii)).toEqual(new Set(['SAW_LINE 61.500', 'FINISHED_LINE 60.000']));
+  });
+});
