@@ -1,9 +1,10 @@
-/** The numbers with names: each `let` computed once, when it is first asked for. */
+/** The numbers with names: each `let` computed once, after those it is computed from. */
 import { problemAt } from '../../grammar/problem-catalogue.ts';
 import type { Problem } from '../../grammar/problem.ts';
-import type { LetDeclaration, Name } from '../../grammar/syntax-tree.ts';
+import type { LetDeclaration, Name, NameUse } from '../../grammar/syntax-tree.ts';
 import type { DesignContext } from './design-context.ts';
 import { evaluateExpression, piNumber } from './evaluate-expression.ts';
+import { findNodes } from './find-nodes.ts';
 import type { Quantity } from './quantity.ts';
 
 export interface NamedNumbers extends Pick<DesignContext, 'numberNamed' | 'isFromOtherFile'> {
@@ -19,30 +20,46 @@ export function readNumbers(
 ): NamedNumbers {
   const own = new Map(lets.map((declaration) => [declaration.name.text, declaration]));
   const known = new Map<string, Quantity | null>([['pi', piNumber]]);
-  const path: LetDeclaration[] = [];
   const isFromOtherFile = (name: string): boolean => given.has(name) && !own.has(name);
-  const numberNamed = (name: string): Quantity | null => {
-    const before = known.get(name);
-    if (before !== undefined) return before;
-    const declaration = own.get(name);
-    if (!declaration) return given.get(name) ?? null;
-    if (path.includes(declaration)) {
-      const loop = path.slice(path.indexOf(declaration)).map((member) => member.name);
-      report(cycle(declaration.name, loop, 'computed from'));
-      return null;
-    }
-    path.push(declaration);
-    const value = evaluateExpression(declaration.value, { units, report, numberNamed, isFromOtherFile });
-    path.pop();
-    known.set(name, value);
-    return value;
-  };
+  const numberNamed = (name: string): Quantity | null =>
+    known.get(name) ?? (own.has(name) ? null : given.get(name)) ?? null;
+  const needsOf = ({ value }: LetDeclaration): LetDeclaration[] =>
+    [...new Set(findNodes([value], isNameUse).map(({ name }) => name.text))].flatMap((name) => own.get(name) ?? []);
+  for (const declaration of lets) compute(declaration);
   const computed = lets.flatMap(({ name }): [string, Quantity][] => {
     const value = numberNamed(name.text);
     return value ? [[name.text, value]] : [];
   });
   return { numberNamed, isFromOtherFile, numbers: new Map([...given, ...computed]) };
+
+  /** Computes a number after all that it needs, on a stack of its own: a chain of thousands would use up the engine's. */
+  function compute(wanted: LetDeclaration): void {
+    const path = [{ declaration: wanted, needs: needsOf(wanted) }];
+    for (let step = path.at(-1); step; step = path.at(-1)) {
+      const need = step.needs.pop();
+      if (!need) {
+        const { name, value } = step.declaration;
+        if (!known.has(name.text)) {
+          known.set(name.text, evaluateExpression(value, { units, report, numberNamed, isFromOtherFile }));
+        }
+        path.pop();
+      } else if (!known.has(need.name.text)) {
+        const from = path.findIndex(({ declaration }) => declaration === need);
+        if (from < 0) path.push({ declaration: need, needs: needsOf(need) });
+        else
+          report(
+            cycle(
+              need.name,
+              path.slice(from).map(({ declaration }) => declaration.name),
+              'computed from',
+            ),
+          );
+      }
+    }
+  }
 }
+
+const isNameUse = (node: object): node is NameUse => 'kind' in node && node.kind === 'name';
 
 /** A name that leads back to itself through the names of `loop`. */
 export function cycle(at: Name, loop: readonly Name[], relation: string): Problem {

@@ -124,6 +124,10 @@ describe('a text that goes too deep is read:', () => {
     ['nodes', `motif m for square { node a at ${'between corner 1 and '.repeat(deep)} corner 2 }`],
     ['braces', `panel a ${'{ '.repeat(deep)}`],
     ['lets', Array.from({ length: 3000 }, (_, index) => `let a${String(index)} = a${String(index + 1)}`).join('\n')],
+    [
+      'lets in a loop',
+      Array.from({ length: 3000 }, (_, index) => `let a${String(index)} = a${String((index + 1) % 3000)}`).join('\n'),
+    ],
   ])('%s', (_, text) => {
     expect(problemsOf(text).length).toBeGreaterThan(0);
   });
