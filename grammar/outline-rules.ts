@@ -237,13 +237,30 @@ export class OutlineRules extends MotifRules {
 
   public path = this.RULE('path', (): PathStep => {
     const word = this.CONSUME(keyword.path);
-    const data = this.SUBRULE(this.text);
+    const source = this.OR({
+      DEF: [{ ALT: () => this.SUBRULE(this.pathData) }, { ALT: () => this.SUBRULE(this.pathInDrawing) }],
+      ERR_MSG: 'path data in double quotes, or `from` and an SVG file',
+    });
+    const last = this.ACTION(() => (source.kind === 'data' ? source.data : source.id));
     return this.ACTION(() => ({
       kind: 'path',
       keyword: rangeOf(word),
-      data,
-      range: spanOf(rangeOf(word), data.range),
+      source,
+      range: spanOf(rangeOf(word), last.range),
     }));
+  });
+
+  private pathData = this.RULE('pathData', (): PathStep['source'] => {
+    const data = this.SUBRULE(this.text);
+    return this.ACTION(() => ({ kind: 'data', data }));
+  });
+
+  private pathInDrawing = this.RULE('pathInDrawing', (): PathStep['source'] => {
+    this.CONSUME(keyword.from);
+    const file = this.SUBRULE(this.text);
+    this.CONSUME(keyword.id);
+    const id = this.SUBRULE2(this.text);
+    return this.ACTION(() => ({ kind: 'drawing', file, id }));
   });
 
   private optionalAt = this.RULE('optionalAt', (): PointSyntax | null => {

@@ -86,9 +86,12 @@ export interface PolygonStep extends Phrase {
   readonly rounded: Expression | null;
 }
 
+/** Path data, or an element of an SVG file by its id. */
 export interface PathStep extends Phrase {
   readonly kind: 'path';
-  readonly data: TextLiteral;
+  readonly source:
+    | { readonly kind: 'data'; readonly data: TextLiteral }
+    | { readonly kind: 'drawing'; readonly file: TextLiteral; readonly id: TextLiteral };
 }
 
 /** Begins with what another outline is. */

@@ -57,6 +57,7 @@ export const problemCatalogue = {
   repeatedPoint: entry('LAP0606', 'error'),
   outlineLeavesNothing: entry('LAP0607', 'error'),
   outlineInPieces: entry('LAP0608', 'error'),
+  badSvgFile: entry('LAP0609', 'error'),
   tooManyPieces: entry('LAP0701', 'error'),
   emptyPanel: entry('LAP0702', 'error'),
   nothingToFill: entry('LAP0703', 'warning'),

@@ -5,7 +5,7 @@ import { buildFiles } from './design/build-files.ts';
 import type { Design } from './design/design-model.ts';
 import { loadFiles } from './design/load-files.ts';
 import type { NameIndex } from './design/name-index.ts';
-import { nowhere, type SourceFiles, type SourcePlace } from './design/source-file.ts';
+import { nowhere, type SourceFile, type SourceFiles, type SourcePlace } from './design/source-file.ts';
 import { benchProblems } from './lattice/bench-checks.ts';
 import { panelQuantity } from './design/panel-quantity.ts';
 import { frameProblems } from './lattice/frame-checks.ts';
@@ -52,7 +52,7 @@ export function analyse(text: string, place: SourcePlace = nowhere): Analysis {
   const problems = inOrderOfPlace([...designProblems, ...problemsHere(latticeProblems, design.panels, files[0])]);
   return {
     text,
-    revision: textFingerprint(files.map((file) => file.text).join('\0')),
+    revision: textFingerprint(files.flatMap(textsOf).join('\0')),
     files,
     tree,
     names,
@@ -63,3 +63,9 @@ export function analyse(text: string, place: SourcePlace = nowhere): Analysis {
     incomplete: problems.some((problem) => problem.severity === 'error'),
   };
 }
+
+/** All that a file says: its own text, and those of the drawings it takes outlines from. */
+const textsOf = ({ text, drawings }: SourceFile): string[] => [
+  text,
+  ...[...drawings.values()].flatMap((drawing) => (drawing.kind === 'text' ? [drawing.text] : [])),
+];

@@ -1,7 +1,7 @@
 /** Syntax tree → design: names resolved, quantities computed, everything that is sound. */
 import { problemAt } from '../../grammar/problem-catalogue.ts';
 import type { Problem } from '../../grammar/problem.ts';
-import type { SyntaxTree, TitleDeclaration, UnitsDeclaration } from '../../grammar/syntax-tree.ts';
+import type { SyntaxTree, TextLiteral, TitleDeclaration, UnitsDeclaration } from '../../grammar/syntax-tree.ts';
 import { buildGrid } from './build-grid.ts';
 import { buildMotif } from './build-motif.ts';
 import { buildOnce } from './build-once.ts';
@@ -18,6 +18,7 @@ import { indexNames, type NameIndex } from './name-index.ts';
 import { readNumbers } from './named-numbers.ts';
 import { checkCurrencies } from './read-money.ts';
 import type { Quantity } from './quantity.ts';
+import type { DrawingRead } from './source-file.ts';
 
 export interface BuiltDesign {
   /** What the tree declares and what it was given. */
@@ -32,14 +33,18 @@ export interface BuiltDesign {
  * What a tree says, with what the files it uses give it. Never throws: whatever is broken is reported once and left out,
  * with all that depends on it.
  */
-export function buildDesign(tree: SyntaxTree, given: Given = nothingGiven): BuiltDesign {
+export function buildDesign(
+  tree: SyntaxTree,
+  given: Given = nothingGiven,
+  drawings: ReadonlyMap<TextLiteral, DrawingRead> = new Map(),
+): BuiltDesign {
   const names = indexNames(tree, given.definitions);
   const problems = [...checkNames(tree, names, given), ...checkCurrencies(tree, given.design)];
   const report = (problem: Problem): void => void problems.push(problem);
   const title = single<TitleDeclaration>(tree, 'title', report)?.text.text ?? null;
   const units = single<UnitsDeclaration>(tree, 'units', report)?.unit ?? 'mm';
   const { numbers, ...reader } = readNumbers(declared(tree, 'let'), given.numbers, { units, report });
-  const context: DesignContext = { units, report, ...reader };
+  const context: DesignContext = { units, report, drawings, ...reader };
   const { design: others } = given;
   const shop = buildShop(tree, given, context);
   const stripsByName = byName(shop.strips);

@@ -55,7 +55,7 @@ function buildFile(file: SourceFile, uses: readonly BuiltUse[]): BuiltFile {
   const gifts = uses.flatMap(({ built }) => (built ? [built.gives] : []));
   const together = givenTogether(gifts);
   const given = { ...together, incomplete: together.incomplete || uses.some(({ built }) => built === null) };
-  const { design, problems, names, numbers } = buildDesign(tree, given);
+  const { design, problems, names, numbers } = buildDesign(tree, given, file.drawings);
   return {
     file,
     design,

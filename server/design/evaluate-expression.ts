@@ -6,7 +6,7 @@ import type { Call, Expression, Name, Operation } from '../../grammar/syntax-tre
 import { knownFunctions } from '../../grammar/tokens.ts';
 import { nearestWord } from '../../grammar/nearest-word.ts';
 import { radians } from '../geometry/point.ts';
-import type { DesignContext } from './design-context.ts';
+import type { NumberContext } from './design-context.ts';
 import {
   angleDimension,
   dimensionName,
@@ -22,7 +22,7 @@ import {
 import type { Dimension, Quantity } from './quantity.ts';
 
 /** The value of an expression; null where it has none, which is reported here or where its name is broken. */
-export function evaluateExpression(expression: Expression, context: DesignContext): Quantity | null {
+export function evaluateExpression(expression: Expression, context: NumberContext): Quantity | null {
   switch (expression.kind) {
     case 'number':
       return expression.unit === 'unknown'
@@ -41,12 +41,12 @@ export function evaluateExpression(expression: Expression, context: DesignContex
   }
 }
 
-function namedNumber({ text, range }: Name, context: DesignContext): Quantity | null {
+function namedNumber({ text, range }: Name, context: NumberContext): Quantity | null {
   const value = context.numberNamed(text);
   return value && context.isFromOtherFile(text) && isPlain(value.dimension) ? { ...value, inDoubt: range } : value;
 }
 
-function evaluateOperation(expression: Operation, context: DesignContext): Quantity | null {
+function evaluateOperation(expression: Operation, context: NumberContext): Quantity | null {
   const left = evaluateExpression(expression.left, context);
   const right = evaluateExpression(expression.right, context);
   if (!left || !right) return null;
@@ -74,7 +74,7 @@ const doubtOf = (quantities: readonly Quantity[]): Pick<Quantity, 'inDoubt'> => 
 };
 
 /** The quantities in one dimension; a plain number beside a length or an angle is one. Empty where they do not agree. */
-function alike(quantities: readonly Quantity[], context: DesignContext): readonly Quantity[] {
+function alike(quantities: readonly Quantity[], context: NumberContext): readonly Quantity[] {
   const measured = quantities.find(({ dimension }) => !isPlain(dimension))?.dimension ?? plainNumber;
   const read = quantities.map((quantity) =>
     isPlain(quantity.dimension) ? readAs(quantity, measured, context) : quantity,
@@ -83,7 +83,7 @@ function alike(quantities: readonly Quantity[], context: DesignContext): readonl
 }
 
 /** A plain number read in its place: as a length in the file's units, or in degrees. */
-export function readAs(quantity: Quantity, dimension: Dimension, context: DesignContext): Quantity {
+export function readAs(quantity: Quantity, dimension: Dimension, context: NumberContext): Quantity {
   if (sameDimension(dimension, lengthDimension)) {
     if (quantity.inDoubt) context.report(withoutUnit(quantity.inDoubt));
     return { amount: quantity.amount * millimetresIn[context.units], dimension };
@@ -99,7 +99,7 @@ const withoutUnit = (range: SourceRange): Problem =>
     'This number comes from another file and has no unit, so it says no length here. Give it its unit there, as in `let side = 40mm`.',
   );
 
-function evaluateCall(call: Call, context: DesignContext): Quantity | null {
+function evaluateCall(call: Call, context: NumberContext): Quantity | null {
   const name = call.name.text;
   if (!Object.hasOwn(knownFunctions, name)) {
     const near = nearestWord(name, Object.keys(knownFunctions));
@@ -124,7 +124,7 @@ function extreme(
   name: 'min' | 'max',
   values: readonly Quantity[],
   call: Call,
-  context: DesignContext,
+  context: NumberContext,
 ): Quantity | null {
   const read = alike(values, context);
   const first = read[0];
@@ -138,7 +138,7 @@ function extreme(
   return { amount, dimension: first.dimension, ...doubtOf(read) };
 }
 
-function squareRoot({ amount, dimension }: Quantity, call: Call, context: DesignContext): Quantity | null {
+function squareRoot({ amount, dimension }: Quantity, call: Call, context: NumberContext): Quantity | null {
   const root = rootDimension(dimension);
   if (!root) {
     const message = `The square root of ${dimensionName(dimension)} measures nothing. Take it of a plain number or an area.`;
@@ -148,7 +148,7 @@ function squareRoot({ amount, dimension }: Quantity, call: Call, context: Design
   return finite({ amount: Math.sqrt(amount), dimension: root }, call, context);
 }
 
-function circular(name: string, value: Quantity, call: Call, context: DesignContext): Quantity | null {
+function circular(name: string, value: Quantity, call: Call, context: NumberContext): Quantity | null {
   const angle = isPlain(value.dimension) ? readAs(value, angleDimension, context) : value;
   if (!sameDimension(angle.dimension, angleDimension)) {
     const message = `\`${name}\` takes an angle, not ${dimensionName(value.dimension)}. Write it like \`${name}(30deg)\`.`;
@@ -168,7 +168,7 @@ function circularValue(name: string, angle: number): number {
   return name === 'cos' ? cosine : sine / cosine;
 }
 
-function finite(quantity: Quantity, expression: Expression, context: DesignContext): Quantity | null {
+function finite(quantity: Quantity, expression: Expression, context: NumberContext): Quantity | null {
   if (Number.isFinite(quantity.amount)) return quantity;
   context.report(problemAt('notANumber', expression.range, 'This comes to no number. Check for a division by zero.'));
   return null;

@@ -4,10 +4,18 @@ import { problemAt } from '../../grammar/problem-catalogue.ts';
 import type { Problem } from '../../grammar/problem.ts';
 import { nearestWord } from '../../grammar/nearest-word.ts';
 import { fileStride } from '../../grammar/source-range.ts';
-import type { UseDeclaration } from '../../grammar/syntax-tree.ts';
+import type { SyntaxTree, TextLiteral, UseDeclaration } from '../../grammar/syntax-tree.ts';
 import { libraryPath, libraryText, libraryNames } from './built-in-libraries.ts';
 import { followPath } from './file-paths.ts';
-import { fileName, type SourceFile, type SourceFiles, type SourcePlace, type Use } from './source-file.ts';
+import { cannotFollow, cannotRead } from './path-problems.ts';
+import {
+  type DrawingRead,
+  fileName,
+  type SourceFile,
+  type SourceFiles,
+  type SourcePlace,
+  type Use,
+} from './source-file.ts';
 
 interface LoadedFile extends SourceFile {
   readonly uses: Use[];
@@ -37,7 +45,8 @@ class Loader {
 
   load(path: string, text: string): LoadedFile {
     const number = this.files.length;
-    const file: LoadedFile = { number, path, text, parsed: parseDocument(text, number * fileStride), uses: [] };
+    const parsed = parseDocument(text, number * fileStride);
+    const file: LoadedFile = { number, path, text, parsed, uses: [], drawings: this.drawingsOf(parsed.tree, path) };
     this.files.push(file);
     this.way.push(file);
     for (const declaration of file.parsed.tree.declarations) {
@@ -70,41 +79,45 @@ class Loader {
       return { file: this.known(libraryPath(source.text)) ?? this.load(libraryPath(source.text), text), problem: null };
     }
     const followed = followPath(from.path, source.text);
-    if (followed.kind !== 'path') return { file: null, problem: cannotFollow(source, followed.kind) };
+    const written = { ...source, example: 'use "parts/motifs.lap"' };
+    if (followed.kind !== 'path') return { file: null, problem: cannotFollow(written, followed.kind) };
     const known = this.known(followed.path);
     if (known) return { file: known, problem: null };
     const read = this.place.read(followed.path);
     if (read.kind === 'text') return { file: this.load(followed.path, read.text), problem: null };
-    const problem =
-      read.kind === 'missing'
-        ? this.noFile(source, followed.path)
-        : read.kind === 'outside'
-          ? cannotFollow(source, 'outside')
-          : problemAt('cannotUseFile', source.range, `\`${source.text}\` cannot be read: ${read.reason}.`);
-    return { file: null, problem };
+    return { file: null, problem: cannotRead(written, followed.path, read, this.adviceFor(source, followed.path)) };
   }
 
   private known(path: string): LoadedFile | undefined {
     return this.files.find((file) => file.path === path);
   }
 
-  private noFile(source: UseDeclaration['source'], path: string): Problem {
+  private adviceFor(source: UseDeclaration['source'], path: string): string {
     const isForgotten = !path.endsWith('.lap') && this.place.read(`${path}.lap`).kind === 'text';
-    const advice = isForgotten
+    return isForgotten
       ? `Did you mean \`${source.text}.lap\`?`
       : 'Write its path from the folder of this file, as in `use "parts/motifs.lap"`.';
-    return problemAt('cannotUseFile', source.range, `There is no file \`${path}\` in the workspace folder. ${advice}`);
   }
-}
 
-function cannotFollow(source: UseDeclaration['source'], why: 'outside' | 'absolute' | 'backslash' | 'empty'): Problem {
-  const messages = {
-    outside: `\`${source.text}\` lies above the workspace folder, where no file is read. Copy it into the folder, or open the folder that holds both.`,
-    absolute: `\`${source.text}\` is not named from the folder of this file. Write its path from here, as in \`use "parts/motifs.lap"\`.`,
-    backslash: `Folders are parted by \`/\`. Write \`${source.text.replaceAll('\\', '/')}\`.`,
-    empty: 'No file is named here. Write its path from the folder of this file, as in `use "parts/motifs.lap"`.',
-  };
-  return problemAt('cannotUseFile', source.range, messages[why]);
+  /** The drawings that the outlines of a tree name. */
+  private drawingsOf({ declarations }: SyntaxTree, from: string): Map<TextLiteral, DrawingRead> {
+    const steps = declarations.flatMap((declaration) => (declaration.kind === 'outline' ? declaration.properties : []));
+    const named = steps.flatMap((step) =>
+      step.kind === 'path' && step.source.kind === 'drawing' ? [step.source.file] : [],
+    );
+    return new Map(named.map((file) => [file, this.drawing(file, from)]));
+  }
+
+  private drawing(file: TextLiteral, from: string): DrawingRead {
+    const example = 'path from "drawings/leaf.svg" id "blade"';
+    const written = { ...file, example };
+    const followed = followPath(from, file.text);
+    if (followed.kind !== 'path') return { kind: 'problem', problem: cannotFollow(written, followed.kind) };
+    const read = this.place.read(followed.path);
+    if (read.kind === 'text') return { kind: 'text', text: read.text };
+    const advice = `Write its path from the folder of this file, as in \`${example}\`.`;
+    return { kind: 'problem', problem: cannotRead(written, followed.path, read, advice) };
+  }
 }
 
 function noLibrary(source: UseDeclaration['source']): Problem {

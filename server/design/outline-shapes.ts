@@ -12,6 +12,7 @@ import type { DesignContext } from './design-context.ts';
 import { chainOf } from './drawn-segment.ts';
 import type { DrawnSegment } from './drawn-segment.ts';
 import { readApart } from './outline-pen.ts';
+import { drawFromFile } from './drawing-steps.ts';
 import { drawPathData } from './path-steps.ts';
 import { readAngle, readCount, readLength, readPoint } from './read-values.ts';
 import { roundChain } from './round-chain.ts';
@@ -23,7 +24,9 @@ const mostCorners = 1000;
 export function drawWhole(step: WholeStep, context: DesignContext): DrawnSegment[][] | null {
   switch (step.kind) {
     case 'path':
-      return drawPathData(step.data, context);
+      return step.source.kind === 'data'
+        ? drawPathData(step.source.data, context)
+        : drawFromFile(step.source, step.range, context);
     case 'circle': {
       const at = placeOf(step.at, context);
       const radius = readLength(step.radius, 'radius', 'positive', context);

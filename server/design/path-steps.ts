@@ -29,7 +29,7 @@ export function drawPathData(data: TextLiteral, context: DesignContext): DrawnSe
   return subpaths.map((subpath) => chainOf(closedSegments(subpath), data.range));
 }
 
-const isClosed = ({ start, end, closed }: Subpath): boolean => closed || distance(start, end) <= placeTolerance;
+export const isClosed = ({ start, end, closed }: Subpath): boolean => closed || distance(start, end) <= placeTolerance;
 
 /** With the straight line that `Z` draws. */
 export function closedSegments({ start, segments }: Subpath): PathSegment[] {

@@ -2,7 +2,7 @@
 import type { ParsedDocument } from '../../grammar/parse-document.ts';
 import type { Problem } from '../../grammar/problem.ts';
 import { fileNumberOf } from '../../grammar/source-range.ts';
-import type { UseDeclaration } from '../../grammar/syntax-tree.ts';
+import type { TextLiteral, UseDeclaration } from '../../grammar/syntax-tree.ts';
 
 /** What reading a file came to. `outside`: it lies, or leads, above the workspace folder. */
 export type FileRead =
@@ -30,6 +30,10 @@ export interface Use {
   readonly problem: Problem | null;
 }
 
+/** A drawing that an outline is taken from: its text, or what is wrong with its name. */
+export type DrawingRead =
+  { readonly kind: 'text'; readonly text: string } | { readonly kind: 'problem'; readonly problem: Problem };
+
 /** A text with its tree. All its ranges are counted from its number times `fileStride`. */
 export interface SourceFile {
   /** 0 is the file in hand, the others follow as they are first used. */
@@ -39,6 +43,8 @@ export interface SourceFile {
   readonly text: string;
   readonly parsed: ParsedDocument;
   readonly uses: readonly Use[];
+  /** By the words that name them. */
+  readonly drawings: ReadonlyMap<TextLiteral, DrawingRead>;
 }
 
 /** At least the file in hand. */

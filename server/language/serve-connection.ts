@@ -92,7 +92,7 @@ export function serveConnection(connection: Connection, engine: Engine = analyse
   connection.onInitialized(() => {
     if (!canWatch) return;
     void connection.client.register(DidChangeWatchedFilesNotification.type, {
-      watchers: [{ globPattern: '**/*.lap' }],
+      watchers: [{ globPattern: '**/*.{lap,svg}' }],
     });
   });
   connection.onDidChangeWatchedFiles(({ changes }) => changes.forEach(({ uri }) => fileChanged(uri)));
