@@ -37,6 +37,7 @@ export function planCost(design: Design, plan: PricedPlan, labour: PlanLabour): 
   const problems = materials
     .filter(({ money }) => money === null)
     .map(({ what }) => `${what}: no price is stated; it is not in the cost.`);
+  problems.push(...unplannedSheets(design, plan));
   if (currency === null) return { ...nothing, problems };
   if (work.hourly && labour.handsOnMin === null) problems.push('No minutes are stated, so no work is in the cost.');
   if (!work.hourly && labour.handsOnMin !== null) problems.push('No hourly rate is stated, so no work is in the cost.');
@@ -46,6 +47,14 @@ export function planCost(design: Design, plan: PricedPlan, labour: PlanLabour): 
     ...priced(work, plan.copies, currency, costLines(work, plan.copies, currency, materials, labour)),
     problems,
   };
+}
+
+/** Boards whose sheets are not laid out. */
+function unplannedSheets({ boards }: Design, { sheets }: PricedPlan): string[] {
+  const names = [...new Set(boards.map(({ sheet }) => sheet.name))].filter(
+    (name) => !sheets.some(({ sheet }) => sheet === name),
+  );
+  return names.map((name) => `sheets of ${name}: how many are needed is not planned; they are not in the cost.`);
 }
 
 function mixedText(amounts: readonly Money[]): string {

@@ -103,15 +103,19 @@ function mountTasks({
     `${counted(fixings, 'fixing')} carry ${(carriesG / 1000).toFixed(1)} kg with their safety; the work: ${load}; ${verdict}.`,
     ...(cleat
       ? [
-          `Cleat ${mm(cleat.lengthMm)} long, upper edge ${mm(cleat.heightMm)} above the work’s origin, from ${mm(cleat.fromMm)} to ${mm(cleat.toMm)} seen from the front.`,
+          `Cleat ${mm(cleat.lengthMm)} long, upper edge ${heightText(cleat.heightMm)} the work’s origin, from ${mm(cleat.fromMm)} to ${mm(cleat.toMm)} seen from the front.`,
           `Seen from behind, drill at ${drill.map(({ xMm }) => mm(xMm)).join(', ')} from the cleat’s left end.`,
         ]
       : []),
     ...(spacer
-      ? [`Spacer as thick as the cleat, ${mm(spacer.heightMm)} above the origin, up to ${mm(spacer.lengthMm)} long.`]
+      ? [
+          `Spacer as thick as the cleat, upper edge ${heightText(spacer.heightMm)} the origin, up to ${mm(spacer.lengthMm)} long.`,
+        ]
       : []),
   ];
 }
+
+const heightText = (height: number): string => `${mm(Math.abs(height))} ${height < 0 ? 'below' : 'above'}`;
 
 function bagTasks({ students, bag, teacherBox, spares, jigs }: NonNullable<TaskFigures['kit']>): string[] {
   const perBag = sum(spares.map((each) => each.perBag));

@@ -14,7 +14,8 @@ const face = 3;
 /** The corners of the leaf, its curves cut into many chords by their own formula. */
 function leafPolygon(): Place[] {
   const corners: Place[] = [];
-  for (const [, step = '', numbers = ''] of text.matchAll(/^ {2}(start|line to|curve to) (.*)$/gm)) {
+  const [leaf = ''] = /^outline leaf \{[^}]*\}/m.exec(text) ?? [];
+  for (const [, step = '', numbers = ''] of leaf.matchAll(/^ {2}(start|line to|curve to) (.*)$/gm)) {
     const [x = 0, y = 0, ...controls] = (numbers.match(/-?\d+/g) ?? []).map(Number);
     const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = controls;
     const [x0, y0] = corners.at(-1) ?? [0, 0];

@@ -67,7 +67,7 @@ describe.each(files)('%s', (file) => {
       const own = plan.panels.find(({ name }) => name === laid.panel.name);
       expect(marked.length).toBe((own?.strips ?? 0) + (own?.infill.make ?? 0));
       for (const { mark, panels } of [...plan.pieces, ...plan.strips]) {
-        const perCopy = (panels[laid.panel.name] ?? 0) / laid.panel.copies;
+        const perCopy = (panels[laid.panel.name] ?? 0) / laid.quantity;
         expect(marked.filter((each) => each === mark).length).toBe(perCopy);
       }
       expect(new Resvg(svg, { fitTo: { mode: 'width', value: 400 } }).render().width).toBe(400);

@@ -36,7 +36,7 @@ describe.each(samples)('settings of %s', (file) => {
 
   test('set the stop of a bevel at length + (t/2)·cot β, the caliper at the length itself', () => {
     const bevels = settings.filter(
-      ({ step, jig }) => step.startsWith('cut ') && jig !== null && step !== 'cut to length',
+      ({ step, jig, notching }) => step.startsWith('cut ') && jig !== null && !notching && step !== 'cut to length',
     );
     for (const { angle, stopMm, caliperMm, marks } of bevels) {
       const piece = plan.pieces.find(({ mark }) => mark === marks[0]);
