@@ -1,6 +1,6 @@
 /** A panel after all geometry is done: kinds of strips and pieces, and where each one lies. Millimetres, y up, from the front. */
 import type { SourceRange } from '../../grammar/source-range.ts';
-import type { CellShape, Panel, StripStock } from '../design/design-model.ts';
+import type { CellShape, Panel, PanelFill, StripStock } from '../design/design-model.ts';
 import type { Point } from '../geometry/point.ts';
 
 /** A simple polygon, counter-clockwise; holes are clockwise. */
@@ -95,6 +95,7 @@ export interface LaidCell {
   readonly column: number;
   readonly shape: CellShape | 'other';
   readonly motif: string;
+  readonly fill: PanelFill;
   /** Corners counter-clockwise by which the motif is turned. */
   readonly turned: number;
   /** Whether the motif is mirrored before it is turned. */

@@ -2,7 +2,7 @@
 import type { Panel, PanelShape } from '../design/design-model.ts';
 import { flattenContour } from '../geometry/flatten-path.ts';
 import { contourArea, contourLength, ringLength } from '../geometry/measure-path.ts';
-import { add, dot, type Point, scale, subtract } from '../geometry/point.ts';
+import { add, dot, origin, type Point, scale, subtract } from '../geometry/point.ts';
 import { areaOf, boundsOf, clipToHalfPlanes, type HalfPlane, withoutIdlePoints } from '../geometry/polygons.ts';
 import { type Region, regionOf } from '../geometry/region.ts';
 import { cellClasses, centroidOf } from './cell-classes.ts';
@@ -22,7 +22,8 @@ export interface PanelRegion {
   readonly region: Region;
   readonly areaMm2: number;
   readonly perimeterMm: number;
-  /** The grid's families, laid where the panel's phase puts them. */
+  /** Where the panel's phase puts the grid's own origin, and the families laid there. */
+  readonly gridOrigin: Point;
   readonly families: readonly LineFamily[];
 }
 
@@ -32,24 +33,34 @@ export function panelRegion(panel: Panel): PanelRegion {
   if (shape.kind === 'cells' || shape.kind === 'hexagonOfCells') {
     const ring = ringOfCells(shape, panel.edge === 'sawn' ? 1 : -1, resting);
     const region = regionOf(ring.length > 0 ? [ring] : []);
-    return { region, areaMm2: areaOf(region.rings), perimeterMm: ringLength(ring), families: resting };
+    return {
+      region,
+      areaMm2: areaOf(region.rings),
+      perimeterMm: ringLength(ring),
+      gridOrigin: origin,
+      families: resting,
+    };
   }
   if (shape.kind === 'rectangle') {
     const { width, height } = shape;
     const ring = rectangleRing(width, height);
+    const gridOrigin = gridOriginUnder(panel, resting, [ring]);
     return {
       region: regionOf([ring]),
       areaMm2: width * height,
       perimeterMm: 2 * (width + height),
-      families: lineFamilies(panel.grid, gridOrigin(panel, resting, [ring])),
+      gridOrigin,
+      families: lineFamilies(panel.grid, gridOrigin),
     };
   }
   const rings = shape.outline.contours.map(flattenContour);
+  const gridOrigin = gridOriginUnder(panel, resting, rings);
   return {
     region: regionOf(rings),
     areaMm2: shape.outline.contours.reduce((sum, contour) => sum + contourArea(contour), 0),
     perimeterMm: shape.outline.contours.reduce((sum, contour) => sum + contourLength(contour), 0),
-    families: lineFamilies(panel.grid, gridOrigin(panel, resting, rings)),
+    gridOrigin,
+    families: lineFamilies(panel.grid, gridOrigin),
   };
 }
 
@@ -105,7 +116,7 @@ function rowsAndColumns(
 }
 
 /** Where the grid's own origin must lie so that the phase's feature meets its place. */
-function gridOrigin(panel: Panel, resting: readonly LineFamily[], rings: readonly (readonly Point[])[]): Point {
+function gridOriginUnder(panel: Panel, resting: readonly LineFamily[], rings: readonly (readonly Point[])[]): Point {
   const { phase } = panel;
   const bounds = boundsOf(rings.flat());
   const middle = { x: (bounds.left + bounds.right) / 2, y: (bounds.bottom + bounds.top) / 2 };
@@ -113,6 +124,10 @@ function gridOrigin(panel: Panel, resting: readonly LineFamily[], rings: readonl
     ? subtract(phase.at, featurePlace('node', panel, resting))
     : subtract(middle, featurePlace(phase.on, panel, resting));
 }
+
+/** A node of the lattice where it lies under the panel: the one that a phase of `node at` speaks of. */
+export const nodeOfPanel = (panel: Panel): Point =>
+  add(panelRegion(panel).gridOrigin, featurePlace('node', panel, lineFamilies(panel.grid, origin)));
 
 /** A node; the middle of an upward triangle, hexagon or square; the middle of a side along the first family. */
 function featurePlace(feature: 'node' | 'cell' | 'edge', panel: Panel, resting: readonly LineFamily[]): Point {

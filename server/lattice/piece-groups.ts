@@ -121,6 +121,7 @@ function fillShare({ panel, period }: PanelCells, { share, numbers, change, cell
     column: numbers.columnOf(member),
     shape: cell.shape,
     motif: fill.motif.name,
+    fill,
     turned: fill.turned,
     mirrored: fill.mirrored,
     opening: cell.opening.map((corner) => add(corner, memberPlace(origin, period, member))),

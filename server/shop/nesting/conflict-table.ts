@@ -8,34 +8,48 @@ import type { Place } from './cut-out.ts';
 /** For each place, by its index, the places that it rules out. */
 export type ConflictTable = readonly ReadonlySet<number>[];
 
+/** Whether two places, by their indices, rule one another out. */
+export type ConflictTest = (first: number, second: number) => boolean;
+
 /**
- * Two places conflict where their saw lines come nearer than `gap`, or where `clash` says so. Pairs that differ by a
- * translation alone are looked at once.
+ * Two places conflict where their saw lines come nearer than `gap`, or where `clash` says so. Worked out pair by pair when
+ * asked for; pairs that differ by a translation alone are looked at once.
  */
-export function conflictTable(
+export function conflictTest(
   places: readonly Place[],
   gap: number,
   clash: (first: Place, second: Place) => boolean,
-): ConflictTable {
-  const table = places.map(() => new Set<number>());
-  const grown = places.map((place) => ({ bounds: grownBounds(place.bounds, gap), rings: null as Point[][] | null }));
-  const known = new Map<string, boolean>();
-  places.forEach((first, index) => {
-    for (let other = index + 1; other < places.length; other++) {
-      const [second, wide] = [places[other], grown[index]];
-      if (!second || !wide || !boundsMeet(wide.bounds, second.bounds)) continue;
-      const key = pairKey(first, second);
-      let near = known.get(key);
-      if (near === undefined) {
-        wide.rings ??= grownRings(first.rings, gap, 'round');
-        near = areaOf(intersectionOf(wide.rings, second.rings)) > areaTolerance;
-        known.set(key, near);
-      }
-      if (!near && !clash(first, second)) continue;
-      table[index]?.add(other);
-      table[other]?.add(index);
+): ConflictTest {
+  const near = new Map<string, boolean>();
+  const grown = new Map<Place, Point[][]>();
+  const grownOf = (place: Place): Point[][] => {
+    const rings = grown.get(place) ?? grownRings(place.rings, gap, 'round');
+    grown.set(place, rings);
+    return rings;
+  };
+  const isNear = (first: Place, second: Place): boolean => {
+    const key = pairKey(first, second);
+    const known = near.get(key);
+    if (known !== undefined) return known;
+    const found = areaOf(intersectionOf(grownOf(first), second.rings)) > areaTolerance;
+    near.set(key, found);
+    return found;
+  };
+  return (firstIndex, secondIndex) => {
+    const [first, second] = [places[firstIndex], places[secondIndex]];
+    if (!first || !second || !boundsMeet(grownBounds(first.bounds, gap), second.bounds)) return false;
+    return isNear(first, second) || clash(first, second);
+  };
+}
+
+export function conflictTable(count: number, conflict: ConflictTest): ConflictTable {
+  const table = Array.from({ length: count }, () => new Set<number>());
+  for (let first = 0; first < count; first++)
+    for (let second = first + 1; second < count; second++) {
+      if (!conflict(first, second)) continue;
+      table[first]?.add(second);
+      table[second]?.add(first);
     }
-  });
   return table;
 }
 

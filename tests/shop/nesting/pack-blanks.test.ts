@@ -12,7 +12,8 @@ import {
   type CutOut,
   type Place,
 } from '../../../server/shop/nesting/cut-out.ts';
-import { packBlanks } from '../../../server/shop/nesting/pack-blanks.ts';
+import { packBlanks, packQuickly } from '../../../server/shop/nesting/pack-blanks.ts';
+import { packingTask } from '../../../server/shop/nesting/packing-task.ts';
 import { loadSolver } from '../../../server/shop/stock/load-solver.ts';
 import { startWatch } from '../../../server/shop/stock/start-watch.ts';
 import { gridOf, stripStock } from '../../design-builder.ts';
@@ -44,7 +45,11 @@ const cutOutOf = (grid: Grid, name: string, count: number, ring: readonly Point[
 const ringOf = (...corners: [number, number][]): Point[] => corners.map(([x, y]) => ({ x, y }));
 
 const packed = async (cutOuts: CutOut[], room: BlankRoom, seconds = 20): Promise<BlankPacking> =>
-  packBlanks(cutOuts, room, () => false, await solver, startWatch({ seconds }));
+  packBlanks(
+    packingTask(cutOuts, room, () => false),
+    await solver,
+    startWatch({ seconds }),
+  );
 
 /** Every cut-out as often as wanted, inside its blank, apart from the others, and its lines on the lines of the blank. */
 function expectSound(packing: BlankPacking, cutOuts: readonly CutOut[], room: BlankRoom): void {
@@ -125,6 +130,9 @@ describe('leaning shapes on a three-way grid', () => {
     expectSound(packing, [wedge, bar], room);
     expect(packing.bound).toBeLessThanOrEqual(blanksUsed(packing));
     expect(packing.bound).toBeGreaterThanOrEqual(1);
+    const quick = packQuickly(packingTask([wedge, bar], room, () => false));
+    expectSound(quick, [wedge, bar], room);
+    expect(blanksUsed(packing)).toBeLessThanOrEqual(blanksUsed(quick));
   });
 
   test('turns that are not allowed are not used, and only a blank sawn from the back mirrors', async () => {

@@ -1,0 +1,89 @@
+/** A panel as a cut-out of a blank: its saw line, what is made inside it, and how each of its cells is filled. */
+import type { Band, Blank } from '../../design/work-model.ts';
+import type { Panel } from '../../design/design-model.ts';
+import { grownRings } from '../../geometry/grow-rings.ts';
+import type { Contour } from '../../geometry/path.ts';
+import { add, type Point } from '../../geometry/point.ts';
+import { areaOf } from '../../geometry/polygons.ts';
+import { areaTolerance } from '../../geometry/tolerance.ts';
+import { centroidOf } from '../../lattice/cell-classes.ts';
+import { fillOpening } from '../../lattice/fill-opening.ts';
+import type { LaidCell, LaidPanel } from '../../lattice/laid-panel.ts';
+import { layOutPanel } from '../../lattice/lay-out-panel.ts';
+import { mirroredPoint } from '../../lattice/mirrored-piece.ts';
+import { nodeOfPanel, panelRegion } from '../../lattice/panel-region.ts';
+import type { CutOut } from './cut-out.ts';
+
+/** A cell that the saw line meets: its middle and, as a set of places, the pieces that its motif has. */
+export interface FilledCell {
+  readonly middle: Point;
+  readonly shape: LaidCell['shape'];
+  readonly motif: string;
+  readonly pieces: readonly Point[];
+}
+
+export interface PanelCutOut extends CutOut {
+  readonly panel: Panel;
+  /** The panel laid out to its saw line: pieces that keep any wood inside it. */
+  readonly laid: LaidPanel;
+  readonly cells: readonly FilledCell[];
+}
+
+/** Thickness of the band round a panel, all laminations together; 0 without one. */
+const bandThickness = (panel: Panel, bands: readonly Band[]): number =>
+  bands
+    .filter(({ around }) => around === panel)
+    .reduce((sum, { laminations, stock }) => sum + laminations * stock.face, 0);
+
+/**
+ * The cut-out of `panel` in `blank`, `count` times. The saw line is the finished outline, moved in by the band and out
+ * by the saw's allowance. Null where nothing of it is left, or the panel cannot be laid out.
+ */
+export function cutOutOfPanel(panel: Panel, blank: Blank, bands: readonly Band[], count: number): PanelCutOut | null {
+  const finished = panelRegion(panel);
+  const sawLine = grownRings(finished.region.rings, blank.allowance - bandThickness(panel, bands), 'round');
+  if (areaOf(sawLine) <= areaTolerance) return null;
+  const sawn: Panel = {
+    ...panel,
+    edge: 'sawn',
+    phase: { kind: 'nodeAt', at: nodeOfPanel(panel) },
+    shape: {
+      kind: 'outline',
+      range: panel.shape.range,
+      outline: { name: panel.name, range: panel.range, nameRange: panel.nameRange, contours: sawLine.map(contourOf) },
+    },
+  };
+  const { panel: laid } = layOutPanel(sawn);
+  return (
+    laid && {
+      name: panel.name,
+      count,
+      sawLine,
+      families: finished.families,
+      panel,
+      laid,
+      cells: [...laid.filledCells()].map(filledCell),
+    }
+  );
+}
+
+const contourOf = (ring: readonly Point[]): Contour =>
+  ring.map((from, index) => ({ kind: 'line', from, to: ring[(index + 1) % ring.length] ?? from }));
+
+/** All pieces of the cell's motif, those too that the saw line leaves out. */
+function filledCell({ shape, motif, fill, opening, turned, mirrored }: LaidCell): FilledCell {
+  const middle = centroidOf(opening);
+  const [corner] = opening;
+  if (!corner) return { middle, shape, motif, pieces: [] };
+  const mirror = (point: Point): Point => mirroredPoint(point, middle, corner);
+  const ring = [...opening.slice(turned), ...opening.slice(0, turned)];
+  const seen = mirrored ? ring.map(mirror).reverse() : ring;
+  const { pieces } = fillOpening(seen, fill.motif, fill.stock, fill.tips);
+  const middles = pieces.map(({ ground }) => middleOf(ground));
+  return { middle, shape, motif, pieces: mirrored ? middles.map(mirror) : middles };
+}
+
+const middleOf = (ring: readonly Point[]): Point => {
+  const sum = ring.reduce(add);
+  return { x: sum.x / ring.length, y: sum.y / ring.length };
+};

@@ -1,0 +1,91 @@
+/** A blank and its cut-outs as something laid out: strips over its full size, and each infill piece that meets a cut-out once. */
+import type { Panel } from '../../design/design-model.ts';
+import type { Blank } from '../../design/work-model.ts';
+import { add, direction, scale } from '../../geometry/point.ts';
+import { type GridMove, movedPoint } from '../../lattice/grid-symmetries.ts';
+import type { LaidPanel, PieceGroup, Placement } from '../../lattice/laid-panel.ts';
+import { layOutPanel } from '../../lattice/lay-out-panel.ts';
+import { placeKey } from './cell-clash.ts';
+import type { FilledBlank } from './cut-out.ts';
+import type { PanelCutOut } from './cut-out-of-panel.ts';
+
+/** The lattice of a blank, as a sawn panel without infill. */
+export function panelOfBlank({ name, range, nameRange, grid, width, height }: Blank): Panel {
+  return {
+    name,
+    range,
+    nameRange,
+    grid,
+    phase: { kind: 'centred', on: 'node' },
+    shape: { kind: 'rectangle', width, height, range: nameRange },
+    edge: 'sawn',
+    stub: 0,
+    tail: 0,
+    fills: [],
+    map: null,
+    cutCells: 'trim',
+    fit: null,
+    frame: null,
+    sliver: null,
+    copies: 1,
+  };
+}
+
+/** A blank filled with cut-outs; its quantity is the number of blanks filled so. Null where its strips cannot be laid out. */
+export function layOutBlank(blank: Blank, cutOuts: readonly PanelCutOut[], filled: FilledBlank): LaidPanel | null {
+  const { panel: bare } = layOutPanel(panelOfBlank(blank));
+  if (!bare) return null;
+  const taken = new Map<string, TakenPiece>();
+  const cells = new Map<string, string>();
+  for (const { cutOut, move } of filled.places) {
+    const panelCutOut = cutOuts.find((each) => each === cutOut);
+    for (const { middle, shape } of panelCutOut?.cells ?? []) cells.set(placeKey(movedPoint(middle, move)), shape);
+    for (const group of panelCutOut?.laid.pieces ?? [])
+      for (const placement of group.placements()) takePiece(taken, group, placement, move);
+  }
+  const neededOf = (shape: string): number => [...cells.values()].filter((each) => each === shape).length;
+  return {
+    ...bare,
+    quantity: filled.count,
+    cells: bare.cells.map((count) => ({ ...count, needed: neededOf(count.shape) })),
+    pieces: groupsOf([...taken.values()]),
+  };
+}
+
+/** A piece in the blank, by where its middle lies. */
+interface TakenPiece {
+  readonly group: PieceGroup;
+  readonly mirrored: boolean;
+  readonly placement: Placement;
+}
+
+/** A piece that two cut-outs share is made once; it counts as trimmed where either of them cuts it. */
+function takePiece(taken: Map<string, TakenPiece>, group: PieceGroup, placement: Placement, move: GridMove): void {
+  const { turn, mirrored } = move;
+  const half = scale(direction(placement.turn), group.shape.length / 2);
+  const key = placeKey(movedPoint(add(placement.at, half), move));
+  const known = taken.get(key);
+  if (known && (known.group.fate === 'trimmed' || group.fate === 'whole')) return;
+  const laid = { at: movedPoint(placement.at, move), turn: turn + (mirrored ? -placement.turn : placement.turn) };
+  taken.set(key, { group, mirrored, placement: laid });
+}
+
+/** Pieces of one group and side together. A piece seen from the back is the same piece turned over. */
+function groupsOf(pieces: readonly TakenPiece[]): PieceGroup[] {
+  const bySide = new Map<PieceGroup, readonly [TakenPiece[], TakenPiece[]]>();
+  for (const piece of pieces) {
+    const sides = bySide.get(piece.group) ?? [[], []];
+    sides[piece.mirrored ? 1 : 0].push(piece);
+    bySide.set(piece.group, sides);
+  }
+  return [...bySide].flatMap(([group, sides]) =>
+    sides.flatMap((members, mirrored) => (members.length > 0 ? [groupOf(group, mirrored === 1, members)] : [])),
+  );
+}
+
+const groupOf = (group: PieceGroup, mirrored: boolean, members: readonly TakenPiece[]): PieceGroup => ({
+  ...group,
+  outline: mirrored ? group.outline.map(({ x, y }) => ({ x, y: -y })).reverse() : group.outline,
+  count: members.length,
+  placements: () => members.map(({ placement }) => placement),
+});
