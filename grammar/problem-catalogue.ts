@@ -75,6 +75,7 @@ export const problemCatalogue = {
   countDiffersFromCopies: entry('LAP0902', 'warning'),
   notPlaced: entry('LAP0903', 'error'),
   unknownStep: entry('LAP0904', 'error'),
+  cutOutWithoutPlace: entry('LAP0905', 'error'),
 } as const satisfies Record<string, CatalogueEntry>;
 
 export type ProblemName = keyof typeof problemCatalogue;

@@ -16,6 +16,7 @@ import { problemsHere } from './lattice/problems-here.ts';
 import type { MarkedKinds } from './shop/marked-kinds.ts';
 import { textFingerprint } from './shop/text-fingerprint.ts';
 import { markKinds } from './shop/mark-kinds.ts';
+import { type NestedBlank, nestBlanks, withBlanks } from './shop/nesting/nest-blanks.ts';
 
 export interface Analysis {
   readonly text: string;
@@ -28,6 +29,8 @@ export interface Analysis {
   readonly design: Design;
   /** Panels that could be laid out; one with an error of its own is left out. */
   readonly panels: readonly LaidPanel[];
+  /** Blanks with the panels that are sawn from them. */
+  readonly blanks: readonly NestedBlank[];
   /** Equal pieces and strips over all panels, each with its mark and numbers. */
   readonly kinds: MarkedKinds;
   /** In order of place, each in the text itself; only a related place may be in a used file. */
@@ -42,12 +45,17 @@ export function analyse(text: string, place: SourcePlace = nowhere): Analysis {
   const { tree } = files[0].parsed;
   const { design, names, problems: designProblems } = buildFiles(files);
   const laid = design.panels.map((panel) => layOutPanel(panel, panelQuantity(design, panel)));
-  const panels = laid.flatMap((result) => (result.panel ? [result.panel] : []));
+  const nested = nestBlanks(design);
+  const panels = withBlanks(
+    laid.flatMap((result) => (result.panel ? [result.panel] : [])),
+    nested.blanks,
+  );
   const latticeProblems = [
     ...laid.flatMap((result) => result.problems),
     ...stripProblems(panels),
     ...frameProblems(panels),
     ...benchProblems(design.benches, design.grids, panels),
+    ...nested.problems,
   ];
   const problems = inOrderOfPlace([...designProblems, ...problemsHere(latticeProblems, design.panels, files[0])]);
   return {
@@ -58,7 +66,8 @@ export function analyse(text: string, place: SourcePlace = nowhere): Analysis {
     names,
     design,
     panels,
-    kinds: markKinds(panels, design.kits),
+    blanks: nested.blanks,
+    kinds: markMade(panels, nested.blanks, design),
     problems,
     incomplete: problems.some((problem) => problem.severity === 'error'),
   };
@@ -69,3 +78,13 @@ const textsOf = ({ text, drawings }: SourceFile): string[] => [
   text,
   ...[...drawings.values()].flatMap((drawing) => (drawing.kind === 'text' ? [drawing.text] : [])),
 ];
+
+/** The analysis with its blanks packed otherwise: other counts of what they are made of. */
+export const repacked = (analysis: Analysis, blanks: readonly NestedBlank[]): Analysis => ({
+  ...analysis,
+  blanks,
+  kinds: markMade(analysis.panels, blanks, analysis.design),
+});
+
+const markMade = (panels: readonly LaidPanel[], blanks: readonly NestedBlank[], { kits }: Design): MarkedKinds =>
+  markKinds([...panels, ...blanks.flatMap(({ laid }) => laid)], kits);

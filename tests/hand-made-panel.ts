@@ -117,6 +117,7 @@ const pieces = [piece('whole', 5), piece('trimmed', -35)] as const;
 export const handMadePanel: LaidPanel = {
   panel,
   quantity: 2,
+  taken: 0,
   region: [
     [
       { x: -30, y: -20 },

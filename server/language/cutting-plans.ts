@@ -1,5 +1,6 @@
-/** Cutting plans at the doors: loads the solver from where it lies, gives the search its time, tells how it stands. */
-import type { Analysis } from '../analyse.ts';
+/** Cutting plans and packed blanks at the doors: loads the solver from where it lies, gives the search its time, tells how it stands. */
+import { type Analysis, repacked } from '../analyse.ts';
+import { packWell } from '../shop/nesting/nest-blanks.ts';
 import { notchingBench } from '../shop/plan-settings.ts';
 import type { LinearSolver } from '../shop/stock/linear-solver.ts';
 import { loadSolver } from '../shop/stock/load-solver.ts';
@@ -35,6 +36,20 @@ export async function cuttingPlans(
       onProgress: ({ value, bound }) => onProgress?.(`cutting ${stock}: ${standing(value, bound)}`),
     }),
   );
+}
+
+/** The analysis with its blanks packed as well as the time allows; a plan counts what they are made of. */
+export async function withPackedBlanks(
+  analysis: Analysis,
+  { seconds = patience, signal, onProgress }: CuttingOptions = {},
+): Promise<Analysis> {
+  if (analysis.blanks.length === 0) return analysis;
+  const watch = startWatch({
+    seconds,
+    ...(signal && { signal }),
+    onProgress: ({ value, bound }) => onProgress?.(`packing blanks: ${standing(value, bound)}`),
+  });
+  return repacked(analysis, await packWell(analysis.blanks, await solverAtHand(), watch));
 }
 
 const standing = (value: number | null, bound: number): string =>

@@ -121,6 +121,8 @@ export interface LaidPanel {
   readonly panel: Panel;
   /** How many are made in all. All other figures are for one. */
   readonly quantity: number;
+  /** How many more are sawn from blanks, which make the strips and the infill in their place. */
+  readonly taken: number;
   /** The region as polygons (curves flattened within the tolerance): outer contours and holes. */
   readonly region: readonly Polygon[];
   readonly areaMm2: number;

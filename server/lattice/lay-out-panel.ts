@@ -58,6 +58,7 @@ export function layOutPanel(panel: Panel, quantity = panel.copies): LaidOut {
     panel: {
       panel,
       quantity,
+      taken: 0,
       region: region.rings,
       areaMm2,
       perimeterMm,

@@ -3,6 +3,8 @@ import type { Design } from '../design/design-model.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import { cautionsFor } from './cautions.ts';
 import type { MarkedKinds } from './marked-kinds.ts';
+import type { NestedBlank } from './nesting/nest-blanks.ts';
+import { planBlanks } from './plan-blanks.ts';
 import { planClosing } from './plan-closing.ts';
 import { planCost } from './plan-cost.ts';
 import { planFinish } from './plan-finish.ts';
@@ -25,6 +27,7 @@ export interface PlannedDesign {
   readonly revision: string;
   readonly design: Design;
   readonly panels: readonly LaidPanel[];
+  readonly blanks: readonly NestedBlank[];
   readonly kinds: MarkedKinds;
   readonly incomplete: boolean;
 }
@@ -59,7 +62,7 @@ export function buildPlan(planned: PlannedDesign, source: string, cuttings: read
     mill: planMill(kinds, stock, bench),
     sheets: [],
     frames: planFrames(panels, kinds),
-    blanks: [],
+    blanks: planBlanks(planned.blanks),
     bands: [],
     pours: [],
     boards: [],

@@ -2,7 +2,9 @@
 import type { Bench } from '../design/design-model.ts';
 import { sum } from '../geometry/numbers.ts';
 import { cotangent } from '../geometry/point.ts';
+import type { LaidPanel } from '../lattice/laid-panel.ts';
 import type { PlannedDesign } from './build-plan.ts';
+import { blanksUsed } from './nesting/cut-out.ts';
 import { counted, mm, orderText, type TaskFigures } from './task-words.ts';
 
 /** Each stock's milling, and once what to look for in the wood of all. */
@@ -83,9 +85,9 @@ export function lengthTasks({ stock, strips }: TaskFigures): string[] {
   ];
 }
 
-export function assembleTasks({ panels }: PlannedDesign): string[] {
-  return panels
-    .filter(({ strips }) => strips.length > 0)
+export function assembleTasks({ panels, blanks }: PlannedDesign): string[] {
+  return [...panels, ...lattices(blanks)]
+    .filter(({ strips, quantity }) => strips.length > 0 && quantity > 0)
     .map(({ panel, quantity, strips }) => {
       const layers = [...new Set(strips.map(({ layer }) => layer))].sort((a, b) => a - b);
       const families = layers.map(
@@ -117,3 +119,7 @@ export function infillTasks({ pieces, byHand, changes }: TaskFigures, bench: Ben
     ...(order ? [orderText(order)] : []),
   ];
 }
+
+/** One laid blank for each name: all of a name are assembled alike, and filled only later. */
+const lattices = (blanks: PlannedDesign['blanks']): LaidPanel[] =>
+  blanks.flatMap(({ laid, packing }) => laid.slice(0, 1).map((first) => ({ ...first, quantity: blanksUsed(packing) })));

@@ -15,15 +15,19 @@ interface Gathered<Group> {
 
 const stripRole = 'strip';
 
-/** Marks are a role's shortest telling letters and, where the role has several kinds, the rank by length, longest first. */
+/**
+ * Panels of which none is made, for they are sawn from blanks, lend the marks of the blanks' pieces and make no strips.
+ * Marks are a role's shortest telling letters and, where the role has several kinds, the rank by length, longest first.
+ */
 export function markKinds(panels: readonly LaidPanel[], kits: readonly Kit[] = []): MarkedKinds {
   const pieces = gather(
     panels.flatMap((panel) => panel.pieces.map((group) => ({ panel, group }))),
     (a, b) => samePiece(a.shape, b.shape),
     ({ shape }) => shape.length,
   );
+  const made = panels.filter(({ quantity }) => quantity > 0);
   const strips = gather(
-    panels.flatMap((panel) => panel.strips.map((group) => ({ panel, group }))),
+    made.flatMap((panel) => panel.strips.map((group) => ({ panel, group }))),
     sameStrip,
     ({ length }) => length,
   );
@@ -31,7 +35,10 @@ export function markKinds(panels: readonly LaidPanel[], kits: readonly Kit[] = [
   const pieceMarks = marksOf(pieces, (kind) => letters.get(roleOf(kind)) ?? '', comparePieces);
   const stripMarks = marksOf(strips, () => letters.get(stripRole) ?? '', compareStrips);
   return {
-    pieces: pieces.map((kind): MarkedPiece => markedPiece(kind, pieceMarks.get(kind) ?? '', kits)).sort(byMark),
+    pieces: pieces
+      .map((kind): MarkedPiece => markedPiece(kind, pieceMarks.get(kind) ?? '', kits))
+      .filter(({ make }) => make > 0)
+      .sort(byMark),
     strips: strips.map((kind): MarkedStrip => markedStrip(kind, stripMarks.get(kind) ?? '', kits)).sort(byMark),
   };
 }

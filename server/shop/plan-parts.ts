@@ -40,7 +40,7 @@ export function planPanel(laid: LaidPanel): PlanPanel {
   return {
     name: laid.panel.name,
     copies: laid.panel.copies,
-    quantity: laid.quantity,
+    quantity: laid.quantity + laid.taken,
     edge: laid.panel.edge,
     areaMm2: planArea(laid.areaMm2),
     perimeterMm: planLength(laid.perimeterMm),
@@ -94,7 +94,7 @@ function piecesFrom(piece: MarkedPiece): PlanPiece['from'] {
     entry.make += group.count * panel.quantity;
     makes.set(key, entry);
   }
-  return [...makes.values()];
+  return [...makes.values()].filter(({ make }) => make > 0);
 }
 
 /** A kind of strip, described by the first place it was met in; `from` names every grid and family it serves. */
@@ -130,7 +130,7 @@ function stripsFrom(strip: MarkedStrip): PlanStrip['from'] {
   return [...makes.values()];
 }
 
-/** The number made for each panel, copies of the panel counted in. */
+/** The number made for each panel or blank that needs any, copies counted in. */
 function byPanel<Group>(
   groups: readonly { readonly panel: LaidPanel; readonly group: Group }[],
   countOf: (group: Group) => number,
@@ -140,5 +140,5 @@ function byPanel<Group>(
     const { name } = panel.panel;
     counts.set(name, (counts.get(name) ?? 0) + countOf(group) * panel.quantity);
   }
-  return Object.fromEntries(counts);
+  return Object.fromEntries([...counts].filter(([, count]) => count > 0));
 }

@@ -84,8 +84,8 @@ function sawTasks({ design, panels }: PlannedDesign): string[] {
   return panels
     .filter(({ panel }) => panel.edge === 'sawn')
     .map(
-      ({ panel, quantity, perimeterMm }) =>
-        `${panel.name}: ${quantity} to saw, ${mm(perimeterMm)} mm round each${radius}; then sand to the line.`,
+      ({ panel, quantity, taken, perimeterMm }) =>
+        `${panel.name}: ${quantity + taken} to saw, ${mm(perimeterMm)} mm round each${radius}; then sand to the line.`,
     );
 }
 

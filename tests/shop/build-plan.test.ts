@@ -8,6 +8,7 @@ const planned = {
   revision: 'bf9cf968',
   design: handMadeDesign,
   panels: [handMadePanel],
+  blanks: [],
   kinds: handMadeKinds,
   incomplete: false,
 };

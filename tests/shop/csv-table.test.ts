@@ -33,6 +33,7 @@ test('pieces and notches of a panel made by hand', () => {
     revision: '',
     design: handMadeDesign,
     panels: [handMadePanel],
+    blanks: [],
     kinds: handMadeKinds,
     incomplete: false,
   };

@@ -5,6 +5,7 @@ import { panelQuantity } from '../../server/design/panel-quantity.ts';
 import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
 import { buildPlan, type PlannedDesign } from '../../server/shop/build-plan.ts';
 import { markKinds } from '../../server/shop/mark-kinds.ts';
+import { nestBlanks, withBlanks } from '../../server/shop/nesting/nest-blanks.ts';
 import { notchingBench } from '../../server/shop/plan-settings.ts';
 import type { ShopPlan } from '../../server/shop/shop-plan.ts';
 import { loadSolver } from '../../server/shop/stock/load-solver.ts';
@@ -15,8 +16,11 @@ import { cuttingDemands } from '../../server/shop/stock/stock-demands.ts';
 /** A design of these panels and whatever else. */
 export function plannedOf(panels: readonly Panel[], more: Partial<Design> = {}): PlannedDesign {
   const design: Design = { ...emptyDesign, panels, ...more };
-  const laid = panels.flatMap((panel) => layOutPanel(panel, panelQuantity(design, panel)).panel ?? []);
-  return { revision: '00000000', design, panels: laid, kinds: markKinds(laid, design.kits), incomplete: false };
+  const { blanks } = nestBlanks(design);
+  const alone = panels.flatMap((panel) => layOutPanel(panel, panelQuantity(design, panel)).panel ?? []);
+  const laid = withBlanks(alone, blanks);
+  const kinds = markKinds([...laid, ...blanks.flatMap((nested) => nested.laid)], design.kits);
+  return { revision: '00000000', design, panels: laid, blanks, kinds, incomplete: false };
 }
 
 /** With the sticks cut. */

@@ -1,6 +1,6 @@
 /** `halflap plan`: the shop plan of a design. */
 import { analyse, type Analysis } from '../../analyse.ts';
-import { cuttingPlans } from '../../language/cutting-plans.ts';
+import { cuttingPlans, withPackedBlanks } from '../../language/cutting-plans.ts';
 import { writeHtml } from '../../drawing/page/write-html.ts';
 import { writePdf } from '../../drawing/page/write-pdf.ts';
 import type { PrintPaper } from '../../drawing/print/page-frame.ts';
@@ -49,18 +49,25 @@ ${outputHelp}`,
     const write = await writerFor(format, paper, destination, source, terminal);
     const analysis = withProgressLine(terminal, `planning ${source.name}`, () => analyse(source.text, placeOf(source)));
     terminal.writeError(problemLines(source, analysis.problems, analysis.files));
-    const cuttings = await cutUnderTheirEyes(analysis, terminal);
-    await write(buildPlan(analysis, source.name, cuttings), analysis);
+    const { packed, cuttings } = await searchUnderTheirEyes(analysis, terminal);
+    await write(buildPlan(packed, source.name, cuttings), packed);
     return analysis.incomplete ? exitCode.designHasErrors : exitCode.fine;
   },
 };
 
 /** Searches with a line that tells how it stands; Ctrl-C ends the search, and the best plans so far are written. */
-async function cutUnderTheirEyes(analysis: Analysis, terminal: Terminal): Promise<StockCutting[]> {
+async function searchUnderTheirEyes(
+  analysis: Analysis,
+  terminal: Terminal,
+): Promise<{ readonly packed: Analysis; readonly cuttings: StockCutting[] }> {
   const stopping = new AbortController();
   const leave = terminal.onInterrupt(() => stopping.abort());
   try {
-    return await withLiveLine(terminal, (say) => cuttingPlans(analysis, { signal: stopping.signal, onProgress: say }));
+    return await withLiveLine(terminal, async (say) => {
+      const options = { signal: stopping.signal, onProgress: say };
+      const packed = await withPackedBlanks(analysis, options);
+      return { packed, cuttings: await cuttingPlans(packed, options) };
+    });
   } finally {
     leave();
   }

@@ -57,6 +57,7 @@ export function cutOutOfPanel(panel: Panel, blank: Blank, bands: readonly Band[]
   return (
     laid && {
       name: panel.name,
+      outline: panel.shape.kind === 'outline' ? panel.shape.outline.name : panel.name,
       count,
       sawLine,
       families: finished.families,

@@ -7,6 +7,8 @@ import type { GridMove, MatchRules } from '../../lattice/grid-symmetries.ts';
 /** One outline and how many of it are wanted. */
 export interface CutOut {
   readonly name: string;
+  /** Name of the outline it has; the panel's own where it has none. */
+  readonly outline: string;
   /** The saw line as polygons (holes clockwise), in the panel's own coordinates. */
   readonly sawLine: readonly (readonly Point[])[];
   /** The lines of the grid as they lie under the panel. */

@@ -3,6 +3,7 @@ import type { Problem } from '../../../grammar/problem.ts';
 import { problemAt } from '../../../grammar/problem-catalogue.ts';
 import type { Design } from '../../design/design-model.ts';
 import type { Blank } from '../../design/work-model.ts';
+import { sum } from '../../geometry/numbers.ts';
 import { boundsOf } from '../../geometry/polygons.ts';
 import { rounded } from '../../geometry/tolerance.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
@@ -79,12 +80,13 @@ function roomOf(blank: Blank, design: Design): BlankRoom {
   };
 }
 
-/** How many of a panel are sawn from blanks, over all copies of the work. */
-export const takenFromBlanks = (blanks: readonly NestedBlank[], name: string): number =>
-  blanks
-    .flatMap(({ cutOuts }) => cutOuts)
-    .filter((cutOut) => cutOut.name === name)
-    .reduce((sum, { count }) => sum + count, 0);
+/** The panels with as many of each as are sawn from blanks taken off what they make themselves. */
+export const withBlanks = (panels: readonly LaidPanel[], blanks: readonly NestedBlank[]): LaidPanel[] =>
+  panels.map((laid) => {
+    const cutOuts = blanks.flatMap((nested) => nested.cutOuts);
+    const taken = sum(cutOuts.filter(({ panel }) => panel === laid.panel).map(({ count }) => count));
+    return taken === 0 ? laid : { ...laid, taken, quantity: Math.max(0, laid.quantity - taken) };
+  });
 
 function withoutPlace(blank: Blank, cutOut: CutOut): Problem {
   const take = blank.takes.find(({ panel }) => panel.name === cutOut.name);

@@ -37,6 +37,7 @@ const roomOf = (grid: Grid, width: number, height: number, more: Partial<BlankRo
 
 const cutOutOf = (grid: Grid, name: string, count: number, ring: readonly Point[], node: Point): CutOut => ({
   name,
+  outline: name,
   count,
   sawLine: [ring],
   families: lineFamilies(grid, node),
