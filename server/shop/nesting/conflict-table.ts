@@ -2,7 +2,8 @@
 import { grownRings } from '../../geometry/grow-rings.ts';
 import type { Point } from '../../geometry/point.ts';
 import { areaOf, boundsMeet, grownBounds, intersectionOf } from '../../geometry/polygons.ts';
-import { areaTolerance, placeDecimals, rounded } from '../../geometry/tolerance.ts';
+import { areaTolerance, placeDecimals, placeTolerance, rounded } from '../../geometry/tolerance.ts';
+import { regionHolds, regionOf } from '../../geometry/region.ts';
 import type { Place } from './cut-out.ts';
 
 /** For each place, by its index, the places that it rules out. */
@@ -61,13 +62,41 @@ function pairKey(first: Place, second: Place): string {
   return [kindOf(first), kindOf(second), across, up].join('|');
 }
 
+/** Steps between the spots that are looked at for what lies over them, to the smaller side of the smallest cut-out. */
+const spotsAcross = 6;
+
+/**
+ * Places that lie over one spot, half of the gap round each counted in: of all of them only one can be taken. A program
+ * with a row for every spot sees how little room there is; one with rows for pairs alone does not.
+ */
+export function spotCliques(places: readonly Place[], gap: number): number[][] {
+  const sides = places.map(({ bounds }) => Math.min(bounds.right - bounds.left, bounds.top - bounds.bottom));
+  const step = Math.max(Math.min(...sides) / spotsAcross, gap / 2);
+  const spots = new Map<string, number[]>();
+  places.forEach(({ rings, bounds }, index) => {
+    const region = regionOf(grownRings(rings, gap / 2 - placeTolerance, 'round'));
+    const { left, right, bottom, top } = grownBounds(bounds, gap / 2);
+    for (let column = Math.ceil(left / step); column * step <= right; column++)
+      for (let row = Math.ceil(bottom / step); row * step <= top; row++) {
+        if (!regionHolds(region, { x: column * step, y: row * step })) continue;
+        const key = `${String(column)} ${String(row)}`;
+        const over = spots.get(key);
+        if (over) over.push(index);
+        else spots.set(key, [index]);
+      }
+  });
+  return [...spots.values()].filter((over) => over.length > 1);
+}
+
 /**
  * Cliques of conflicting places that together hold every conflict: rows of a program that let only one of each be
- * taken. Each begins with a pair not yet held and takes up whatever conflicts with all of it.
+ * taken. First those given, then each begins with a pair not yet held and takes up whatever conflicts with all of it.
  */
-export function conflictCliques(table: ConflictTable): number[][] {
+export function conflictCliques(table: ConflictTable, given: readonly (readonly number[])[]): (readonly number[])[] {
   const held = table.map(() => new Set<number>());
-  const cliques: number[][] = [];
+  const cliques: (readonly number[])[] = [...given];
+  for (const clique of given)
+    for (const member of clique) for (const mate of clique) if (mate !== member) held[member]?.add(mate);
   table.forEach((conflicts, index) => {
     for (const other of conflicts) {
       if (other < index || held[index]?.has(other)) continue;

@@ -1,6 +1,7 @@
 /** A panel as a cut-out of a blank: its saw line, what is made inside it, and how each of its cells is filled. */
 import type { Band, Blank } from '../../design/work-model.ts';
 import type { Panel } from '../../design/design-model.ts';
+import { coarserRing } from '../../geometry/coarser-ring.ts';
 import { grownRings } from '../../geometry/grow-rings.ts';
 import type { Contour } from '../../geometry/path.ts';
 import { add, type Point } from '../../geometry/point.ts';
@@ -37,11 +38,12 @@ const bandThickness = (panel: Panel, bands: readonly Band[]): number =>
 
 /**
  * The cut-out of `panel` in `blank`, `count` times. The saw line is the finished outline, moved in by the band and out
- * by the saw's allowance. Null where nothing of it is left, or the panel cannot be laid out.
+ * by the saw's allowance, as straight as a pen would draw it. Null where nothing of it is left, or the panel cannot be laid out.
  */
 export function cutOutOfPanel(panel: Panel, blank: Blank, bands: readonly Band[], count: number): PanelCutOut | null {
   const finished = panelRegion(panel);
-  const sawLine = grownRings(finished.region.rings, blank.allowance - bandThickness(panel, bands), 'round');
+  const grown = grownRings(finished.region.rings, blank.allowance - bandThickness(panel, bands), 'round');
+  const sawLine = grown.map(coarserRing);
   if (areaOf(sawLine) <= areaTolerance) return null;
   const sawn: Panel = {
     ...panel,

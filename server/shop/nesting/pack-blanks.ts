@@ -7,7 +7,7 @@ import { sum as sumOf } from '../../geometry/numbers.ts';
 import { stepTolerance } from '../../geometry/tolerance.ts';
 import type { Entry, LinearProgram, LinearSolver } from '../stock/linear-solver.ts';
 import type { Watch } from '../stock/watch.ts';
-import { conflictCliques, conflictTable } from './conflict-table.ts';
+import { conflictCliques, conflictTable, spotCliques } from './conflict-table.ts';
 import type { BlankPacking, FilledBlank } from './cut-out.ts';
 import { countsOf, firstPacking, firstPatterns, packingOf, type PackingTask, type Pattern } from './packing-task.ts';
 
@@ -59,7 +59,8 @@ class PackingSearch {
   }
 
   async run(solver: LinearSolver): Promise<void> {
-    const cliques = conflictCliques(conflictTable(this.task.places.length, this.task.conflict));
+    const { places, conflict, gap } = this.task;
+    const cliques = conflictCliques(conflictTable(places.length, conflict), spotCliques(places, gap));
     await solver.withProgram(async (master) => {
       for (const { count } of this.task.cutOuts) master.addRow(count, Infinity);
       for (const pattern of this.patterns) this.addColumn(master, pattern);

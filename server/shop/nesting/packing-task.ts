@@ -17,6 +17,8 @@ export interface PackingTask {
   /** The cut-out of each place, by index. */
   readonly kinds: readonly number[];
   readonly conflict: ConflictTest;
+  /** Least distance between two saw lines. */
+  readonly gap: number;
   /** No packing uses fewer blanks. */
   readonly areaBound: number;
   /** Whether places were left out for their number: then only the bound by area holds. */
@@ -44,6 +46,7 @@ export function packingTask(
     places,
     kinds: places.map(({ cutOut }) => cutOuts.indexOf(cutOut)),
     conflict: conflictTest(places, room.gap, clash),
+    gap: room.gap,
     areaBound: boundByArea(cutOuts, room),
     thinned: step > 1,
   };
