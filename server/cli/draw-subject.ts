@@ -1,5 +1,6 @@
 /** What `halflap draw` may draw, and each as a picture that every format can be written from. */
 import type { Analysis } from '../analyse.ts';
+import { drawBlank } from '../drawing/draw-blank.ts';
 import { drawChart } from '../drawing/draw-chart.ts';
 import { drawPanel } from '../drawing/draw-panel.ts';
 import { drawPiece } from '../drawing/draw-piece.ts';
@@ -26,22 +27,23 @@ export const subjectOptions = {
   panel: { type: 'string' },
   piece: { type: 'string' },
   chart: { type: 'string' },
+  blank: { type: 'string' },
   template: { type: 'string' },
 } as const;
 
 /** What is to be drawn; a panel without a name is the only one there is. */
 export type Subject =
   | { readonly kind: 'panel'; readonly name: string | undefined }
-  | { readonly kind: 'piece' | 'chart' | 'template'; readonly name: string };
+  | { readonly kind: 'piece' | 'chart' | 'blank' | 'template'; readonly name: string };
 
 /** The one subject that the options name; more than one is WrongUsage. */
 export function subjectOf(values: Partial<Record<keyof typeof subjectOptions, string>>): Subject {
-  const named = (['piece', 'chart', 'template'] as const).flatMap((kind) => {
+  const named = (['piece', 'chart', 'blank', 'template'] as const).flatMap((kind) => {
     const name = values[kind];
     return name === undefined ? [] : [{ kind, name }];
   });
   if (named.length + (values.panel === undefined ? 0 : 1) > 1)
-    throw new WrongUsage('give only one of --panel, --piece, --chart and --template');
+    throw new WrongUsage('give only one of --panel, --piece, --chart, --blank and --template');
   return named[0] ?? { kind: 'panel', name: values.panel };
 }
 
@@ -63,6 +65,7 @@ const ofPage = (page: PageFile, dxf: Picture['dxf']): Picture => ({
 /** The picture, or null where the design's errors leave nothing to draw. `source` names the file and the state of its text. */
 export function drawnSubject(analysis: Analysis, subject: Subject, source: string): Picture | null {
   if (subject.kind === 'piece') return drawnPiece(analysis, subject.name, source);
+  if (subject.kind === 'blank') return drawnBlank(analysis, subject.name, source);
   if (subject.kind === 'template') return drawnTemplate(analysis, subject.name, source);
   const laid = chosenPanel(analysis, subject.name);
   if (!laid) return null;
@@ -99,6 +102,18 @@ function drawnPiece(analysis: Analysis, mark: string, source: string): Picture |
     marks.length === 0
       ? 'the file has no piece to draw'
       : `no piece has the mark ${mark}; there is ${marks.join(', ')}`,
+  );
+}
+
+/** The first way in which blanks of the name are filled. */
+function drawnBlank({ blanks, kinds, design, incomplete }: Analysis, name: string, source: string): Picture | null {
+  const nested = blanks.find(({ blank }) => blank.name === name);
+  const [drawing] = nested ? drawBlank(nested, kinds, design.title) : [];
+  if (drawing) return { svg: () => writeSvg(drawing, source), pages: () => panelPage(drawing, source), dxf: null };
+  if (nested || incomplete) return null;
+  const names = blanks.map(({ blank }) => blank.name);
+  throw new WrongUsage(
+    names.length === 0 ? 'the file has no blank to draw' : `no blank is called ${name}; there is ${names.join(', ')}`,
   );
 }
 

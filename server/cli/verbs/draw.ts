@@ -20,7 +20,7 @@ type Format = (typeof formats)[number];
 
 export const draw: Verb = {
   summary: 'draw a panel at full size, a piece with its dimensions, a placement chart, or a template to cut by',
-  help: `halflap draw FILE [--panel NAME | --piece MARK | --chart NAME | --template NAME]
+  help: `halflap draw FILE [--panel NAME | --piece MARK | --chart NAME | --blank NAME | --template NAME]
              [--as svg|pdf|png|dxf] [--paper A4|A3|letter|tabloid] [-o PATH] [--force]
 
 Draws one panel, seen from the front, one drawn millimetre to the millimetre. Every strip and every
@@ -32,6 +32,7 @@ exit code is 1 if there are errors among them.
   --piece MARK        one infill piece or one strip instead, by its mark: a sheet with its dimensions
   --chart NAME        the placement chart of a panel instead: which motif goes where, and which way
                       it is turned, from the front and from the back
+  --blank NAME        a blank with the cut-outs that are sawn from it, instead
   --template NAME     an outline, panel or board to cut by instead: finished, sand and saw line, the
                       middles of the strips, three numbered nodes to lay it on the lattice as measured
   --as FORMAT         svg, png (200 dots an inch), dxf (release 12, millimetres, a layer for each kind of
@@ -69,7 +70,7 @@ const paperNames = Object.keys(paperSizes) as PaperName[];
 
 /** The paper of a template's sheets; asked for where nothing is tiled, it is WrongUsage. A chart has no size of wood for a DXF. */
 function paperFor(format: Format, { kind }: Subject, paper: string | undefined): PaperName {
-  if (format === 'dxf' && kind === 'chart') throw new WrongUsage('--as dxf draws what is cut, not a chart');
+  if (format === 'dxf' && (kind === 'chart' || kind === 'blank')) throw new WrongUsage(`--as dxf draws what is cut, not a ${kind}`);
   if (paper !== undefined && (format !== 'pdf' || kind !== 'template')) {
     throw new WrongUsage('--paper is for --template NAME --as pdf');
   }

@@ -3,6 +3,7 @@ import type { Analysis } from '../../analyse.ts';
 import { displayPieces, displayStrips } from '../../drawing/displays/mark-display.ts';
 import { displaySticks } from '../../drawing/displays/stick-display.ts';
 import { displayWork } from '../../drawing/displays/work-display.ts';
+import { drawBlank } from '../../drawing/draw-blank.ts';
 import { drawPanel } from '../../drawing/draw-panel.ts';
 import type { Drawing } from '../../drawing/drawing.ts';
 import { buildPlan } from '../../shop/build-plan.ts';
@@ -25,7 +26,13 @@ export interface DesignView extends PreviewView {
 
 /** Every view that the design has something to show in: the assembled work first, then panels, parts and the bench's work. */
 export function viewsOf(analysis: Analysis): DesignView[] {
-  return [...workView(analysis), ...panelViews(analysis), ...partViews(analysis), ...benchViews(analysis)];
+  return [
+    ...workView(analysis),
+    ...panelViews(analysis),
+    ...blankViews(analysis),
+    ...partViews(analysis),
+    ...benchViews(analysis),
+  ];
 }
 
 const titleOf = ({ design }: Analysis): string => design.title ?? '';
@@ -52,6 +59,17 @@ function panelViews(analysis: Analysis): DesignView[] {
       drawn(drawPanel(laid, kinds, design.title), marksTable(kinds, design.units, `Pieces of panel ${name}`, laid)),
     );
   });
+}
+
+function blankViews(analysis: Analysis): DesignView[] {
+  const { blanks, kinds, design } = analysis;
+  return blanks.flatMap((nested) =>
+    drawBlank(nested, kinds, design.title).map((drawing, index) =>
+      view(`blank ${drawing.name}`, drawing.name, 'Blanks', () =>
+        drawn(drawing, marksTable(kinds, design.units, `Pieces of blank ${drawing.name}`, nested.laid[index] ?? null)),
+      ),
+    ),
+  );
 }
 
 function partViews(analysis: Analysis): DesignView[] {

@@ -86,15 +86,28 @@ export function filledFrom(task: PackingTask, order: Pattern, left: readonly num
   return taken;
 }
 
-/** For each cut-out a blank filled with as many of it as go in, then with the others. */
+/** Orders in which a blank is filled: as the moves come, from the left, from below, from one corner. */
+const fillingOrders: readonly ((place: Place) => number)[] = [
+  () => 0,
+  ({ bounds }) => bounds.left,
+  ({ bounds }) => bounds.bottom,
+  ({ bounds }) => bounds.left + bounds.bottom,
+];
+
+/** For each cut-out, blanks filled with as many of it as go in, then with the others; the fullest first. */
 export function firstPatterns(task: PackingTask): Pattern[] {
   const all = task.places.map((_, index) => index);
   const wanted = task.cutOuts.map(({ count }) => count);
-  return task.cutOuts.map((_, kind) => {
-    const own = all.filter((index) => task.kinds[index] === kind);
-    const others = all.filter((index) => task.kinds[index] !== kind);
-    return filledFrom(task, [...own, ...others], wanted);
+  const patterns = fillingOrders.flatMap((order) => {
+    const ranks = task.places.map(order);
+    const sorted = [...all].sort((a, b) => (ranks[a] ?? 0) - (ranks[b] ?? 0));
+    return task.cutOuts.map((_, kind) => {
+      const own = sorted.filter((index) => task.kinds[index] === kind);
+      const others = sorted.filter((index) => task.kinds[index] !== kind);
+      return filledFrom(task, [...own, ...others], wanted);
+    });
   });
+  return patterns.sort((a, b) => b.length - a.length);
 }
 
 /** A packing without search: each pattern as often as it goes into what is wanted, then blanks filled first come, first served. */

@@ -1,0 +1,75 @@
+/** A blank with its cut-outs, seen from the front: the whole lattice, the infill that is made, and every saw line. */
+import { coarserRing } from '../geometry/coarser-ring.ts';
+import { centroidOf } from '../lattice/cell-classes.ts';
+import type { MarkedKinds } from '../shop/marked-kinds.ts';
+import { blanksUsed, type FilledBlank, type Place } from '../shop/nesting/cut-out.ts';
+import type { NestedBlank } from '../shop/nesting/nest-blanks.ts';
+import { drawPanel, ringOf } from './draw-panel.ts';
+import type { Drawing, DrawingLayer, DrawnText } from './drawing.ts';
+
+/** One drawing for each way in which blanks are filled; their names tell them apart where there are several. */
+export function drawBlank(nested: NestedBlank, kinds: MarkedKinds, title: string | null): Drawing[] {
+  const { blank, packing, laid } = nested;
+  return packing.blanks.flatMap((filled, index) => {
+    const made = laid[index];
+    if (!made) return [];
+    const drawing = drawPanel(made, kinds, title);
+    const name = packing.blanks.length > 1 ? `${blank.name}_${index + 1}` : blank.name;
+    return [
+      {
+        ...drawing,
+        name,
+        heading: `blank ${name}`,
+        layers: [...drawing.layers.filter(({ kind }) => kind !== 'outline'), sawLines(filled, blank.range)],
+        texts: filled.places.map(nameInPlace),
+        summary: [
+          `Blank ${name}, ${blank.width} × ${blank.height} mm, ${filled.count} to make`,
+          `${filled.places.length} cut-outs: ${wordsOf(filled)}`,
+          packingWords(nested),
+          ...drawing.summary.slice(1),
+        ],
+      },
+    ];
+  });
+}
+
+/** Cut-outs named once each with their number. */
+function wordsOf({ places }: FilledBlank): string {
+  const names = [...new Set(places.map(({ cutOut }) => cutOut.name))];
+  return names.map((name) => `${places.filter(({ cutOut }) => cutOut.name === name).length} × ${name}`).join(', ');
+}
+
+function packingWords({ packing }: NestedBlank): string {
+  const used = blanksUsed(packing);
+  if (used <= packing.bound) return `${used} in all, proven fewest`;
+  return `${used} in all; no packing into fewer than ${packing.bound} is ruled out`;
+}
+
+const sawLines = ({ places }: FilledBlank, range: NestedBlank['blank']['range']): DrawingLayer => ({
+  name: 'saw lines',
+  kind: 'note',
+  level: 0,
+  wood: null,
+  kinds: places.map(({ cutOut, rings, move }) => ({
+    mark: cutOut.name,
+    label: `saw line of ${cutOut.name}${move.mirrored ? ', sawn from the back' : ''}`,
+    rings: rings.map((ring) => ringOf(coarserRing(ring))),
+    placements: [0, 0, 0],
+    range,
+  })),
+});
+
+/** Height of the letters, mm. */
+const letterHeight = 7;
+
+function nameInPlace({ cutOut, rings, move }: Place): DrawnText {
+  const [outer] = rings;
+  const { x, y } = centroidOf(outer ?? []);
+  return {
+    x,
+    y,
+    size: letterHeight,
+    anchor: 'middle',
+    text: `${cutOut.name}${move.mirrored ? ', from the back' : ''}`,
+  };
+}
