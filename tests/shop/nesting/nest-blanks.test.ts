@@ -83,9 +83,9 @@ blank cast { grid squares  shape 190 x 150  turns 180  from_back  take shard 1 }
   const [nested] = analysis.blanks;
   const place = nested?.packing.blanks[0]?.places[0];
   const [cutOut] = nested?.cutOuts ?? [];
-  if (!place || !cutOut) throw new Error('nothing is placed');
+  if (!nested || !place || !cutOut) throw new Error('nothing is placed');
   const inPanel = cutOut.laid.pieces.flatMap((group) => [...group.placements()]).map(({ at }) => at);
-  const inBlank = nested?.laid.flatMap(({ pieces }) => pieces.flatMap((group) => [...group.placements()])) ?? [];
+  const inBlank = nested.laid.flatMap(({ pieces }) => pieces.flatMap((group) => [...group.placements()]));
   const back = undone(place.move);
   expect(inBlank).toHaveLength(inPanel.length);
   for (const { at } of inBlank) {
