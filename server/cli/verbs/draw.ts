@@ -70,7 +70,8 @@ const paperNames = Object.keys(paperSizes) as PaperName[];
 
 /** The paper of a template's sheets; asked for where nothing is tiled, it is WrongUsage. A chart has no size of wood for a DXF. */
 function paperFor(format: Format, { kind }: Subject, paper: string | undefined): PaperName {
-  if (format === 'dxf' && (kind === 'chart' || kind === 'blank')) throw new WrongUsage(`--as dxf draws what is cut, not a ${kind}`);
+  if (format === 'dxf' && (kind === 'chart' || kind === 'blank'))
+    throw new WrongUsage(`--as dxf draws what is cut, not a ${kind}`);
   if (paper !== undefined && (format !== 'pdf' || kind !== 'template')) {
     throw new WrongUsage('--paper is for --template NAME --as pdf');
   }
