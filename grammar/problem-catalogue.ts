@@ -9,7 +9,7 @@ interface CatalogueEntry {
 
 const entry = (code: string, severity: Severity): CatalogueEntry => ({ code, severity });
 
-/** 01xx text and syntax, 02xx names, 03xx quantities, 04xx grid and strips, 05xx motifs, 06xx outlines, 07xx panels, 08xx materials and money, 09xx the work. */
+/** 01xx text and syntax, 02xx names, 03xx quantities, 04xx grid and strips, 05xx motifs, 06xx outlines, 07xx panels, 08xx materials and money, 09xx the work, 10xx objects made of panels. */
 export const problemCatalogue = {
   unreadableCharacter: entry('LAP0101', 'error'),
   unexpectedWord: entry('LAP0102', 'error'),
@@ -76,6 +76,13 @@ export const problemCatalogue = {
   notPlaced: entry('LAP0903', 'error'),
   unknownStep: entry('LAP0904', 'error'),
   cutOutWithoutPlace: entry('LAP0905', 'error'),
+  bandWillNotBend: entry('LAP1001', 'warning'),
+  bandWithoutRoom: entry('LAP1002', 'warning'),
+  bandTooNarrow: entry('LAP1003', 'warning'),
+  insertOutsideMould: entry('LAP1004', 'error'),
+  insertAbovePour: entry('LAP1005', 'warning'),
+  boardLargerThanSheet: entry('LAP1006', 'error'),
+  pivotOutsideBoard: entry('LAP1007', 'warning'),
 } as const satisfies Record<string, CatalogueEntry>;
 
 export type ProblemName = keyof typeof problemCatalogue;

@@ -14,6 +14,7 @@ import type { LaidPanel } from './lattice/laid-panel.ts';
 import { stripProblems } from './lattice/strip-checks.ts';
 import { problemsHere } from './lattice/problems-here.ts';
 import type { MarkedKinds } from './shop/marked-kinds.ts';
+import { objectProblems } from './shop/object-problems.ts';
 import { textFingerprint } from './shop/text-fingerprint.ts';
 import { markKinds } from './shop/mark-kinds.ts';
 import { type NestedBlank, nestBlanks, withBlanks } from './shop/nesting/nest-blanks.ts';
@@ -56,6 +57,7 @@ export function analyse(text: string, place: SourcePlace = nowhere): Analysis {
     ...frameProblems(panels),
     ...benchProblems(design.benches, design.grids, panels),
     ...nested.problems,
+    ...objectProblems(design),
   ];
   const problems = inOrderOfPlace([...designProblems, ...problemsHere(latticeProblems, design.panels, files[0])]);
   return {

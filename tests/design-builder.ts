@@ -7,6 +7,7 @@ import type {
   Motif,
   MotifPiece,
   NodeReference,
+  Outline,
   Panel,
   PanelFill,
   PanelShape,
@@ -14,7 +15,8 @@ import type {
   StripStock,
   TipRule,
 } from '../server/design/design-model.ts';
-import type { Kit, Placement, Work, WorkPart } from '../server/design/work-model.ts';
+import type { ResinStock, SheetStock } from '../server/design/material-model.ts';
+import type { Band, Board, Kit, Placement, Pour, Work, WorkPart } from '../server/design/work-model.ts';
 import { circularArc } from '../server/geometry/flatten-path.ts';
 import type { Contour } from '../server/geometry/path.ts';
 import type { Point } from '../server/geometry/point.ts';
@@ -230,4 +232,75 @@ export function workOf(more: Partial<Work> = {}): Work {
 
 export function placementOf(part: WorkPart, at: Point, more: Partial<Placement> = {}): Placement {
   return { part, at, turn: 0, mirrored: false, layer: 0, range: nowhere, ...more };
+}
+
+export const outlineOf = (name: string, ...contours: Contour[]): Outline => ({ ...named(name), contours });
+
+/** An ellipse about the origin, semi-axes across and up. */
+export function ellipseContour(across: number, up: number): Contour {
+  const [east, west] = [
+    { x: across, y: 0 },
+    { x: -across, y: 0 },
+  ];
+  const half = { kind: 'arc', centre: { x: 0, y: 0 }, radiusX: across, radiusY: up, tilt: 0, sweep: 180 } as const;
+  return [
+    { ...half, from: east, to: west, startAngle: 0 },
+    { ...half, from: west, to: east, startAngle: 180 },
+  ];
+}
+
+export function bandOf(around: Panel | Outline, stock: StripStock, more: Partial<Band> = {}): Band {
+  return {
+    ...named('rim'),
+    around,
+    stock,
+    laminations: 1,
+    method: 'cold',
+    testedRadius: null,
+    corners: 'mitred',
+    overLength: 0,
+    overWidth: 0,
+    ...more,
+  };
+}
+
+export function resinOf(more: Partial<ResinStock> = {}): ResinStock {
+  return {
+    ...named('clear_resin'),
+    density: 1.1,
+    mix: { a: 2, b: 1, by: 'volume' },
+    partDensities: null,
+    deepestPour: null,
+    potLife: null,
+    recoat: null,
+    cure: null,
+    mixSize: null,
+    price: null,
+    ...more,
+  };
+}
+
+export function sheetOf(more: Partial<SheetStock> = {}): SheetStock {
+  return { ...named('birch_ply'), thickness: 6, sizes: [], density: 680, kerf: 2.4, margin: 0, ...more };
+}
+
+export function pourOf(mould: Pour['mould'], depths: readonly number[], more: Partial<Pour> = {}): Pour {
+  return {
+    ...named('stem'),
+    mould,
+    resin: resinOf(),
+    layers: depths.map((depth) => ({ colour: null, depth })),
+    inserts: [],
+    overfill: 0,
+    surfaced: 0,
+    sealCoat: 0,
+    waste: 0,
+    spareCastings: 0,
+    copies: 1,
+    ...more,
+  };
+}
+
+export function boardOf(outline: Outline, more: Partial<Board> = {}): Board {
+  return { ...named('back'), outline, sheet: sheetOf(), edge: { kind: 'square' }, pivot: null, copies: 1, ...more };
 }

@@ -117,7 +117,7 @@ function buildInsert(
     readFigureWithin(value, 'density', insertDensities, 'kg/m³', context),
   );
   if (!outline || from === null || to === null) return null;
-  if (from < to) return { outline, from, to, density };
+  if (from < to) return { outline, from, to, density, range: insert.range };
   const message = 'The insert ends below where it begins. Write the lower height first: `from 0 to 6`.';
   const range = { start: insert.from.range.start, end: insert.to.range.end };
   context.report(problemAt('outOfRange', range, message));

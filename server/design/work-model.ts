@@ -68,7 +68,9 @@ export interface Pour extends Named {
     readonly to: number;
     /** kg/m³. */
     readonly density: number | null;
+    readonly range: SourceRange;
   }[];
+  /** Poured above the layers: what stands over, and what surfacing takes off. Both are planed away again. */
   readonly overfill: number;
   readonly surfaced: number;
   /** mL/m² of every wetted wood face. */

@@ -1,6 +1,8 @@
 /** The shop plan out of what was laid out and counted: each section asked for in turn, and put together. */
 import type { Design } from '../design/design-model.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
+import { planBands } from './bands/plan-bands.ts';
+import { planBoards } from './boards/plan-boards.ts';
 import { cautionsFor } from './cautions.ts';
 import type { MarkedKinds } from './marked-kinds.ts';
 import type { NestedBlank } from './nesting/nest-blanks.ts';
@@ -13,12 +15,14 @@ import { planHanging } from './plan-hanging.ts';
 import { planKit } from './plan-kit.ts';
 import { planLabour, withTimes } from './plan-labour.ts';
 import { planMass } from './plan-mass.ts';
-import { planMill } from './plan-mill.ts';
+import { planMill, stocksOf } from './plan-mill.ts';
 import { planMovement } from './plan-movement.ts';
 import { planBench, planGrids, planPanel, planPiece, planStrip } from './plan-parts.ts';
 import { notchingBench, planSettings } from './plan-settings.ts';
 import { planSteps } from './plan-steps.ts';
 import { planStocks } from './plan-stocks.ts';
+import { castingsOf } from './pours/castings.ts';
+import { planPours } from './pours/plan-pours.ts';
 import type { ShopPlan } from './shop-plan.ts';
 import type { StockCutting } from './stock/plan-stock.ts';
 
@@ -59,13 +63,13 @@ export function buildPlan(planned: PlannedDesign, source: string, cuttings: read
     changes,
     byHand,
     stock,
-    mill: planMill(kinds, stock, bench),
+    mill: planMill(stocksOf(kinds, design.bands), stock, bench),
     sheets: [],
     frames: planFrames(panels, kinds),
     blanks: planBlanks(planned.blanks),
-    bands: [],
-    pours: [],
-    boards: [],
+    bands: planBands(design),
+    pours: planPours(castingsOf(design, planned.blanks)),
+    boards: planBoards(design),
     mass,
     hanging: planHanging(work, panels, mass),
     finish: planFinish(design, panels),

@@ -33,7 +33,7 @@ export function cautionsFor(design: Design, panels: readonly LaidPanel[]): Cauti
     'mill strips': strips.length + pieces.length > 0,
     'notch strips': strips.some(({ notches }) => notches.length > 0),
     'cut infill': pieces.length > 0,
-    pour: design.blanks.some(({ cast }) => cast !== null),
+    pour: design.blanks.some(({ cast }) => cast !== null) || design.pours.some(({ mould }) => mould.kind === 'blank'),
     'saw outlines': panels.some(({ panel }) => panel.edge === 'sawn'),
     'bend bands': design.bands.length > 0,
     'cast bodies': design.pours.some(({ mould }) => mould.kind !== 'blank'),

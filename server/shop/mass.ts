@@ -57,7 +57,7 @@ const sumOf = (masses: readonly (number | null)[]): number | null =>
   masses.reduce((sum, mass) => (sum === null || mass === null ? null : sum + mass), 0);
 
 /** A strip from the front, end 1 at x = 0. */
-const bar = (length: number, face: number): Polygon => [
+export const bar = (length: number, face: number): Polygon => [
   { x: 0, y: -face / 2 },
   { x: length, y: -face / 2 },
   { x: length, y: face / 2 },

@@ -1,4 +1,5 @@
 /** Sections of the shop plan about the objects made out of panels, and how they close, move, weigh and hang. */
+import type { BendMethod } from '../design/work-model.ts';
 
 /** Whether strips that cross the same neighbours agree: differences of settings against the fit. */
 export interface PlanClosing {
@@ -82,40 +83,113 @@ export interface PlanBlank {
   proven: boolean;
 }
 
+/** One length of band between two corners, walked with the work on the left. */
+export interface PlanBandRun {
+  /** From 1, in the order of fitting: hollows first. */
+  order: number;
+  from: [number, number];
+  to: [number, number];
+  ends: ('mitred' | 'laps' | 'butts' | 'scarfed')[];
+  smallestRadiusMm: number | null;
+  marks: string[];
+}
+
 export interface PlanBand {
   name: string;
   around: string;
-  laminations: { lengthMm: number }[];
+  stock: string;
+  /** Made in all: one for each panel, board or body it runs round. */
+  quantity: number;
+  /** From the sand line outward. `lengthMm` goes to the outer tips, all runs together; `cutMm` has scarf and over-length. */
+  laminations: { lengthMm: number; pieces: { mark: string; lengthMm: number; cutMm: number }[] }[];
+  /** Runs between corners. */
   parts: number;
+  runs: PlanBandRun[];
+  /** All laminations together. */
+  thicknessMm: number;
+  /** Front to back, of the strip and of the finished edge (null where nothing has the outline). */
+  widthMm: number;
+  edgeMm: number | null;
+  method: BendMethod;
+  /** To the middle of the lamination that bends most; null where all is straight. */
   smallestRadiusMm: number | null;
   limitMm: number | null;
-  grade: 'bends' | 'try' | 'will not bend';
+  limitFrom: 'tested' | 'strength of the wood' | null;
+  grade: 'bends' | 'try' | 'will not bend' | 'not tested';
+  /** Where it bends most, and how thick a lamination may be that would bend there. */
+  worst: {
+    xMm: number;
+    yMm: number;
+    side: 'bulge' | 'hollow';
+    lamination: number;
+    bendsAtMm: number | null;
+  } | null;
+  /** The caul is cut this far outside the finished line: its pad. */
+  caulOutMm: number;
+  notes: string[];
 }
 
+/** One layer of all castings together, what stays in the cups counted in. */
 export interface PlanPourLayer {
   resin: string;
+  colour: string | null;
   depthMm: number;
+  /** With what is planed away again, on the uppermost layer. */
+  pouredMm: number;
   volumeMl: number;
+  massG: number;
+  /** Null where only densities of the parts could tell, and they are not stated. */
+  partA_mL: number | null;
+  partB_mL: number | null;
   partA_g: number | null;
   partB_g: number | null;
   mixes: number;
+  /** Hours after the layer below; null for the lowest, or where the resin states none. */
   recoatFromH: number | null;
   recoatToH: number | null;
+  /** Hours after the first layer at which it can be poured at the earliest. */
+  earliestH: number | null;
 }
 
 export interface PlanPour {
   name: string;
+  /** A body in a mould of its own, or a lattice blank. */
+  kind: 'body' | 'blank';
+  resin: string;
+  /** Made in all, spares counted in. */
+  castings: number;
+  spare: number;
+  finishedMm: number;
+  pouredMm: number;
   layers: PlanPourLayer[];
+  /** For all castings. */
   sealMl: number;
+  /** For one casting; null where a density is not known. */
   holdDownG: number | null;
+  notes: string[];
 }
 
 export interface PlanBoard {
   name: string;
   sheet: string;
+  thicknessMm: number;
   copies: number;
+  /** Over all copies of the work. */
+  quantity: number;
   widthMm: number;
   heightMm: number;
+  /** Of one face. */
   areaMm2: number;
+  perimeterMm: number;
+  edgeAreaMm2: number;
+  /** One board; null where the density is not known. */
   massG: number | null;
+  edge: 'square' | 'chamfer' | 'round';
+  edgeSizeMm: number | null;
+  /** The piece it is sawn from: square for a round or oval one. */
+  blankMm: [number, number];
+  /** Where a trammel turns, in the board's own frame. */
+  pivot: { xMm: number; yMm: number } | null;
+  /** From the pencil to the pivot, or to both runners; null where no trammel draws it. */
+  trammel: { kind: 'circle' | 'ellipse'; settingsMm: number[] } | null;
 }

@@ -88,9 +88,10 @@ function materialsOf(design: Design, { stock, mill, sheets, finish, pours }: Pri
     money: moneyOf(cost, currency),
   }));
   const poured = design.resins.flatMap((resin): MaterialCost[] => {
-    const layers = pours.flatMap((pour) => pour.layers).filter((layer) => layer.resin === resin.name);
-    if (layers.length === 0) return [];
-    const mass = sum(layers.map(({ volumeMl }) => volumeMl)) * resin.density;
+    const own = pours.filter((pour) => pour.resin === resin.name);
+    if (own.length === 0) return [];
+    const mass =
+      sum(own.flatMap(({ sealMl, layers }) => [sealMl, ...layers.map(({ volumeMl }) => volumeMl)])) * resin.density;
     return [
       {
         what: `resin ${resin.name}`,

@@ -82,7 +82,7 @@ function unitsOf(per: LabourRate['per'], step: string, plan: CountedPlan): numbe
     case 'cell':
       return sum(plan.panels.map(({ quantity, cells }) => quantity * sum(cells.map(({ needed }) => needed))));
     case 'mix':
-      return plan.copies * sum(plan.pours.map(({ layers }) => sum(layers.map(({ mixes }) => mixes))));
+      return sum(plan.pours.map(({ layers }) => sum(layers.map(({ mixes }) => mixes))));
     case 'metre':
       return metresOf(step, plan);
   }
@@ -94,7 +94,8 @@ function metresOf(step: string, plan: CountedPlan): number {
     return sum(plan.panels.map(({ quantity, perimeterMm }) => quantity * perimeterMm)) / 1000;
   if (step === 'bend bands')
     return (
-      (plan.copies * sum(plan.bands.map(({ laminations }) => sum(laminations.map(({ lengthMm }) => lengthMm))))) / 1000
+      sum(plan.bands.map(({ quantity, laminations }) => quantity * sum(laminations.map(({ lengthMm }) => lengthMm)))) /
+      1000
     );
   return sum(plan.stock.map(({ stickMm }) => stickMm)) / 1000;
 }

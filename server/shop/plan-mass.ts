@@ -50,15 +50,15 @@ function boardPart({ name, outline, sheet, copies }: Board): PlanMassPart {
 /** Resin of 1 g/mL weighs as much a volume as 1000 kg/m³. */
 const kilogramsPerCubicMetre = 1000;
 
-/** Layers less what surfacing takes, less the inserts as far as they stand in it; inserts weigh where their density is known. */
-function castPart({ name, mould, resin, layers, inserts, surfaced, copies }: Pour): PlanMassPart {
+/** Layers less the inserts as far as they stand in them; inserts weigh where their density is known. */
+function castPart({ name, mould, resin, layers, inserts, copies }: Pour): PlanMassPart {
   const area =
     mould.kind === 'outline'
       ? sum(mould.outline.contours.map(contourArea))
       : mould.kind === 'rectangle'
         ? mould.width * mould.height
         : 0;
-  const depth = sum(layers.map((layer) => layer.depth)) - surfaced;
+  const depth = sum(layers.map((layer) => layer.depth));
   const bodies = inserts.map(({ outline, from, to, density }) => ({
     volume: sum(outline.contours.map(contourArea)) * Math.max(0, Math.min(to, depth) - Math.max(from, 0)),
     density,

@@ -1,6 +1,7 @@
 /** How each strip stock is brought to its section: how many sticks to mill, and from which boards. Lengths mm. */
 import type { Bench, StripStock } from '../design/design-model.ts';
 import type { BoardStock } from '../design/material-model.ts';
+import type { Band } from '../design/work-model.ts';
 import { sum } from '../geometry/numbers.ts';
 import { arithmeticTolerance } from '../geometry/tolerance.ts';
 import type { MarkedKinds } from './marked-kinds.ts';
@@ -21,20 +22,26 @@ const grainRules: readonly string[] = [
   'growth rings at one slant through a whole run, so that all strips move alike',
 ];
 
-/** Every stock that strips or infill are made of, in the order met. */
-export function stocksOf({ strips, pieces }: MarkedKinds): StripStock[] {
+/** Every stock that strips, infill or bands are made of, in the order met. */
+export function stocksOf({ strips, pieces }: MarkedKinds, bands: readonly Band[]): StripStock[] {
   const met = [
     ...strips.flatMap(({ groups }) => groups.map(({ group }) => group.stock)),
     ...pieces.map(({ shape }) => shape.stock),
+    ...bands.map(({ stock }) => stock),
   ];
   return met.filter((stock, index) => met.findIndex(({ name }) => name === stock.name) === index);
 }
 
-export const planMill = (kinds: MarkedKinds, stocks: readonly PlanStock[], bench: Bench | null): PlanMill[] =>
-  stocksOf(kinds).map((stock) =>
+/** How each of `stocks` is milled; `cuttings` tell how many sticks of it are needed. */
+export const planMill = (
+  stocks: readonly StripStock[],
+  cuttings: readonly PlanStock[],
+  bench: Bench | null,
+): PlanMill[] =>
+  stocks.map((stock) =>
     millOf(
       stock,
-      stocks.find((plan) => plan.stock === stock.name),
+      cuttings.find((plan) => plan.stock === stock.name),
       bench,
     ),
   );

@@ -59,7 +59,7 @@ function isNeeded(step: JobStep, { design, panels }: PlannedDesign): boolean {
       return panels.some(({ pieces }) => pieces.length > 0);
     case 'pour':
     case 'flatten':
-      return design.blanks.some(({ cast }) => cast !== null);
+      return pouredIntoBlanks(design);
     case 'register templates':
       return panels.some((laid) => isSawn(laid) && laid.panel.shape.kind === 'outline');
     case 'saw outlines':
@@ -84,5 +84,9 @@ function isNeeded(step: JobStep, { design, panels }: PlannedDesign): boolean {
       return false;
   }
 }
+
+/** Casts of lattice blanks, by the blank's own word or by a pour of theirs. */
+const pouredIntoBlanks = ({ blanks, pours }: PlannedDesign['design']): boolean =>
+  blanks.some(({ cast }) => cast !== null) || pours.some(({ mould }) => mould.kind === 'blank');
 
 const isSawn = ({ panel, strips }: LaidPanel): boolean => panel.edge === 'sawn' && strips.length > 0;

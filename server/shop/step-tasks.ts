@@ -1,10 +1,13 @@
 /** What is done in each step, a line a task, with the figures that the bench asks for next. */
 import { sum } from '../geometry/numbers.ts';
 import type { PlannedDesign } from './build-plan.ts';
+import { bandTasks } from './bands/band-tasks.ts';
+import { boardTasks } from './boards/board-tasks.ts';
 import type { JobStep } from './job-steps.ts';
 import { motifsOfPanels, fittingText } from './fitting-order.ts';
 import { notchingBench } from './plan-settings.ts';
 import { assembleTasks, infillTasks, lengthTasks, measureTasks, millTasks, notchTasks } from './lattice-tasks.ts';
+import { pourTasks } from './pours/pour-tasks.ts';
 import { counted, mm, type TaskFigures } from './task-words.ts';
 
 /** The tasks of one step of this design; a step that only has settings may have none. */
@@ -39,25 +42,23 @@ export function tasksOf(step: JobStep, planned: PlannedDesign, plan: TaskFigures
     case 'fill the lattice':
       return motifsOfPanels(planned.panels).map(fittingText);
     case 'pour':
-      return ['Seal the wood, hold the lattice down, and pour as the table of pours says.'];
+      return plan.pours.filter(({ kind }) => kind === 'blank').flatMap(pourTasks);
     case 'flatten':
-      return ['Flatten both faces to the finished depth.'];
+      return plan.pours
+        .filter(({ kind }) => kind === 'blank')
+        .map(
+          ({ name, pouredMm, finishedMm }) => `${name}: flatten both faces, ${mm(pouredMm)} becomes ${mm(finishedMm)}.`,
+        );
     case 'register templates':
       return ['Lay each template on the real lattice by its three numbered nodes.'];
     case 'saw outlines':
       return sawTasks(planned);
     case 'bend bands':
-      return planned.design.bands.map(
-        ({ name, laminations }) => `${name}: ${counted(laminations, 'lamination')}, hollows first.`,
-      );
+      return plan.bands.flatMap(bandTasks);
     case 'cast bodies':
-      return planned.design.pours
-        .filter(({ mould }) => mould.kind !== 'blank')
-        .map(({ name, layers }) => `${name}: ${counted(layers.length, 'layer')}.`);
+      return plan.pours.filter(({ kind }) => kind === 'body').flatMap(pourTasks);
     case 'cut boards':
-      return planned.design.boards.map(
-        ({ name, sheet, copies }) => `${name}: ${copies * plan.copies} of ${sheet.name}, ${mm(sheet.thickness)} thick.`,
-      );
+      return plan.boards.flatMap(boardTasks);
     case 'fit shapes':
       return ['Lay the parts out dry; scribe one against the other with extra left, and take it off in small bites.'];
     case 'finish':

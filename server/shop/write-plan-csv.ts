@@ -1,6 +1,7 @@
 /** The shop plan as tables for a spreadsheet: one file a kind of thing, the same figures as the JSON. */
 import { csvTable } from './csv-table.ts';
 import { cellColumns, notchColumns, panelColumns, pieceColumns, stripColumns } from './csv/parts-columns.ts';
+import { bandColumns, bandRows, boardColumns, pourColumns, pourRows } from './csv/object-columns.ts';
 import {
   cautionColumns,
   costColumns,
@@ -26,6 +27,9 @@ export const planCsvFiles = [
   'settings.csv',
   'stock.csv',
   'mill.csv',
+  'bands.csv',
+  'pours.csv',
+  'boards.csv',
   'steps.csv',
   'labour.csv',
   'cost.csv',
@@ -49,6 +53,9 @@ export function writePlanCsv(plan: ShopPlan): Record<(typeof planCsvFiles)[numbe
     'settings.csv': csvTable(settingColumns, plan.settings),
     'stock.csv': csvTable(cutColumns, cutRows(plan)),
     'mill.csv': csvTable(millColumns, plan.mill),
+    'bands.csv': csvTable(bandColumns, bandRows(plan)),
+    'pours.csv': csvTable(pourColumns, pourRows(plan)),
+    'boards.csv': csvTable(boardColumns, plan.boards),
     'steps.csv': csvTable(stepColumns, plan.steps),
     'labour.csv': csvTable(labourColumns, plan.labour.lines),
     'cost.csv': csvTable(costColumns(plan.cost.currency), plan.cost.lines),

@@ -2,6 +2,7 @@
 import type { ShopPlan } from './shop-plan.ts';
 import { halfDegrees, millimetres, section } from './text/figures-text.ts';
 import { notchLines, panelColumns, pieceColumns, spareLines, stripColumns } from './text/parts-text.ts';
+import { bandsText, boardColumns, poursText } from './text/object-text.ts';
 import { stepsText } from './text/steps-text.ts';
 import { closingText, costText, kitText, massText, movementText, timeText } from './text/work-text.ts';
 import { textTable } from './text-table.ts';
@@ -22,6 +23,9 @@ export function writePlanText(plan: ShopPlan): string {
     ...section('Infill pieces', textTable(pieceColumns, plan.pieces)),
     ...section('Notches of lapped infill', lapped.map(notchLines).join('\n')),
     ...section('Steps', stepsText(plan, 'after measuring')),
+    ...section('Bands', bandsText(plan)),
+    ...section('Castings', poursText(plan)),
+    ...section('Boards', textTable(boardColumns, plan.boards)),
     ...section('Spares', spareLines([...plan.strips, ...plan.pieces])),
     ...section('The class', kitText(plan)),
     ...section('Weight', massText(plan)),

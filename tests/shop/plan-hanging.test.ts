@@ -104,9 +104,9 @@ describe('the mass of the work', () => {
       resin,
       layers: [
         { colour: null, depth: 6 },
-        { colour: null, depth: 6.5 },
+        { colour: null, depth: 6 },
       ],
-      inserts: [{ outline: box(20, 10), from: 0, to: 20, density: 0 }],
+      inserts: [{ outline: box(20, 10), from: 0, to: 20, density: 0, range: { start: 0, end: 0 } }],
       overfill: 0,
       surfaced: 0.5,
       sealCoat: 0,

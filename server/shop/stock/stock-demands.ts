@@ -1,15 +1,25 @@
 /** What is to be cut from sticks for a plan: every strip, and every infill blank with what is pared off it. Lengths mm. */
+import type { Design } from '../../design/design-model.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
+import { bandDemands } from '../bands/band-demands.ts';
 import { keysOf } from '../jigs/key-share.ts';
 import type { MarkedKinds, MarkedPiece } from '../marked-kinds.ts';
 import { frameDemands } from '../plan-frames.ts';
 import type { StockDemand } from './plan-stock.ts';
 
-/** Everything of a design that is cut from sticks: strips, infill blanks and the members of frames. */
-export const cuttingDemands = (
-  { kinds, panels }: { readonly kinds: MarkedKinds; readonly panels: readonly LaidPanel[] },
-  trim: number,
-): StockDemand[] => [...stockDemands(kinds, trim), ...frameDemands(panels, kinds)];
+/** What is known of a design when its sticks are cut. */
+interface CutDesign {
+  readonly design: Design;
+  readonly kinds: MarkedKinds;
+  readonly panels: readonly LaidPanel[];
+}
+
+/** Everything of a design that is cut from sticks: strips, infill blanks, the members of frames, and bands. */
+export const cuttingDemands = ({ design, kinds, panels }: CutDesign, trim: number): StockDemand[] => [
+  ...stockDemands(kinds, trim),
+  ...frameDemands(panels, kinds),
+  ...bandDemands(design),
+];
 
 /** `trim` is what an infill blank is longer than its piece at each end. */
 export const stockDemands = ({ strips, pieces }: MarkedKinds, trim: number): StockDemand[] => [

@@ -7,7 +7,11 @@ import type { Wood } from './wood.ts';
  * knots and short grain break earlier: a sample bend decides, and the maker's own tested radius goes first.
  */
 export const coldBendingLimit = ({ rupture, elasticity }: Wood, thickness: number): number =>
-  (thickness * elasticity.value * 1000) / (2 * rupture.value);
+  coldBendingRadius(thickness, rupture.value, elasticity.value);
+
+/** The same from figures that a file may state: rupture in MPa, elasticity in GPa. */
+export const coldBendingRadius = (thickness: number, rupture: number, elasticity: number): number =>
+  (thickness * elasticity * 1000) / (2 * rupture);
 
 /** Strain of the outer fibre, as a fraction, of a strip of `thickness` bent to `radius`. */
 export const outerStrain = (thickness: number, radius: number): number => thickness / (2 * radius);

@@ -1,0 +1,30 @@
+/** What is done to pour one casting. Volumes mL, masses g, times h. */
+import type { PlanPour, PlanPourLayer } from '../object-sections.ts';
+import { counted, mm } from '../task-words.ts';
+
+export function pourTasks({ name, castings, spare, layers, sealMl, holdDownG, finishedMm, notes }: PlanPour): string[] {
+  const spares = spare === 0 ? '' : `, ${counted(spare, 'spare')} among them`;
+  return [
+    `${name}: ${counted(castings, 'casting')}${spares}, ${mm(finishedMm)} deep when finished.`,
+    ...notes.map((note) => `${name}: ${note}`),
+    ...(sealMl > 0 ? [`${name}: ${sealMl.toFixed(0)} mL for the seal coat.`] : []),
+    ...(holdDownG === null
+      ? [`${name}: what holds it down against floating is not known, a density is missing.`]
+      : holdDownG > 0
+        ? [`${name}: hold each down with ${Math.ceil(holdDownG)} g or more, or it floats.`]
+        : []),
+    ...layers.map((layer, index) => `${name}, ${layerText(layer, index + 1)}`),
+  ];
+}
+
+function layerText(layer: PlanPourLayer, number: number): string {
+  const { colour, pouredMm, volumeMl, massG, mixes, recoatFromH, recoatToH } = layer;
+  const measured = partsText('mL', layer.partA_mL, layer.partB_mL);
+  const weighed = partsText('g', layer.partA_g, layer.partB_g);
+  const window =
+    recoatFromH === null || recoatToH === null ? '' : `, ${recoatFromH} to ${recoatToH} h after the layer below`;
+  return `layer ${number}${colour === null ? '' : ` ${colour}`}: ${mm(pouredMm)} deep, ${volumeMl.toFixed(0)} mL or ${massG.toFixed(0)} g in ${counted(mixes, 'mix', 'mixes')}${measured}${weighed}${window}.`;
+}
+
+const partsText = (unit: string, a: number | null, b: number | null): string =>
+  a === null || b === null ? '' : `; A ${a.toFixed(1)} and B ${b.toFixed(1)} ${unit}`;

@@ -1,0 +1,74 @@
+/** Bands, castings and boards in words. */
+import type { PlanBand, PlanBoard, PlanPourLayer } from '../object-sections.ts';
+import type { ShopPlan } from '../shop-plan.ts';
+import { textTable, type Column } from '../text-table.ts';
+import { millimetres, optional } from './figures-text.ts';
+
+/** One piece of band, as it is cut. */
+interface BandLine {
+  readonly band: PlanBand;
+  readonly mark: string;
+  readonly lengthMm: number;
+  readonly cutMm: number;
+}
+
+const bandColumns: readonly Column<BandLine>[] = [
+  { title: 'mark', cell: ({ mark }) => mark },
+  { title: 'stock', cell: ({ band }) => band.stock },
+  { title: 'to the tips', right: true, cell: ({ lengthMm }) => millimetres(lengthMm) },
+  { title: 'cut', right: true, cell: ({ cutMm }) => millimetres(cutMm) },
+  { title: 'make', right: true, cell: ({ band }) => String(band.quantity) },
+];
+
+export function bandsText({ bands }: ShopPlan): string {
+  if (bands.length === 0) return '';
+  const lines = bands.flatMap((band) =>
+    band.laminations.flatMap(({ pieces }) => pieces.map((piece): BandLine => ({ band, ...piece }))),
+  );
+  const heads = bands.map(
+    ({ name, around, method, grade, smallestRadiusMm, limitMm, limitFrom }) =>
+      `${name} round ${around}, bent ${method}: tightest ${optional(smallestRadiusMm) || 'straight'}, limit ${limitMm === null ? 'not known' : `${millimetres(limitMm)} (${limitFrom ?? ''})`}: ${grade}`,
+  );
+  return [textTable(bandColumns, lines), '', ...heads].join('\n');
+}
+
+/** One layer, with the casting it belongs to. */
+interface LayerLine extends PlanPourLayer {
+  readonly name: string;
+  readonly layer: number;
+}
+
+const tenths = (value: number | null): string => (value === null ? '' : value.toFixed(1));
+
+const layerColumns: readonly Column<LayerLine>[] = [
+  { title: 'casting', cell: ({ name }) => name },
+  { title: 'layer', right: true, cell: ({ layer }) => String(layer) },
+  { title: 'colour', cell: ({ colour }) => colour ?? '' },
+  { title: 'deep', right: true, cell: ({ pouredMm }) => millimetres(pouredMm) },
+  { title: 'mL', right: true, cell: ({ volumeMl }) => tenths(volumeMl) },
+  { title: 'g', right: true, cell: ({ massG }) => tenths(massG) },
+  { title: 'A mL', right: true, cell: ({ partA_mL }) => tenths(partA_mL) },
+  { title: 'B mL', right: true, cell: ({ partB_mL }) => tenths(partB_mL) },
+  { title: 'A g', right: true, cell: ({ partA_g }) => tenths(partA_g) },
+  { title: 'B g', right: true, cell: ({ partB_g }) => tenths(partB_g) },
+  { title: 'mixes', right: true, cell: ({ mixes }) => String(mixes) },
+];
+
+/** All castings of the edition together. */
+export function poursText({ pours }: ShopPlan): string {
+  const lines = pours.flatMap(({ name, layers }) =>
+    layers.map((layer, index): LayerLine => ({ name, layer: index + 1, ...layer })),
+  );
+  return textTable(layerColumns, lines);
+}
+
+export const boardColumns: readonly Column<PlanBoard>[] = [
+  { title: 'board', cell: ({ name }) => name },
+  { title: 'sheet', cell: ({ sheet }) => sheet },
+  { title: 'thick', right: true, cell: ({ thicknessMm }) => millimetres(thicknessMm) },
+  { title: 'width', right: true, cell: ({ widthMm }) => millimetres(widthMm) },
+  { title: 'height', right: true, cell: ({ heightMm }) => millimetres(heightMm) },
+  { title: 'saw from', cell: ({ blankMm }) => blankMm.map(millimetres).join(' × ') },
+  { title: 'trammel', cell: ({ trammel }) => trammel?.settingsMm.map(millimetres).join(' and ') ?? '' },
+  { title: 'make', right: true, cell: ({ quantity }) => String(quantity) },
+];
