@@ -17,6 +17,8 @@ import { panelPage } from '../drawing/panel-page.ts';
 import { pieceMember } from '../drawing/piece-views.ts';
 import { stockText } from '../drawing/sheet-facts.ts';
 import { buildTemplate, templateNames, templateSubject } from '../drawing/template/build-template.ts';
+import { fromBack } from '../drawing/template/from-back.ts';
+import type { Template } from '../drawing/template/template.ts';
 import { tiledTemplate } from '../drawing/template/tiled-template.ts';
 import { wholeTemplate } from '../drawing/template/whole-template.ts';
 import { writeSvg } from '../drawing/write-svg.ts';
@@ -29,22 +31,30 @@ export const subjectOptions = {
   chart: { type: 'string' },
   blank: { type: 'string' },
   template: { type: 'string' },
+  'from-back': { type: 'boolean' },
 } as const;
 
 /** What is to be drawn; a panel without a name is the only one there is. */
 export type Subject =
   | { readonly kind: 'panel'; readonly name: string | undefined }
-  | { readonly kind: 'piece' | 'chart' | 'blank' | 'template'; readonly name: string };
+  | { readonly kind: 'piece' | 'chart' | 'blank'; readonly name: string }
+  | { readonly kind: 'template'; readonly name: string; readonly seenFrom: Template['seenFrom'] };
+
+type SubjectName = Exclude<keyof typeof subjectOptions, 'from-back'>;
 
 /** The one subject that the options name; more than one is WrongUsage. */
-export function subjectOf(values: Partial<Record<keyof typeof subjectOptions, string>>): Subject {
-  const named = (['piece', 'chart', 'blank', 'template'] as const).flatMap((kind) => {
+export function subjectOf(values: Partial<Record<SubjectName, string>> & { readonly 'from-back'?: boolean }): Subject {
+  const fromBack = values['from-back'] ?? false;
+  const named = (['piece', 'chart', 'blank'] as const).flatMap((kind): Subject[] => {
     const name = values[kind];
     return name === undefined ? [] : [{ kind, name }];
   });
-  if (named.length + (values.panel === undefined ? 0 : 1) > 1)
+  const { panel, template } = values;
+  if (template !== undefined) named.push({ kind: 'template', name: template, seenFrom: fromBack ? 'back' : 'front' });
+  if (named.length + (panel === undefined ? 0 : 1) > 1)
     throw new WrongUsage('give only one of --panel, --piece, --chart, --blank and --template');
-  return named[0] ?? { kind: 'panel', name: values.panel };
+  if (fromBack && template === undefined) throw new WrongUsage('--from-back is for --template NAME');
+  return named[0] ?? { kind: 'panel', name: panel };
 }
 
 /** A drawing before it has a format: the panel's SVG has patterns of its own, which a page does not know. */
@@ -66,7 +76,7 @@ const ofPage = (page: PageFile, dxf: Picture['dxf']): Picture => ({
 export function drawnSubject(analysis: Analysis, subject: Subject, source: string): Picture | null {
   if (subject.kind === 'piece') return drawnPiece(analysis, subject.name, source);
   if (subject.kind === 'blank') return drawnBlank(analysis, subject.name, source);
-  if (subject.kind === 'template') return drawnTemplate(analysis, subject.name, source);
+  if (subject.kind === 'template') return drawnTemplate(analysis, subject, source);
   const laid = chosenPanel(analysis, subject.name);
   if (!laid) return null;
   if (subject.kind === 'chart') return ofPage(drawChart(analysis, laid, source), null);
@@ -117,12 +127,17 @@ function drawnBlank({ blanks, kinds, design, incomplete }: Analysis, name: strin
   );
 }
 
-function drawnTemplate(analysis: Analysis, name: string, source: string): Picture | null {
+function drawnTemplate(
+  analysis: Analysis,
+  { name, seenFrom }: Extract<Subject, { kind: 'template' }>,
+  source: string,
+): Picture | null {
   const { design, panels, incomplete } = analysis;
   const subject = templateSubject(design, name);
   const broken = subject?.kind === 'panel' && !panels.some(({ panel }) => panel === subject.panel);
   if (subject && !broken) {
-    const template = buildTemplate(analysis, subject, source);
+    const front = buildTemplate(analysis, subject, source);
+    const template = seenFrom === 'back' ? fromBack(front) : front;
     return {
       svg: (typefaces) => writePageSvg(wholeTemplate(template, typefaces)),
       pages: (typefaces, paper) => tiledTemplate(template, paper, design.units, typefaces),

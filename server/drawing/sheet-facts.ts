@@ -42,5 +42,6 @@ export function stockText({ name, wood, face, depth }: StripStock, units: Length
 
 function gridLine(grid: Grid, figure: (millimetres: number) => string): string {
   const sections = new Set(grid.families.map(({ stock }) => `${figure(stock.face)} × ${figure(stock.depth)}`));
-  return `grid ${grid.name}: side ${figure(grid.side)}, strips ${[...sections].join(' and ')}, fit ${grid.fit.toFixed(2)}`;
+  const measured = grid.measured ? ` as drawn, ten sides ${figure(10 * grid.measured.side)} as measured` : '';
+  return `grid ${grid.name}: side ${figure(grid.side)}${measured}, strips ${[...sections].join(' and ')}, fit ${grid.fit.toFixed(2)}`;
 }

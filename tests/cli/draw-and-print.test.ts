@@ -40,7 +40,7 @@ describe('draw', () => {
   test('draws one thing at a time', async () => {
     const { code, errors } = await draw(file, '--piece', 'A', '--chart', 'star');
     expect(code).toBe(2);
-    expect(errors).toContain('only one of --panel, --piece, --chart and --template');
+    expect(errors).toContain('only one of --panel, --piece, --chart, --blank and --template');
   });
 
   test('--template draws an outline or a panel to cut by, and names what there is', async () => {
@@ -48,6 +48,8 @@ describe('draw', () => {
     const { code, errors } = await draw(file, '--template', 'moon');
     expect(code).toBe(2);
     expect(errors).toContain('no outline, panel or board is called moon; there is');
+    expect((await draw(file, '--template', 'star', '--from-back')).output).toContain('seen from the back');
+    expect((await draw(file, '--from-back')).errors).toContain('--from-back is for --template');
   });
 
   test('--as dxf writes what is cut, and no chart', async () => {
@@ -58,7 +60,9 @@ describe('draw', () => {
     ]) {
       expect((await draw(file, ...subject, '--as', 'dxf')).output).toMatch(/^ {2}0\r\nSECTION\r\n[^]*EOF\r\n$/);
     }
-    expect((await draw(file, '--chart', 'star', '--as', 'dxf')).errors).toContain('not a chart');
+    expect((await draw(file, '--chart', 'star', '--as', 'dxf')).errors).toContain(
+      '--as dxf is for panels, pieces, strips and templates',
+    );
   });
 });
 

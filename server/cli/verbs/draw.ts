@@ -21,7 +21,7 @@ type Format = (typeof formats)[number];
 export const draw: Verb = {
   summary: 'draw a panel at full size, a piece with its dimensions, a placement chart, or a template to cut by',
   help: `halflap draw FILE [--panel NAME | --piece MARK | --chart NAME | --blank NAME | --template NAME]
-             [--as svg|pdf|png|dxf] [--paper A4|A3|letter|tabloid] [-o PATH] [--force]
+             [--as svg|pdf|png|dxf] [--paper A4|A3|letter|tabloid] [--from-back] [-o PATH] [--force]
 
 Draws one panel, seen from the front, one drawn millimetre to the millimetre. Every strip and every
 piece is a path of its own that carries its mark. Problems of the file go to standard error; the
@@ -35,6 +35,7 @@ exit code is 1 if there are errors among them.
   --blank NAME        a blank with the cut-outs that are sawn from it, instead
   --template NAME     an outline, panel or board to cut by instead: finished, sand and saw line, the
                       middles of the strips, three numbered nodes to lay it on the lattice as measured
+  --from-back         the template as it is laid on the back
   --as FORMAT         svg, png (200 dots an inch), dxf (release 12, millimetres, a layer for each kind of
                       line), or pdf: one page as large as the drawing, but a template on sheets to glue
   --paper NAME        of a template's sheets, A4 if nothing is said; print them at 100 %, not fitted
@@ -68,7 +69,7 @@ ${outputHelp}`,
 
 const paperNames = Object.keys(paperSizes) as PaperName[];
 
-/** The paper of a template's sheets; asked for where nothing is tiled, it is WrongUsage. A chart has no size of wood for a DXF. */
+/** The paper of a template's sheets; asked for where nothing is tiled, it is WrongUsage. */
 function paperFor(format: Format, { kind }: Subject, paper: string | undefined): PaperName {
   if (format === 'dxf' && (kind === 'chart' || kind === 'blank'))
     throw new WrongUsage(`--as dxf draws what is cut, not a ${kind}`);
@@ -79,7 +80,10 @@ function paperFor(format: Format, { kind }: Subject, paper: string | undefined):
 }
 
 async function written(picture: Picture, format: Format, paper: PaperName): Promise<string | Uint8Array> {
-  if (format === 'dxf' && picture.dxf) return writeDxf(picture.dxf());
+  if (format === 'dxf') {
+    if (picture.dxf === null) throw new WrongUsage('--as dxf is for panels, pieces, strips and templates');
+    return writeDxf(picture.dxf());
+  }
   const typefaces = await loadTypefaces();
   if (format === 'pdf') return writePdf(picture.pages(typefaces, paper), typefaces);
   return format === 'png' ? writePng(picture.svg(typefaces), typefaces) : picture.svg(typefaces);

@@ -73,7 +73,11 @@ export function buildTemplate(drawn: DrawnDesign, subject: TemplateSubject, sour
     ground,
     bounds,
     origin: facts.origin,
-    assumptions: [...facts.assumptions, ...(lines ? [distanceText(lines, figure)] : [])],
+    assumptions: [
+      ...facts.assumptions,
+      ...(lines ? [distanceText(lines, figure)] : []),
+      ...(panel ? handText(design, panel) : []),
+    ],
     check: checkText(marks, finished, figure, unit),
   };
 }
@@ -107,13 +111,15 @@ function linesOf(design: Design, subject: TemplateSubject): ThreeLines {
   return threeLines(contoursOf(measuredPart(subject)), bandThickness(design, panel), sawAllowance(design, panel));
 }
 
-function shownLines({ finished, sand, saw, bandMm }: ThreeLines): TemplateLine[] {
-  const all: TemplateLine[] = [
-    { kind: 'saw', contours: saw },
+/** The finished line is the outermost where bands are thicker than what the saw leaves. */
+function shownLines({ finished, sand, saw, bandMm, allowanceMm }: ThreeLines): TemplateLine[] {
+  const [edge, cut, inner] = [
     { kind: 'finished', contours: finished },
+    { kind: 'saw', contours: saw },
     { kind: 'sand', contours: sand },
-  ];
-  return bandMm === 0 ? all.slice(0, 2) : all;
+  ] as const;
+  if (bandMm === 0) return [cut, edge];
+  return bandMm > allowanceMm ? [edge, cut, inner] : [cut, edge, inner];
 }
 
 function marksOf(
@@ -136,6 +142,16 @@ function distanceText({ bandMm, allowanceMm }: ThreeLines, figure: PaperLength):
   const saw = `saw line ${figure(allowanceMm)} outside`;
   if (bandMm === 0) return `no band: sand to the finished line; ${saw} it`;
   return `sand line ${figure(bandMm)} inside the finished line, for the bands; ${saw} the sand line`;
+}
+
+/** Mirrored places of the panel in the work: a cut-out for them is turned over. */
+function handText({ work }: Design, panel: Panel): string[] {
+  const places = (work?.placements ?? []).filter(({ part }) => part.kind === 'panel' && part.panel === panel);
+  const mirrored = places.filter((place) => place.mirrored).length;
+  if (mirrored === 0) return [];
+  return [
+    `hand: ${mirrored} of ${places.length} in the work ${mirrored === 1 ? 'is' : 'are'} mirrored and cut by the template seen from the back`,
+  ];
 }
 
 function checkText(

@@ -92,7 +92,7 @@ function distances({ marks }: Template, units: LengthUnit): string {
   return marks
     .map((mark, index) => {
       const next = marks[(index + 1) % marks.length] ?? mark;
-      return `${mark.label} to ${next.label} ${figure(distance(mark.at, next.at))}${paperUnit(units)}`;
+      return `from ${mark.label} to ${next.label}: ${figure(distance(mark.at, next.at))}${paperUnit(units)}`;
     })
     .join(', ');
 }

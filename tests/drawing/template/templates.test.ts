@@ -10,6 +10,7 @@ import { type PaperName } from '../../../server/drawing/page/paper-sizes.ts';
 import type { Typefaces } from '../../../server/drawing/page/typeface.ts';
 import { writePdf } from '../../../server/drawing/page/write-pdf.ts';
 import { buildTemplate, templateSubject } from '../../../server/drawing/template/build-template.ts';
+import { fromBack } from '../../../server/drawing/template/from-back.ts';
 import type { Template } from '../../../server/drawing/template/template.ts';
 import { tiledTemplate } from '../../../server/drawing/template/tiled-template.ts';
 import { loadTypefaces } from '../../../server/language/typefaces.ts';
@@ -125,7 +126,54 @@ describe('what a template is registered by', () => {
     const measured = templateOf(round('measured 10 cells 404'), 'plate');
     expect(measured.marks[0]?.at.y).toBeCloseTo((drawn.marks[0]?.at.y ?? NaN) * 1.01, 6);
     expect(measured.check).not.toBe(drawn.check);
+    expect(measured.assumptions[0]).toContain('side 40.0 as drawn, ten sides 404.0 as measured');
     expect(measured.lines).toEqual(drawn.lines);
+  });
+});
+
+describe('with a band of 6 mm', () => {
+  const banded = `strip walnut { wood black_walnut  section face 1.5 depth 12 }
+strip ash { wood white_ash  section face 3 depth 10 }
+grid mesh { three_way  side 40  of ash }
+outline disc { circle radius 60 }
+panel plate { grid mesh  shape disc  edge sawn }
+band rim { around plate  of walnut  laminations 4 }
+`;
+
+  test('the sand line lies 6 mm inside the finished one, the saw line 1.5 mm outside that', async () => {
+    const template = templateOf(banded, 'plate');
+    expect(template.lines.map(({ kind }) => kind)).toEqual(['finished', 'saw', 'sand']);
+    expect(template.assumptions).toContain(
+      'sand line 6.0 inside the finished line, for the bands; saw line 1.5 outside the sand line',
+    );
+    const [page] = await print(template, 'A4');
+    const widths = (page?.pathsPt ?? []).map((path) => extentPt(path)[0]);
+    for (const width of [120, 111, 108])
+      expect(widths.some((each) => Math.abs(each - points(width)) < 0.02)).toBe(true);
+  });
+
+  test('every line is on some sheet', () => {
+    const { bounds } = templateOf(banded, 'plate');
+    expect(bounds.right - bounds.left).toBeCloseTo(120, 3);
+  });
+});
+
+describe('seen from the back', () => {
+  test('everything is mirrored left and right, its distances kept, and it says so', async () => {
+    const front = templateOf(ginkgo, 'blade');
+    const back = fromBack(front);
+    expect(back.marks.map(({ at }) => [0 - at.x, at.y])).toEqual(front.marks.map(({ at }) => [at.x, at.y]));
+    expect(back.bounds.left).toBeCloseTo(-front.bounds.right, 9);
+    expect(back.check).toBe(front.check);
+    const pages = await print(back, 'A4');
+    for (const { text } of pages) expect(text).toContain('seen from the back');
+  });
+
+  test('is asked for where the work has the panel mirrored', () => {
+    const work = `${ginkgo}work three { place blade at 0, 0  place blade at 300, 0 mirrored }`;
+    expect(templateOf(work, 'blade').assumptions).toContain(
+      'hand: 1 of 2 in the work is mirrored and cut by the template seen from the back',
+    );
   });
 });
 
