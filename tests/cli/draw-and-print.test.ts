@@ -61,7 +61,7 @@ describe('draw', () => {
       expect((await draw(file, ...subject, '--as', 'dxf')).output).toMatch(/^ {2}0\r\nSECTION\r\n[^]*EOF\r\n$/);
     }
     expect((await draw(file, '--chart', 'star', '--as', 'dxf')).errors).toContain(
-      '--as dxf is for panels, pieces, strips and templates',
+      '--as dxf draws what is cut, not a chart',
     );
   });
 });

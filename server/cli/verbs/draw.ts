@@ -69,7 +69,7 @@ ${outputHelp}`,
 
 const paperNames = Object.keys(paperSizes) as PaperName[];
 
-/** The paper of a template's sheets; asked for where nothing is tiled, it is WrongUsage. */
+/** The paper of a template's sheets; asked for where nothing is tiled, it is WrongUsage, as is a DXF of what has no lines to cut. */
 function paperFor(format: Format, { kind }: Subject, paper: string | undefined): PaperName {
   if (format === 'dxf' && (kind === 'chart' || kind === 'blank'))
     throw new WrongUsage(`--as dxf draws what is cut, not a ${kind}`);
@@ -80,10 +80,7 @@ function paperFor(format: Format, { kind }: Subject, paper: string | undefined):
 }
 
 async function written(picture: Picture, format: Format, paper: PaperName): Promise<string | Uint8Array> {
-  if (format === 'dxf') {
-    if (picture.dxf === null) throw new WrongUsage('--as dxf is for panels, pieces, strips and templates');
-    return writeDxf(picture.dxf());
-  }
+  if (format === 'dxf' && picture.dxf) return writeDxf(picture.dxf());
   const typefaces = await loadTypefaces();
   if (format === 'pdf') return writePdf(picture.pages(typefaces, paper), typefaces);
   return format === 'png' ? writePng(picture.svg(typefaces), typefaces) : picture.svg(typefaces);

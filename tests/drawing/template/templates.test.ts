@@ -170,8 +170,8 @@ describe('seen from the back', () => {
   });
 
   test('is asked for where the work has the panel mirrored', () => {
-    const work = `${ginkgo}work three { place blade at 0, 0  place blade at 300, 0 mirrored }`;
-    expect(templateOf(work, 'blade').assumptions).toContain(
+    const work = `${round('')}work pair { place plate at 0, 0  place plate at 900, 0 mirrored }`;
+    expect(templateOf(work, 'plate').assumptions).toContain(
       'hand: 1 of 2 in the work is mirrored and cut by the template seen from the back',
     );
   });
