@@ -83,6 +83,8 @@ export const problemCatalogue = {
   insertAbovePour: entry('LAP1005', 'warning'),
   boardLargerThanSheet: entry('LAP1006', 'error'),
   pivotOutsideBoard: entry('LAP1007', 'warning'),
+  partsOverlap: entry('LAP1008', 'warning'),
+  partBesideBoard: entry('LAP1009', 'warning'),
 } as const satisfies Record<string, CatalogueEntry>;
 
 export type ProblemName = keyof typeof problemCatalogue;

@@ -16,6 +16,7 @@ import { problemsHere } from './lattice/problems-here.ts';
 import type { MarkedKinds } from './shop/marked-kinds.ts';
 import { objectProblems } from './shop/object-problems.ts';
 import { textFingerprint } from './shop/text-fingerprint.ts';
+import { placementProblems } from './shop/work/placement-problems.ts';
 import { markKinds } from './shop/mark-kinds.ts';
 import { type NestedBlank, nestBlanks, withBlanks } from './shop/nesting/nest-blanks.ts';
 
@@ -58,6 +59,7 @@ export function analyse(text: string, place: SourcePlace = nowhere): Analysis {
     ...benchProblems(design.benches, design.grids, panels),
     ...nested.problems,
     ...objectProblems(design),
+    ...placementProblems(design, panels),
   ];
   const problems = inOrderOfPlace([...designProblems, ...problemsHere(latticeProblems, design.panels, files[0])]);
   return {

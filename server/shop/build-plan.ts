@@ -25,6 +25,7 @@ import { castingsOf } from './pours/castings.ts';
 import { planPours } from './pours/plan-pours.ts';
 import type { ShopPlan } from './shop-plan.ts';
 import type { StockCutting } from './stock/plan-stock.ts';
+import { planWork } from './work/plan-work.ts';
 
 /** The parts of an analysis that a plan is made from. */
 export interface PlannedDesign {
@@ -70,6 +71,7 @@ export function buildPlan(planned: PlannedDesign, source: string, cuttings: read
     bands: planBands(design),
     pours: planPours(castingsOf(design, planned.blanks)),
     boards: planBoards(design),
+    work: planWork(design, panels),
     mass,
     hanging: planHanging(work, panels, mass),
     finish: planFinish(design, panels),

@@ -193,3 +193,27 @@ export interface PlanBoard {
   /** From the pencil to the pivot, or to both runners; null where no trammel draws it. */
   trammel: { kind: 'circle' | 'ellipse'; settingsMm: number[] } | null;
 }
+
+/** One copy of the assembled work. */
+export interface PlanWork {
+  name: string;
+  copies: number;
+  parts: { part: string; placed: number }[];
+  widthMm: number;
+  heightMm: number;
+  /** The deepest part of every layer, one on the other. */
+  depthMm: number;
+  /** Inside of a box with padding on every side: width, height, depth. */
+  boxMm: number[];
+  /** Parts of one layer that touch, overlap or nearly meet; the glued edge by its length and area. */
+  joints: {
+    parts: [string, string];
+    at: { xMm: number; yMm: number };
+    overlapMm: number;
+    gapMm: number;
+    contactMm: number;
+    contactMm2: number;
+  }[];
+  /** What lies on what, and the face they share. */
+  rests: { part: string; on: string; areaMm2: number }[];
+}

@@ -1,4 +1,5 @@
 /** The parts of the assembled work where they stand: outlines as polygons in the work's frame. Lengths mm. */
+import type { SourceRange } from '../../grammar/source-range.ts';
 import type { Placement, Work, WorkPart } from '../design/work-model.ts';
 import { flattenContour } from '../geometry/flatten-path.ts';
 import { add, type Point, turned } from '../geometry/point.ts';
@@ -8,6 +9,8 @@ import type { LaidPanel, Polygon } from '../lattice/laid-panel.ts';
 export interface PlacedPart {
   readonly part: WorkPart;
   readonly layer: number;
+  /** The words that place it. */
+  readonly range: SourceRange;
   /** Outer rings counter-clockwise, holes clockwise. */
   readonly rings: readonly Polygon[];
 }
@@ -18,7 +21,14 @@ export const placedParts = ({ placements }: Work, panels: readonly LaidPanel[]):
     const rings = ringsOf(placement.part, panels);
     return rings.length === 0
       ? []
-      : [{ part: placement.part, layer: placement.layer, rings: rings.map((ring) => placed(ring, placement)) }];
+      : [
+          {
+            part: placement.part,
+            layer: placement.layer,
+            range: placement.range,
+            rings: rings.map((ring) => placed(ring, placement)),
+          },
+        ];
   });
 
 /** A part's outline in its own frame. */

@@ -8,6 +8,7 @@ import type {
   PlanMass,
   PlanMovement,
   PlanPour,
+  PlanWork,
 } from './object-sections.ts';
 import type {
   PlanCost,
@@ -211,6 +212,8 @@ export interface ShopPlan {
   bands: PlanBand[];
   pours: PlanPour[];
   boards: PlanBoard[];
+  /** Null where nothing is placed. */
+  work: PlanWork | null;
   mass: PlanMass;
   /** Null where the work does not hang. */
   hanging: PlanHanging | null;

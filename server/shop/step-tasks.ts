@@ -8,6 +8,7 @@ import { motifsOfPanels, fittingText } from './fitting-order.ts';
 import { notchingBench } from './plan-settings.ts';
 import { assembleTasks, infillTasks, lengthTasks, measureTasks, millTasks, notchTasks } from './lattice-tasks.ts';
 import { pourTasks } from './pours/pour-tasks.ts';
+import { fitTasks, packTasks } from './work/work-tasks.ts';
 import { counted, mm, type TaskFigures } from './task-words.ts';
 
 /** The tasks of one step of this design; a step that only has settings may have none. */
@@ -60,7 +61,7 @@ export function tasksOf(step: JobStep, planned: PlannedDesign, plan: TaskFigures
     case 'cut boards':
       return plan.boards.flatMap(boardTasks);
     case 'fit shapes':
-      return ['Lay the parts out dry; scribe one against the other with extra left, and take it off in small bites.'];
+      return fitTasks(plan.work);
     case 'finish':
       return plan.finish
         ? [...plan.finish.order, `About ${plan.finish.volumeMl} mL for ${(plan.finish.areaMm2 / 1e6).toFixed(2)} m².`]
@@ -70,9 +71,7 @@ export function tasksOf(step: JobStep, planned: PlannedDesign, plan: TaskFigures
     case 'fill the bags':
       return plan.kit ? bagTasks(plan.kit) : [];
     case 'pack':
-      return [
-        `Pack ${counted(plan.copies, 'copy', 'copies')}, a dated card with the source and revision of this plan in each.`,
-      ];
+      return packTasks(plan);
   }
 }
 

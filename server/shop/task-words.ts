@@ -17,6 +17,7 @@ export type TaskFigures = Pick<
   | 'bands'
   | 'pours'
   | 'boards'
+  | 'work'
   | 'hanging'
   | 'finish'
   | 'kit'
