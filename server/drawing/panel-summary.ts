@@ -1,5 +1,6 @@
 /** What a drawing says of itself in words: for captions, and for those who cannot see it. */
 import type { GridKind } from '../design/design-model.ts';
+import { gridCheck, hasSingleLines } from '../design/grid-check.ts';
 import { rounded } from '../geometry/tolerance.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 
@@ -17,11 +18,13 @@ export function summarise(laid: LaidPanel): string[] {
   const { grid } = panel;
   const faces = [...new Set(grid.families.map((family) => family.stock.face.toFixed(1)))].join(' and ');
   const fit = grid.fit.toFixed(2);
+  const check = gridCheck(grid);
+  const size = hasSingleLines(grid) ? 'strips at places of their own' : `side ${grid.side.toFixed(1)}`;
   return [
     `Panel ${panel.name}, ${panel.edge}, ${panel.copies === 1 ? '1 copy' : `${panel.copies} copies`}`,
-    `${gridNames[grid.kind]} grid ${grid.name}: side ${grid.side.toFixed(1)}, strip face ${faces}, fit ${fit}`,
+    `${gridNames[grid.kind]} grid ${grid.name}: ${size}, strip face ${faces}, fit ${fit}`,
     `${stripCount(laid)} strips, ${infillCount(laid)} infill pieces, ${(rounded(laid.areaMm2, 2) / 100).toFixed(1)} cm²`,
-    `Check: ten sides along a strip measure ${(grid.side * 10).toFixed(1)} mm`,
+    `Check: ${check.what} measure ${check.millimetres.toFixed(1)} mm`,
   ];
 }
 

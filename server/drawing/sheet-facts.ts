@@ -1,4 +1,5 @@
 /** What every working drawing says of itself: where it comes from, what it assumes, what to check. */
+import { gridCheck, hasSingleLines } from '../design/grid-check.ts';
 import type { Design, Grid, LengthUnit, StripStock } from '../design/design-model.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import type { MarkedKinds } from '../shop/marked-kinds.ts';
@@ -29,7 +30,7 @@ export function sheetFacts(
         kerf === null ? `bench ${name}: kerf not stated` : `bench ${name}: kerf ${kerf.toFixed(2)}`,
       ),
     ],
-    check: grid ? `Check: ten sides along a strip of ${grid.name} measure ${figure(10 * grid.side)}` : '',
+    check: grid ? checkText(grid, figure) : '',
   };
 }
 
@@ -40,8 +41,14 @@ export function stockText({ name, wood, face, depth }: StripStock, units: Length
   return [name, ...woodText, `${figure(face)} × ${figure(depth)}${paperUnit(units)}`].join(', ');
 }
 
+function checkText(grid: Grid, figure: (millimetres: number) => string): string {
+  const { what, millimetres } = gridCheck(grid);
+  return `Check: ${what} of ${grid.name} measure ${figure(millimetres)}`;
+}
+
 function gridLine(grid: Grid, figure: (millimetres: number) => string): string {
   const sections = new Set(grid.families.map(({ stock }) => `${figure(stock.face)} × ${figure(stock.depth)}`));
   const measured = grid.measured ? ` as drawn, ten sides ${figure(10 * grid.measured.side)} as measured` : '';
-  return `grid ${grid.name}: side ${figure(grid.side)}${measured}, strips ${[...sections].join(' and ')}, fit ${grid.fit.toFixed(2)}`;
+  const size = hasSingleLines(grid) ? 'at places of their own' : `side ${figure(grid.side)}${measured}`;
+  return `grid ${grid.name}: ${size}, strips ${[...sections].join(' and ')}, fit ${grid.fit.toFixed(2)}`;
 }

@@ -100,9 +100,7 @@ export function assembleTasks({ panels, blanks }: PlannedDesign): string[] {
 
 export function measureTasks({ grids }: TaskFigures): string[] {
   return [
-    ...grids.map(
-      ({ name, tenSidesMm }) => `${name}: ten sides along a strip should measure ${mm(tenSidesMm)}; measured ________`,
-    ),
+    ...grids.map(({ name, check }) => `${name}: ${check.what} should measure ${mm(check.mm)}; measured ________`),
     'Strip face, at ten places: measured ________',
     'Write both into the grid as measured, and print the second sheet anew: infill, templates and resin follow it.',
   ];

@@ -1,6 +1,7 @@
 /** Grids, benches, panels, pieces and strips as the plan writes them. Lengths mm, angles degrees. */
 import { sum } from '../geometry/numbers.ts';
 import type { Bench, Grid, StripStock } from '../design/design-model.ts';
+import { gridCheck } from '../design/grid-check.ts';
 import type { LaidPanel, PieceEnd, PieceFate, PerTenth } from '../lattice/laid-panel.ts';
 import { expandNotches } from './expand-notches.ts';
 import type { MarkedPiece, MarkedStrip } from './marked-kinds.ts';
@@ -24,8 +25,17 @@ export function planGrids(grids: readonly Grid[], panels: readonly LaidPanel[]):
   return [...grids.map(planGrid), ...resized];
 }
 
-function planGrid({ name, kind, side, fit }: Grid): PlanGrid {
-  return { name, kind, sideMm: planLength(side), fitMm: planLength(fit), tenSidesMm: planLength(10 * side) };
+function planGrid(grid: Grid): PlanGrid {
+  const { name, kind, side, fit } = grid;
+  const { what, millimetres } = gridCheck(grid);
+  return {
+    name,
+    kind,
+    sideMm: planLength(side),
+    fitMm: planLength(fit),
+    tenSidesMm: planLength(10 * side),
+    check: { what, mm: planLength(millimetres) },
+  };
 }
 
 export function planBench({ name, kerf, bevels }: Bench): PlanBench {

@@ -28,6 +28,8 @@ export interface PlanGrid {
   sideMm: number;
   fitMm: number;
   tenSidesMm: number;
+  /** What to measure instead of ten sides: the same, unless a family lies at places of its own. */
+  check: { what: string; mm: number };
 }
 
 export interface PlanBench {

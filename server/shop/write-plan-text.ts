@@ -47,8 +47,8 @@ function heading(plan: ShopPlan): string {
 /** What the figures rest on, and what can be checked with a rule. */
 function assumptions({ grids, benches }: ShopPlan): string {
   const gridLines = grids.map(
-    ({ name, sideMm, fitMm, tenSidesMm }) =>
-      `grid ${name}: side ${millimetres(sideMm)}, fit ${fitMm.toFixed(2)}; check: ten sides along a strip measure ${millimetres(tenSidesMm)}`,
+    ({ name, sideMm, fitMm, check }) =>
+      `grid ${name}: side ${millimetres(sideMm)}, fit ${fitMm.toFixed(2)}; check: ${check.what} measure ${millimetres(check.mm)}`,
   );
   const benchLines = benches.map(({ name, kerfMm, bevels: angles }) => {
     const kerf = kerfMm === null ? 'kerf not stated' : `kerf ${kerfMm.toFixed(2)}`;

@@ -1,5 +1,6 @@
 /** Free grids: the same strips and cells as kinds with a name, every point accounted for, and what can't be lapped. */
 import { describe, expect, it } from 'vitest';
+import { analyse } from '../../server/analyse.ts';
 import type { Grid, GridFamily, Panel } from '../../server/design/design-model.ts';
 import { cross, direction, dot, subtract } from '../../server/geometry/point.ts';
 import { cellClasses } from '../../server/lattice/cell-classes.ts';
@@ -7,6 +8,7 @@ import { periodOf } from '../../server/lattice/grid-period.ts';
 import type { LaidPanel } from '../../server/lattice/laid-panel.ts';
 import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
 import { panelRegion } from '../../server/lattice/panel-region.ts';
+import { buildPlan } from '../../server/shop/build-plan.ts';
 import { markKinds } from '../../server/shop/mark-kinds.ts';
 import {
   basketGrid,
@@ -148,5 +150,26 @@ describe('strips that can’t be lapped', () => {
     const spacing = 20 * root3;
     const families = [0, 60, 120].map((direction) => `family ${direction}deg spacing ${spacing}`).join('\n');
     expect(problemsOf(families)).toEqual([]);
+  });
+});
+
+describe('what is checked after assembly', () => {
+  const planOfGrid = (families: string) => {
+    const analysis = analyse(
+      `strip ash { section face 3 depth 10 }\ngrid own { free  of ash  ${families} }\npanel p { grid own  shape 300 x 200 }`,
+    );
+    return buildPlan(analysis, 'p.lap').grids[0]?.check;
+  };
+
+  it('is ten sides along a strip where lines are equally far apart, 40/sin 60° on the first family’s strips', () => {
+    const check = planOfGrid('family 0deg spacing 40  family 60deg spacing 40');
+    expect(check?.what).toBe('ten sides along a strip');
+    expect(check?.mm).toBeCloseTo(400 / Math.sin(Math.PI / 3), 3);
+  });
+
+  it('is the span of a family at places of its own', () => {
+    const check = planOfGrid('family 0deg spacing 40  family 90deg at -95, -30, 0, 60, 110');
+    expect(check?.what).toContain('family 2, first to last strip');
+    expect(check?.mm).toBe(205);
   });
 });

@@ -30,7 +30,16 @@ describe('the plan', () => {
 
   test('says what it rests on', () => {
     expect(plan.revision).toBe('bf9cf968');
-    expect(plan.grids).toEqual([{ name: 'squares', kind: 'square', sideMm: 40, fitMm: 0.05, tenSidesMm: 400 }]);
+    expect(plan.grids).toEqual([
+      {
+        name: 'squares',
+        kind: 'square',
+        sideMm: 40,
+        fitMm: 0.05,
+        tenSidesMm: 400,
+        check: { what: 'ten sides along a strip', mm: 400 },
+      },
+    ]);
     expect(plan.benches).toEqual([{ name: 'shop', kerfMm: 3, bevels: [22.5, 45] }]);
   });
 

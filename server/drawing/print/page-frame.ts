@@ -95,8 +95,8 @@ function footText({ plan, drawn, figure, width, typefaces }: PrintContext): Bloc
       paragraph(`${name}: face ${facesOf(drawn, name, figure)}, pitch ${figure(sideMm)}`, look, room, typefaces),
     ),
     paragraph(kerfText(plan), look, room, typefaces),
-    ...plan.grids.map(({ name, tenSidesMm }) =>
-      paragraph(`Check: 10 cells of ${name} ${figure(tenSidesMm)}`, strong, room, typefaces),
+    ...plan.grids.map((grid) =>
+      paragraph(`Check: ${checkWords(grid)} ${figure(grid.check.mm)}`, strong, room, typefaces),
     ),
   ]);
   return { ...text, height: Math.max(text.height, barFootHeight) };
@@ -149,3 +149,7 @@ function ruler(outline: readonly Point[], field: (index: number) => readonly Poi
   const filled = Array.from({ length: bar / 10 }, (_, index) => index).filter((index) => index % 2 === 0);
   return [area('box', outline, { 'check-mm': bar }), ...filled.map((index) => area('arrow', field(index)))];
 }
+
+/** A grid of one pitch is checked over ten cells. */
+const checkWords = ({ name, check, tenSidesMm }: PrintContext['plan']['grids'][number]): string =>
+  check.mm === tenSidesMm ? `10 cells of ${name}` : `${name}, ${check.what}`;

@@ -1,4 +1,5 @@
 /** The card on which the finished lattice is written down: blank lines for what was measured. */
+import { hasSingleLines } from '../../design/grid-check.ts';
 import { type Block, blockOf, paragraph, space } from './blocks.ts';
 import type { StripStock } from '../../design/design-model.ts';
 import { asPart, type FlowPart } from './flow.ts';
@@ -30,10 +31,12 @@ export function recordParts(context: PrintContext): FlowPart[] {
 }
 
 function measures({ plan, drawn, figure }: PrintContext): Measure[] {
-  const lattice = plan.grids.flatMap(({ name, tenSidesMm }) => {
+  const lattice = plan.grids.flatMap(({ name, tenSidesMm, check }) => {
     const families = drawn.design.grids.find((grid) => grid.name === name)?.families ?? [];
     return [
-      ...families.map((_, index) => ({ what: `${name}: 10 cells, family ${index + 1}`, drawn: figure(tenSidesMm) })),
+      ...(hasSingleLines({ families })
+        ? [{ what: `${name}: ${check.what}`, drawn: figure(check.mm) }]
+        : families.map((_, index) => ({ what: `${name}: 10 cells, family ${index + 1}`, drawn: figure(tenSidesMm) }))),
       { what: `${name}: strip face`, drawn: [...new Set(families.map(({ stock }) => figure(stock.face)))].join(', ') },
       {
         what: `${name}: depth after flushing`,
