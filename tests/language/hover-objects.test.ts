@@ -12,6 +12,7 @@ strip ash { section face 3 depth 10 }
 strip walnut_strip { wood walnut  section face 0.8 depth 12 }
 grid mesh { three_way  side 40  of ash }
 outline leaf { circle radius 60 }
+outline oval { circle radius 300 }
 outline stem_outline { rectangle 12 x 80 }
 sheet ply { thick 6 }
 resin cast { density 1.1  mix 2 to 1 by volume }
@@ -25,12 +26,12 @@ panel blade {
 blank one { grid mesh  shape 420 x 297  take blade 2  depth 10  of cast }
 band rim { around blade  of walnut_strip  laminations 2  bends 15mm hot tested }
 pour stem { mould stem_outline  layer clear 6  layer 4  of cast }
-board back { shape leaf  of ply  chamfer 2 }
+board back { shape oval  of ply  chamfer 2 }
 work ginkgo {
   copies 3
   place blade at 0, 0
   place blade at 200, 0
-  place stem at 0, 0 in front of back
+  place stem at 100, 0 in front of back
   place back at 0, 0
   hang cleat screws 2 each 8kg
   finish oil
@@ -68,7 +69,7 @@ test.each([
     'pour stem',
     ['**pour** `stem` (1 copy)', '- Mould `stem_outline`, of `cast`', '- Layers from below: clear 6 mm, 4 mm'],
   ],
-  ['board back', ['**board** `back` (1 copy)', '- Outline `leaf`, of `ply`', '- Chamfer 2 mm']],
+  ['board back', ['**board** `back` (1 copy)', '- Outline `oval`, of `ply`', '- Chamfer 2 mm']],
   [
     'work ginkgo',
     [
@@ -121,7 +122,7 @@ describe('proposals', () => {
   test.each([
     ['depth 10  of ', ['cast']],
     ['take ', ['blade']],
-    ['around ', ['leaf', 'stem_outline', 'blade']],
+    ['around ', ['leaf', 'oval', 'stem_outline', 'blade']],
     ['chamfer 2 }\nwork ginkgo {\n  copies 3\n  place ', ['blade', 'stem', 'back']],
     ['\n  finish ', ['oil', 'none']],
     ['hang ', ['cleat']],
