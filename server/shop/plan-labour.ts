@@ -2,6 +2,7 @@
 import type { Design } from '../design/design-model.ts';
 import type { LabourRate } from '../design/work-model.ts';
 import { maximum, sum } from '../geometry/numbers.ts';
+import { rounded } from '../geometry/tolerance.ts';
 import { jobSteps } from './job-steps.ts';
 import type { ShopPlan } from './shop-plan.ts';
 import type { PlanLabour, PlanStep } from './work-sections.ts';
@@ -10,6 +11,9 @@ import type { PlanLabour, PlanStep } from './work-sections.ts';
 const hoursPerDay = 8;
 const minutesPerHour = 60;
 const hoursOfTheClock = 24;
+
+/** Metres are counted to the centimetre; everything else is whole. */
+const unitDecimals = 2;
 
 /** What the units of the rates are counted from. */
 export type CountedPlan = Pick<
@@ -21,7 +25,7 @@ export function planLabour(design: Design, steps: readonly PlanStep[], plan: Cou
   const rates = design.work?.labour ?? [];
   const lines = rates.map((rate) => {
     const step = stepNamed(rate.step);
-    const units = unitsOf(rate.per, step, plan);
+    const units = rounded(unitsOf(rate.per, step, plan), unitDecimals);
     return { step, per: rate.per, minutesEach: rate.minutes, units, minutes: rate.minutes * units };
   });
   const minutesOf = (title: string): number =>

@@ -16,7 +16,7 @@ import { kindHead } from './kind-cards.ts';
 import { letterSizes, type PrintContext } from './print-context.ts';
 
 /** How many times as large a piece may be drawn. */
-const scales = [10, 9, 8, 7, 6, 5, 4, 3, 2, 1] as const;
+const scales = [10, 9, 8, 7, 6, 5, 4, 3, 2, 1.5, 1] as const;
 /** The enlarged view with its dimensions stands on the right of the full-size one, where both have room. */
 const enlargedWidth = 122;
 const enlargedWood = { width: 76, height: 24 };
