@@ -105,6 +105,11 @@ export const grownBounds = ({ left, bottom, right, top }: Bounds, by: number): B
 export const boundsMeet = (a: Bounds, b: Bounds): boolean =>
   a.left <= b.right && b.left <= a.right && a.bottom <= b.top && b.bottom <= a.top;
 
+export const middleOfBounds = ({ left, bottom, right, top }: Bounds): Point => ({
+  x: (left + right) / 2,
+  y: (bottom + top) / 2,
+});
+
 export const ringOfBounds = ({ left, bottom, right, top }: Bounds): Point[] => [
   { x: left, y: bottom },
   { x: right, y: bottom },

@@ -6,7 +6,7 @@ import { trayText } from '../compare/versions.ts';
 import { GitFolder } from './git-folder.ts';
 
 const program = fileURLToPath(new URL('../../dist/halflap.cjs', import.meta.url));
-const recipe = fileURLToPath(new URL('../../recipes/compare-changes.sh', import.meta.url));
+const recipe = fileURLToPath(new URL('../../samples/git/compare-changes.sh', import.meta.url));
 const golden = fileURLToPath(new URL('../cases/compare/history.md', import.meta.url));
 /** The command as a person would have it on the path. */
 const halflap = `"${process.execPath}" "${program}"`;

@@ -13,7 +13,7 @@ import { writeChangeHtml } from '../../compare/write-change-html.ts';
 import { writeChangeMarkdown, writeChangeText } from '../../compare/write-change-text.ts';
 import { buildPlan } from '../../shop/build-plan.ts';
 import { oneOf, readArguments } from '../arguments.ts';
-import { cuttingPlans, solverAtHand } from '../../language/cutting-plans.ts';
+import { cuttingPlans, solverAtHand, withPackedBlanks } from '../../language/cutting-plans.ts';
 import { destinationOf, outputHelp, outputOptions } from '../output-options.ts';
 import { problemLines } from '../problem-lines.ts';
 import { readSource } from '../read-source.ts';
@@ -81,9 +81,10 @@ async function bothVersions(
 }
 
 async function designOf(source: Version, terminal: Terminal): Promise<ComparedDesign> {
-  const analysis = analyse(source.text, source.place);
-  const errors = analysis.problems.filter(({ severity }) => severity === 'error');
-  terminal.writeError(problemLines(source, errors, analysis.files));
+  const read = analyse(source.text, source.place);
+  const errors = read.problems.filter(({ severity }) => severity === 'error');
+  terminal.writeError(problemLines(source, errors, read.files));
+  const analysis = await withPackedBlanks(read);
   return { ...analysis, plan: buildPlan(analysis, source.name, await cuttingPlans(analysis)) };
 }
 

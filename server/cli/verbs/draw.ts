@@ -3,12 +3,13 @@ import { analyse } from '../../analyse.ts';
 import { writeDxf } from '../../drawing/dxf/write-dxf.ts';
 import { type PaperName, paperSizes } from '../../drawing/page/paper-sizes.ts';
 import { writePdf } from '../../drawing/page/write-pdf.ts';
+import { withPackedBlanks } from '../../language/cutting-plans.ts';
 import { loadTypefaces } from '../../language/typefaces.ts';
 import { oneOf, onlyFile, readArguments } from '../arguments.ts';
 import { drawnSubject, type Picture, type Subject, subjectOf, subjectOptions } from '../draw-subject.ts';
 import { destinationOf, outputHelp, outputOptions, refuseBytesOnTerminal } from '../output-options.ts';
 import { problemLines } from '../problem-lines.ts';
-import { withProgressLine } from '../progress-line.ts';
+import { withLiveLine, withProgressLine } from '../progress-line.ts';
 import { placeOf, readSource } from '../read-source.ts';
 import type { Verb } from '../verb.ts';
 import { checkDestination, writeOutput } from '../write-output.ts';
@@ -53,8 +54,10 @@ ${outputHelp}`,
     if (format === 'pdf' || format === 'png') refuseBytesOnTerminal(`--as ${format}`, destination, terminal);
     const source = await readSource(onlyFile(positionals), terminal);
     await checkDestination(destination, source);
-    const analysis = withProgressLine(terminal, `drawing ${source.name}`, () => analyse(source.text, placeOf(source)));
-    terminal.writeError(problemLines(source, analysis.problems, analysis.files));
+    const read = withProgressLine(terminal, `drawing ${source.name}`, () => analyse(source.text, placeOf(source)));
+    terminal.writeError(problemLines(source, read.problems, read.files));
+    // Packed as for the plan: blanks and marks are then those of its tables.
+    const analysis = await withLiveLine(terminal, (say) => withPackedBlanks(read, { onProgress: say }));
     const picture = drawnSubject(analysis, subject, `${source.name}, text ${analysis.revision}`);
     if (picture === null) {
       terminal.writeError(

@@ -1,6 +1,8 @@
 /** What a packing is looked for among: the places of every cut-out, and which go together. */
 import { grownRings } from '../../geometry/grow-rings.ts';
-import { areaOf } from '../../geometry/polygons.ts';
+import { sum } from '../../geometry/numbers.ts';
+import { distance } from '../../geometry/point.ts';
+import { areaOf, middleOfBounds } from '../../geometry/polygons.ts';
 import { arithmeticTolerance } from '../../geometry/tolerance.ts';
 import { candidatePlaces } from './candidate-places.ts';
 import { conflictTest, type ConflictTest } from './conflict-table.ts';
@@ -36,7 +38,7 @@ export function packingTask(
 ): PackingTask {
   const offered = all.map((cutOut) => ({ cutOut, places: candidatePlaces(cutOut, room) }));
   const housed = offered.filter(({ places }) => places.length > 0);
-  const number = housed.reduce((sum, { places }) => sum + places.length, 0);
+  const number = housed.reduce((all, { places }) => all + places.length, 0);
   const step = Math.ceil(number / mostPlaces);
   const places = housed.flatMap(({ places: own }) => own.filter((_, index) => index % step === 0));
   const cutOuts = housed.map(({ cutOut }) => cutOut);
@@ -94,13 +96,15 @@ const fillingOrders: readonly ((place: Place) => number)[] = [
   ({ bounds }) => bounds.left + bounds.bottom,
 ];
 
+/** Places that a blank is begun with, its other cut-outs crowding round: the more, the better the packing at first sight. */
+const mostBeginnings = 48;
+
 /** For each cut-out, blanks filled with as many of it as go in, then with the others; the fullest first. */
 export function firstPatterns(task: PackingTask): Pattern[] {
-  const all = task.places.map((_, index) => index);
   const wanted = task.cutOuts.map(({ count }) => count);
-  const patterns = fillingOrders.flatMap((order) => {
-    const ranks = task.places.map(order);
-    const sorted = [...all].sort((a, b) => (ranks[a] ?? 0) - (ranks[b] ?? 0));
+  const orders = [...fillingOrders, ...beginnings(task).map(nearnessTo)];
+  const patterns = orders.flatMap((order) => {
+    const sorted = inOrder(task, order);
     return task.cutOuts.map((_, kind) => {
       const own = sorted.filter((index) => task.kinds[index] === kind);
       const others = sorted.filter((index) => task.kinds[index] !== kind);
@@ -110,36 +114,56 @@ export function firstPatterns(task: PackingTask): Pattern[] {
   return patterns.sort((a, b) => b.length - a.length);
 }
 
+/** Places spread evenly over all there are. */
+function beginnings({ places }: PackingTask): Place[] {
+  const step = Math.ceil(places.length / mostBeginnings);
+  return places.filter((_, index) => index % step === 0);
+}
+
+/** How far the middle of a place is from that of another, itself first. */
+const nearnessTo =
+  (beginning: Place) =>
+  (place: Place): number =>
+    place === beginning ? -1 : distance(middleOfBounds(place.bounds), middleOfBounds(beginning.bounds));
+
+function inOrder({ places }: PackingTask, order: (place: Place) => number): number[] {
+  const ranks = places.map(order);
+  return places.map((_, index) => index).sort((a, b) => (ranks[a] ?? 0) - (ranks[b] ?? 0));
+}
+
 /** A packing without search: each pattern as often as it goes into what is wanted, then blanks filled first come, first served. */
 export function firstPacking(task: PackingTask, patterns: readonly Pattern[]): FilledBlank[] {
   const left = task.cutOuts.map(({ count }) => count);
-  const blanks: FilledBlank[] = [];
-  const take = (pattern: Pattern, count: number): void => {
-    countsOf(task, pattern).forEach((held, kind) => (left[kind] = (left[kind] ?? 0) - held * count));
-    blanks.push({ places: placesOf(task, pattern), count });
-  };
-  for (const pattern of patterns) {
-    const times = countsOf(task, pattern).map((held, kind) =>
-      held > 0 ? Math.floor((left[kind] ?? 0) / held) : Infinity,
-    );
-    const often = Math.min(...times);
-    if (often > 0 && often < Infinity) take(pattern, often);
-  }
+  const blanks = patterns.flatMap((pattern) => filledWhole(task, pattern, left, Infinity));
   const order = task.places.map((_, index) => index);
-  while (left.some((count) => count > 0)) take(filledFrom(task, order, left), 1);
+  while (left.some((count) => count > 0))
+    blanks.push(...filledWhole(task, filledFrom(task, order, left), left, Infinity));
   return blanks;
 }
 
 /** A whole number of each pattern, what is more than wanted left out of the last blanks. */
 export function packingOf(task: PackingTask, patterns: readonly Pattern[], times: readonly number[]): FilledBlank[] {
   const left = task.cutOuts.map(({ count }) => count);
-  return patterns.flatMap((pattern, index) =>
-    Array.from({ length: Math.round(times[index] ?? 0) }, (): FilledBlank => {
-      const kept = filledFrom(task, pattern, left);
-      countsOf(task, kept).forEach((held, kind) => (left[kind] = (left[kind] ?? 0) - held));
-      return { places: placesOf(task, kept), count: 1 };
-    }),
-  );
+  return patterns.flatMap((pattern, index) => {
+    const blanks: FilledBlank[] = [];
+    for (let rest = Math.round(times[index] ?? 0); rest > 0;) {
+      const filled = filledWhole(task, filledFrom(task, pattern, left), left, rest);
+      if (filled.length === 0) break;
+      blanks.push(...filled);
+      rest -= sum(filled.map(({ count }) => count));
+    }
+    return blanks;
+  });
+}
+
+/** The pattern as often as what is `left` has all of it, `most` times at most; takes that off. */
+function filledWhole(task: PackingTask, pattern: Pattern, left: number[], most: number): FilledBlank[] {
+  const held = countsOf(task, pattern);
+  const times = held.map((number, kind) => (number > 0 ? Math.floor((left[kind] ?? 0) / number) : Infinity));
+  const count = Math.min(most, ...times);
+  if (count <= 0 || count === Infinity) return [];
+  held.forEach((number, kind) => (left[kind] = (left[kind] ?? 0) - number * count));
+  return [{ places: placesOf(task, pattern), count }];
 }
 
 const placesOf = (task: PackingTask, pattern: Pattern): Place[] => pattern.flatMap((index) => task.places[index] ?? []);
