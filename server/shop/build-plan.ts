@@ -10,7 +10,7 @@ import { planBlanks } from './plan-blanks.ts';
 import { planClosing } from './plan-closing.ts';
 import { planCost } from './plan-cost.ts';
 import { planFinish } from './plan-finish.ts';
-import { planFrames } from './plan-frames.ts';
+import { membersToCut, planFrames } from './plan-frames.ts';
 import { planHanging } from './plan-hanging.ts';
 import { planKit } from './plan-kit.ts';
 import { planLabour, withTimes } from './plan-labour.ts';
@@ -25,6 +25,7 @@ import { castingsOf } from './pours/castings.ts';
 import { planPours } from './pours/plan-pours.ts';
 import type { ShopPlan } from './shop-plan.ts';
 import type { StockCutting } from './stock/plan-stock.ts';
+import { otherDemands } from './stock/stock-demands.ts';
 import { planWork } from './work/plan-work.ts';
 
 /** The parts of an analysis that a plan is made from. */
@@ -45,7 +46,11 @@ export function buildPlan(planned: PlannedDesign, source: string, cuttings: read
   const { design, panels, kinds } = planned;
   const { work } = design;
   const bench = notchingBench(design.benches);
-  const { settings, changes, byHand } = planSettings(kinds, design.benches);
+  const frames = planFrames(panels, kinds);
+  const { settings, changes, byHand } = planSettings(kinds, design.benches, {
+    milled: otherDemands(planned),
+    members: frames.flatMap(membersToCut),
+  });
   const stock = planStocks(cuttings);
   const mass = planMass(design, panels);
   const figures = {
@@ -55,7 +60,7 @@ export function buildPlan(planned: PlannedDesign, source: string, cuttings: read
     revision: planned.revision,
     copies: work?.copies ?? 1,
     incomplete: planned.incomplete,
-    grids: planGrids(design.grids, panels),
+    grids: planGrids(design),
     benches: design.benches.map(planBench),
     panels: panels.map(planPanel),
     pieces: kinds.pieces.map(planPiece),
@@ -64,9 +69,9 @@ export function buildPlan(planned: PlannedDesign, source: string, cuttings: read
     changes,
     byHand,
     stock,
-    mill: planMill(stocksOf(kinds, design.bands), stock, bench),
+    mill: planMill(stocksOf(kinds, panels, design.bands), stock, bench),
     sheets: [],
-    frames: planFrames(panels, kinds),
+    frames,
     blanks: planBlanks(planned.blanks),
     bands: planBands(design),
     pours: planPours(castingsOf(design, planned.blanks)),

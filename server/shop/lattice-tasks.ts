@@ -5,6 +5,8 @@ import { cotangent } from '../geometry/point.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import type { PlannedDesign } from './build-plan.ts';
 import { blanksUsed } from './nesting/cut-out.ts';
+import type { JobStep } from './job-steps.ts';
+import { stepOfStock } from './stock/stock-step.ts';
 import { counted, mm, orderText, type TaskFigures } from './task-words.ts';
 
 /** Each stock's milling, and once what to look for in the wood of all. */
@@ -72,17 +74,20 @@ function packTasks(rows: TaskFigures['settings'], strips: TaskFigures['strips'])
   return [...new Set(texts)];
 }
 
-export function lengthTasks({ stock, strips }: TaskFigures): string[] {
-  const cuts = stock.filter(({ stock: name }) => strips.some((strip) => strip.stock === name));
-  return [
-    'Longest first: what is cut wrong can still become a shorter strip.',
-    ...cuts
-      .filter(({ sticks }) => sticks.length > 0)
-      .map(
-        ({ stock: name, sticksUsed, kerfMm, endTrimMm }) =>
-          `${name}: ${counted(sticksUsed, 'stick')} as listed, ${kerfMm.toFixed(2)} between pieces${endTrimMm > 0 ? `, ${mm(endTrimMm)} off each end first` : ''}.`,
-      ),
-  ];
+export const lengthTasks = (plan: TaskFigures): string[] => [
+  'Longest first: what is cut wrong can still become a shorter strip.',
+  ...stickTasks('cut to length', plan),
+];
+
+/** The sticks that are cut in a step; how, stands in their own list. */
+export function stickTasks(step: JobStep, plan: TaskFigures): string[] {
+  return plan.stock
+    .filter(({ stock }) => stepOfStock(stock, plan) === step)
+    .filter(({ sticks }) => sticks.length > 0)
+    .map(
+      ({ stock: name, sticksUsed, kerfMm, endTrimMm }) =>
+        `${name}: ${counted(sticksUsed, 'stick')} as listed, ${kerfMm.toFixed(2)} between pieces${endTrimMm > 0 ? `, ${mm(endTrimMm)} off each end first` : ''}.`,
+    );
 }
 
 export function assembleTasks({ panels, blanks }: PlannedDesign): string[] {

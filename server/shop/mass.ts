@@ -1,12 +1,13 @@
 /** What a panel's wood weighs. Lengths mm, volumes mm³, densities kg/m³, masses g. */
 import type { StripStock } from '../design/design-model.ts';
 import type { LaidPanel, Polygon } from '../lattice/laid-panel.ts';
+import { frameVolume } from './frame-volume.ts';
 import { notchedVolume } from './notched-volume.ts';
 
 /** The wood of one stock in one copy of a panel. */
 export interface MassPart {
   readonly stock: StripStock;
-  readonly part: 'strips' | 'infill';
+  readonly part: 'strips' | 'infill' | 'frame';
   readonly volume: number;
   /** Null where the wood's density isn't known. */
   readonly mass: number | null;
@@ -38,6 +39,9 @@ export function massOfPanel(laid: LaidPanel, densityOf: (stock: StripStock) => n
       part: 'infill' as const,
       volume: count * notchedVolume({ ...shape.stock, outline: shape.outline, notches: shape.notches }),
     })),
+    ...(laid.panel.frame
+      ? [{ stock: laid.panel.frame.stock, part: 'frame' as const, volume: frameVolume(laid, laid.panel.frame) }]
+      : []),
   ];
   const parts: MassPart[] = [];
   for (const each of volumes) {

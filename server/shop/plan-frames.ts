@@ -1,4 +1,7 @@
 /** Frames of the plan: members with their marks, what fills their grooves, and what they ask of their strip. */
+import type { StripStock } from '../design/design-model.ts';
+import type { MemberCut } from './jigs/member-settings.ts';
+import { latticeDepth } from './lines/work-depth.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import { frameMembers, groovePieces } from '../lattice/frame-members.ts';
 import type { MarkedKinds } from './marked-kinds.ts';
@@ -14,8 +17,9 @@ interface PlannedFrame {
 
 /** The frames of all panels; marks go on from one to the next. */
 function plannedFrames(panels: readonly LaidPanel[], kinds: MarkedKinds): PlannedFrame[] {
-  const letters = freeLetters(kinds);
-  let number = 0;
+  const letters = freeLetters(kinds, 'FRAME');
+  const grooveLetters = freeLetters(kinds, 'GROOVE');
+  let [number, grooveNumber] = [0, 0];
   return panels.flatMap((laid): PlannedFrame[] => {
     const { frame, name } = laid.panel;
     const members = frame ? frameMembers(laid, frame) : [];
@@ -26,6 +30,7 @@ function plannedFrames(panels: readonly LaidPanel[], kinds: MarkedKinds): Planne
       corners: frame.corners,
       joint: frame.joint,
       jointDepthMm: planLength(frame.jointDepth),
+      jointWidthMm: planLength(latticeDepth(laid.panel.grid)),
       members: members.map(({ length, inner, width, ends, count }) => ({
         mark: `${letters}${(number += 1)}`,
         lengthMm: planLength(length),
@@ -36,6 +41,7 @@ function plannedFrames(panels: readonly LaidPanel[], kinds: MarkedKinds): Planne
       })),
       bearing: frame.bearing,
       groovePieces: (frame.bearing ? groovePieces(laid, frame.bearing) : []).map(({ length, count }) => ({
+        mark: `${grooveLetters}${(grooveNumber += 1)}`,
         lengthMm: planLength(length),
         widthMm: planLength(frame.jointDepth),
         make: count * laid.quantity,
@@ -45,20 +51,35 @@ function plannedFrames(panels: readonly LaidPanel[], kinds: MarkedKinds): Planne
   });
 }
 
-/** A beginning of marks that no piece or strip has. */
-function freeLetters({ pieces, strips }: MarkedKinds): string {
+/** The shortest beginning of `word` that begins no mark of a piece or strip. */
+function freeLetters({ pieces, strips }: MarkedKinds, word: string): string {
   const marks = [...pieces, ...strips].map(({ mark }) => mark);
-  const isFree = (letters: string): boolean => !marks.some((mark) => mark.startsWith(letters));
-  return ['F', 'FR', 'FRAME'].find(isFree) ?? 'FRAME.';
+  const beginnings = Array.from(word, (_, index) => word.slice(0, index + 1));
+  return beginnings.find((letters) => !marks.some((mark) => mark.startsWith(letters))) ?? `${word}.`;
 }
 
 export const planFrames = (panels: readonly LaidPanel[], kinds: MarkedKinds): PlanFrame[] =>
   plannedFrames(panels, kinds).map(({ plan }) => plan);
 
-/** Members to be cut from sticks of their strip. */
+/** What is cut from sticks of a frame's strip: its members, and what is ripped to fill its groove, one from each length. */
 export const frameDemands = (panels: readonly LaidPanel[], kinds: MarkedKinds): StockDemand[] =>
   plannedFrames(panels, kinds).flatMap(({ plan, laid }) => {
     const stock = laid.panel.frame?.stock;
     if (!stock) return [];
-    return plan.members.map(({ mark, lengthMm, make }) => ({ stock, mark, lengthMm, total: make }));
+    return [...plan.members, ...plan.groovePieces].map(({ mark, lengthMm, make }) => ({
+      stock,
+      mark,
+      lengthMm,
+      total: make,
+    }));
   });
+
+/** The strips that frames are made of. */
+export const frameStocks = (panels: readonly LaidPanel[]): StripStock[] =>
+  panels.flatMap(({ panel }) => panel.frame?.stock ?? []);
+
+/** Members, and square pieces for the groove, as they are cut to length. */
+export const membersToCut = ({ members, groovePieces }: PlanFrame): MemberCut[] => [
+  ...members,
+  ...groovePieces.map(({ mark, lengthMm, make }): MemberCut => ({ mark, lengthMm, make, ends: [90, 90] })),
+];

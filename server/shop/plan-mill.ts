@@ -4,8 +4,10 @@ import type { BoardStock } from '../design/material-model.ts';
 import type { Band } from '../design/work-model.ts';
 import { sum } from '../geometry/numbers.ts';
 import { arithmeticTolerance } from '../geometry/tolerance.ts';
+import type { LaidPanel } from '../lattice/laid-panel.ts';
 import type { MarkedKinds } from './marked-kinds.ts';
 import { oneCurrency, toCoins } from './money.ts';
+import { frameStocks } from './plan-frames.ts';
 import { planLength } from './plan-rounding.ts';
 import type { PlanStock } from './shop-plan.ts';
 import { bestFirstFit } from './stock/first-fit.ts';
@@ -22,11 +24,16 @@ const grainRules: readonly string[] = [
   'growth rings at one slant through a whole run, so that all strips move alike',
 ];
 
-/** Every stock that strips, infill or bands are made of, in the order met. */
-export function stocksOf({ strips, pieces }: MarkedKinds, bands: readonly Band[]): StripStock[] {
+/** Every stock that strips, infill, frames or bands are made of, in the order met. */
+export function stocksOf(
+  { strips, pieces }: MarkedKinds,
+  panels: readonly LaidPanel[],
+  bands: readonly Band[],
+): StripStock[] {
   const met = [
     ...strips.flatMap(({ groups }) => groups.map(({ group }) => group.stock)),
     ...pieces.map(({ shape }) => shape.stock),
+    ...frameStocks(panels),
     ...bands.map(({ stock }) => stock),
   ];
   return met.filter((stock, index) => met.findIndex(({ name }) => name === stock.name) === index);

@@ -1,6 +1,6 @@
 /** Grids, benches, panels, pieces and strips as the plan writes them. Lengths mm, angles degrees. */
 import { sum } from '../geometry/numbers.ts';
-import type { Bench, Grid, StripStock } from '../design/design-model.ts';
+import type { Bench, Design, Grid, Panel, StripStock } from '../design/design-model.ts';
 import { gridCheck } from '../design/grid-check.ts';
 import type { LaidPanel, PieceEnd, PieceFate, PerTenth } from '../lattice/laid-panel.ts';
 import { expandNotches } from './expand-notches.ts';
@@ -17,13 +17,23 @@ import type {
   PlanPerTenth,
 } from './shop-plan.ts';
 
-/** Every grid as declared, and as it was resized for a panel whose cells had to come out in a given size. */
-export function planGrids(grids: readonly Grid[], panels: readonly LaidPanel[]): PlanGrid[] {
-  const resized = panels.flatMap(({ panel }) =>
-    panel.fit?.by === 'pitch' ? [{ ...planGrid(panel.grid), name: `${panel.grid.name} in ${panel.name}` }] : [],
-  );
-  return [...grids.map(planGrid), ...resized];
+/**
+ * The grids that a lattice is made on: as declared, and as resized for a panel whose cells had to come out in a given size.
+ * One that every panel of its own resized is not made as declared.
+ */
+export function gridsMade({ grids, panels, blanks }: GridUsers): { name: string; grid: Grid }[] {
+  const isResized = ({ fit }: Panel): boolean => fit?.by === 'pitch';
+  const asDeclared = [...panels.filter((panel) => !isResized(panel)), ...blanks].map(({ grid }) => grid.name);
+  return [
+    ...grids.filter(({ name }) => asDeclared.includes(name)).map((grid) => ({ name: grid.name, grid })),
+    ...panels.filter(isResized).map(({ name, grid }) => ({ name: `${grid.name} in ${name}`, grid })),
+  ];
 }
+
+type GridUsers = Pick<Design, 'grids' | 'panels' | 'blanks'>;
+
+export const planGrids = (design: GridUsers): PlanGrid[] =>
+  gridsMade(design).map(({ name, grid }) => ({ ...planGrid(grid), name }));
 
 function planGrid(grid: Grid): PlanGrid {
   const { name, kind, side, fit } = grid;

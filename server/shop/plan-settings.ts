@@ -1,7 +1,7 @@
 /** The settings of the job as the plan writes them, for the bench that the file describes. */
 import type { Bench } from '../design/design-model.ts';
 import type { NotchSetting, Setting } from './jigs/setting.ts';
-import { workSettings } from './jigs/work-settings.ts';
+import { type OtherCuts, workSettings } from './jigs/work-settings.ts';
 import type { JobStep } from './job-steps.ts';
 import { inMarkOrder } from './mark-kinds.ts';
 import type { MarkedKinds } from './marked-kinds.ts';
@@ -17,8 +17,9 @@ const bareHands = { kerf: null, gang: 1, trim: 0, indexing: 'pin' } as const;
 
 export type PlannedSettings = Pick<ShopPlan, 'settings' | 'changes' | 'byHand'>;
 
-export function planSettings(kinds: MarkedKinds, benches: readonly Bench[]): PlannedSettings {
-  const { settings, changes, byHand } = workSettings(kinds, notchingBench(benches) ?? bareHands);
+/** The settings for strips, infill and whatever else is cut. */
+export function planSettings(kinds: MarkedKinds, benches: readonly Bench[], others?: OtherCuts): PlannedSettings {
+  const { settings, changes, byHand } = workSettings(kinds, notchingBench(benches) ?? bareHands, others);
   const steps = new Set(settings.map(({ step }) => step));
   return {
     settings: settings.map(planSetting),

@@ -3,10 +3,19 @@ import { sum } from '../geometry/numbers.ts';
 import type { PlannedDesign } from './build-plan.ts';
 import { bandTasks } from './bands/band-tasks.ts';
 import { boardTasks } from './boards/board-tasks.ts';
+import { frameTasks } from './frame-tasks.ts';
 import type { JobStep } from './job-steps.ts';
 import { motifsOfPanels, fittingText } from './fitting-order.ts';
 import { notchingBench } from './plan-settings.ts';
-import { assembleTasks, infillTasks, lengthTasks, measureTasks, millTasks, notchTasks } from './lattice-tasks.ts';
+import {
+  assembleTasks,
+  infillTasks,
+  lengthTasks,
+  measureTasks,
+  millTasks,
+  notchTasks,
+  stickTasks,
+} from './lattice-tasks.ts';
 import { pourTasks } from './pours/pour-tasks.ts';
 import { fitTasks, packTasks } from './work/work-tasks.ts';
 import { counted, mm, type TaskFigures } from './task-words.ts';
@@ -33,9 +42,7 @@ export function tasksOf(step: JobStep, planned: PlannedDesign, plan: TaskFigures
     case 'measure':
       return measureTasks(plan);
     case 'frame':
-      return framed(planned).map(
-        (name) => `Glue the frame of ${name} square round the lattice before any infill goes in.`,
-      );
+      return frameTasks(planned.panels, plan);
     case 'cut infill':
       return infillTasks(plan, bench);
     case 'cut keys':
@@ -55,7 +62,7 @@ export function tasksOf(step: JobStep, planned: PlannedDesign, plan: TaskFigures
     case 'saw outlines':
       return sawTasks(planned);
     case 'bend bands':
-      return plan.bands.flatMap(bandTasks);
+      return [...stickTasks('bend bands', plan), ...plan.bands.flatMap(bandTasks)];
     case 'cast bodies':
       return plan.pours.filter(({ kind }) => kind === 'body').flatMap(pourTasks);
     case 'cut boards':
@@ -74,9 +81,6 @@ export function tasksOf(step: JobStep, planned: PlannedDesign, plan: TaskFigures
       return packTasks(plan);
   }
 }
-
-const framed = ({ panels }: PlannedDesign): string[] =>
-  panels.filter(({ panel }) => panel.edge === 'framed').map(({ panel }) => panel.name);
 
 function sawTasks({ design, panels }: PlannedDesign): string[] {
   const bench = design.benches.find(({ bandKerf, bandBlade }) => bandKerf !== null || bandBlade !== null);

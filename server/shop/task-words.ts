@@ -14,6 +14,7 @@ export type TaskFigures = Pick<
   | 'byHand'
   | 'stock'
   | 'mill'
+  | 'frames'
   | 'bands'
   | 'pours'
   | 'boards'

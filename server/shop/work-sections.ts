@@ -76,10 +76,12 @@ export interface PlanFrame {
   corners: 'mitred' | 'lapped';
   joint: 'groove' | 'stub';
   jointDepthMm: number;
+  /** The groove is as wide, and the mortices as long, as the lattice is deep. */
+  jointWidthMm: number;
   members: { mark: string; lengthMm: number; innerMm: number; widthMm: number; ends: [number, number]; make: number }[];
   bearing: 'border' | 'fillers' | null;
   /** The border strips, or the fillers between strips, as wide as the groove is deep. */
-  groovePieces: { lengthMm: number; widthMm: number; make: number }[];
+  groovePieces: { mark: string; lengthMm: number; widthMm: number; make: number }[];
 }
 
 /** So many pieces of one mark. */

@@ -1,7 +1,15 @@
 /** The shop plan as tables for a spreadsheet: one file a kind of thing, the same figures as the JSON. */
 import { csvTable } from './csv-table.ts';
 import { cellColumns, notchColumns, panelColumns, pieceColumns, stripColumns } from './csv/parts-columns.ts';
-import { bandColumns, bandRows, boardColumns, pourColumns, pourRows } from './csv/object-columns.ts';
+import {
+  bandColumns,
+  bandRows,
+  boardColumns,
+  frameColumns,
+  frameRows,
+  pourColumns,
+  pourRows,
+} from './csv/object-columns.ts';
 import {
   cautionColumns,
   costColumns,
@@ -27,6 +35,7 @@ export const planCsvFiles = [
   'settings.csv',
   'stock.csv',
   'mill.csv',
+  'frames.csv',
   'bands.csv',
   'pours.csv',
   'boards.csv',
@@ -53,6 +62,7 @@ export function writePlanCsv(plan: ShopPlan): Record<(typeof planCsvFiles)[numbe
     'settings.csv': csvTable(settingColumns, plan.settings),
     'stock.csv': csvTable(cutColumns, cutRows(plan)),
     'mill.csv': csvTable(millColumns, plan.mill),
+    'frames.csv': csvTable(frameColumns, frameRows(plan)),
     'bands.csv': csvTable(bandColumns, bandRows(plan)),
     'pours.csv': csvTable(pourColumns, pourRows(plan)),
     'boards.csv': csvTable(boardColumns, plan.boards),

@@ -42,6 +42,7 @@ export const statedSections: Partial<ShopPlan> = {
       corners: 'mitred',
       joint: 'groove',
       jointDepthMm: 4,
+      jointWidthMm: 8,
       members: [
         { mark: 'F1', lengthMm: 271, innerMm: 249, widthMm: 11, ends: [45, 45], make: 8 },
         { mark: 'F2', lengthMm: 187, innerMm: 165, widthMm: 11, ends: [45, 45], make: 8 },

@@ -138,7 +138,7 @@ describe('in a file', () => {
           { mark: 'F1', lengthMm: 237, innerMm: 197, widthMm: 20, make: 4 },
           { mark: 'F2', lengthMm: 197, innerMm: 157, widthMm: 20, make: 4 },
         ],
-        groovePieces: [{ lengthMm: 37, widthMm: 6, make: 36 }],
+        groovePieces: [{ mark: 'G1', lengthMm: 37, widthMm: 6, make: 36 }],
       },
     ]);
     const cuts = plan.stock

@@ -1,7 +1,5 @@
-/** The finished object: whether it closes and moves, what it weighs, how it hangs, how it is finished; and its frames. */
+/** The finished object: whether it closes and moves, what it weighs, how it hangs, how it is finished. */
 import type { PlanMassPart, PlanSpan } from '../../shop/object-sections.ts';
-import type { PlanFrame } from '../../shop/work-sections.ts';
-import { paperAngle } from '../sheet/paper-figures.ts';
 import { paragraph, space, stacked } from './blocks.ts';
 import { remarks } from './remarks.ts';
 import { asPart, type FlowPart } from './flow.ts';
@@ -34,21 +32,6 @@ export function closingParts(context: PrintContext): FlowPart[] {
       context,
     ),
   ];
-}
-
-export function frameParts({ plan, width, typefaces, figure }: PrintContext): FlowPart[] {
-  return plan.frames.map((frame) => {
-    const columns: PrintColumn<PlanFrame['members'][number]>[] = [
-      { title: '', tick: true },
-      { title: 'mark', strong: true, cell: ({ mark }) => mark },
-      { title: 'length', align: 'right', strong: true, cell: ({ lengthMm }) => figure(lengthMm) },
-      { title: 'inner edge', align: 'right', cell: ({ innerMm }) => figure(innerMm) },
-      { title: 'ends', cell: ({ ends }) => ends.map(paperAngle).join(' / ') },
-      { title: 'make', align: 'right', strong: true, cell: ({ make }) => String(make) },
-    ];
-    const joint = `${frame.corners}, ${frame.joint} ${figure(frame.jointDepthMm)} deep`;
-    return printTable(`Frame of ${frame.panel}: ${frame.stock}, ${joint}`, columns, frame.members, width, typefaces);
-  });
 }
 
 /** Mass, finish and hanging; nothing where the file says nothing of them. */

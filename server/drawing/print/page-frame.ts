@@ -1,4 +1,5 @@
 /** What stands on every printed page around its body: which sheet it is, where it comes from, what it takes for granted, how to check it. */
+import { gridsMade } from '../../shop/plan-parts.ts';
 import type { Point } from '../../geometry/point.ts';
 import { movedItems } from '../page/moved-items.ts';
 import type { Page, PageItem } from '../page/page-model.ts';
@@ -106,7 +107,7 @@ const barFootHeight = 15;
 
 /** The strips' faces of one grid. */
 function facesOf({ design }: PrintContext['drawn'], grid: string, figure: PrintContext['figure']): string {
-  const families = design.grids.find(({ name }) => name === grid)?.families ?? [];
+  const families = gridsMade(design).find(({ name }) => name === grid)?.grid.families ?? [];
   return [...new Set(families.map(({ stock }) => figure(stock.face)))].join(' and ');
 }
 

@@ -16,7 +16,9 @@ import type { PrintContext } from './print-context.ts';
 import { recordParts } from './record-card.ts';
 import { buyingParts } from './buying-parts.ts';
 import { kitSections } from './kit-parts.ts';
-import { closingParts, frameParts, objectParts } from './object-parts.ts';
+import { frameParts } from './frame-parts.ts';
+import { stepOfStock } from '../../shop/stock/stock-step.ts';
+import { closingParts, objectParts } from './object-parts.ts';
 import { priceParts } from './price-parts.ts';
 import { stepParts } from './step-parts.ts';
 import { stickParts } from './stick-parts.ts';
@@ -52,10 +54,10 @@ export function printSheet(plan: ShopPlan, drawn: DrawnDesign, paper: PrintPaper
 function sections(context: PrintContext, height: number): Section[] {
   const { plan, drawn } = context;
   const { strips, pieces } = drawn.kinds;
-  const stripMarks = new Set(strips.map(({ mark }) => mark));
-  const [forLattice, forInfill] = dividedStocks(plan, stripMarks);
   const stepsOf = (sheet: string): FlowPart[] =>
-    plan.steps.filter((step) => step.sheet === sheet).flatMap((step) => stepParts(step, context));
+    plan.steps
+      .filter((step) => step.sheet === sheet)
+      .flatMap((step) => [...stepParts(step, context), ...(step.title === 'frame' ? frameParts(context) : [])]);
   return [
     { title: 'Shop sheet', sheet: 1, parts: coverParts(context) },
     ...drawn.panels.map((laid): Section => ({
@@ -66,7 +68,10 @@ function sections(context: PrintContext, height: number): Section[] {
     {
       title: 'Buy and mill',
       sheet: 1,
-      parts: [...buyingParts(context), ...forLattice.flatMap((stock) => stickParts(stock, context))],
+      parts: [
+        ...buyingParts(context),
+        ...stocksOf('cut to length', plan).flatMap((stock) => stickParts(stock, context)),
+      ],
     },
     { title: 'Steps', sheet: 1, parts: stepsOf('to the lattice') },
     {
@@ -86,8 +91,8 @@ function sections(context: PrintContext, height: number): Section[] {
       ),
     },
     { title: 'Record card', sheet: 1, parts: [...recordParts(context), ...closingParts(context)] },
-    { title: 'Steps', sheet: 2, parts: [...stepsOf('after measuring'), ...frameParts(context)] },
-    { title: 'Sticks for the infill', sheet: 2, parts: forInfill.flatMap((stock) => stickParts(stock, context)) },
+    { title: 'Steps', sheet: 2, parts: stepsOf('after measuring') },
+    ...stickSections(context),
     {
       title: 'Pieces',
       sheet: 2,
@@ -107,10 +112,16 @@ function sections(context: PrintContext, height: number): Section[] {
   ];
 }
 
-/** Stocks that strips are cut from, and those for infill alone. */
-function dividedStocks(plan: ShopPlan, stripMarks: ReadonlySet<string>): [ShopPlan['stock'], ShopPlan['stock']] {
-  const isForLattice = ({ sticks, stock }: ShopPlan['stock'][number]): boolean =>
-    sticks.some(({ cuts }) => cuts.some(({ mark }) => stripMarks.has(mark))) ||
-    plan.strips.some((strip) => strip.stock === stock);
-  return [plan.stock.filter(isForLattice), plan.stock.filter((stock) => !isForLattice(stock))];
+/** The sticks of every step, a section a step, in the order of the job. */
+function stickSections(context: PrintContext): Section[] {
+  const { plan } = context;
+  return plan.steps.flatMap(({ title, order }): Section[] => {
+    const stocks = title === 'cut to length' ? [] : stocksOf(title, plan);
+    if (stocks.length === 0) return [];
+    const parts = stocks.flatMap((stock) => stickParts(stock, context));
+    return [{ title: `Sticks for step ${order}, ${title}`, sheet: 2, parts }];
+  });
 }
+
+const stocksOf = (step: string, plan: ShopPlan): ShopPlan['stock'] =>
+  plan.stock.filter(({ stock }) => stepOfStock(stock, plan) === step);

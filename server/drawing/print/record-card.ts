@@ -2,6 +2,7 @@
 import { hasSingleLines } from '../../design/grid-check.ts';
 import { type Block, blockOf, paragraph, space } from './blocks.ts';
 import type { StripStock } from '../../design/design-model.ts';
+import { gridsMade } from '../../shop/plan-parts.ts';
 import { asPart, type FlowPart } from './flow.ts';
 import { openLine, textAt } from '../sheet/sheet-lines.ts';
 import { letterSizes, type PrintContext } from './print-context.ts';
@@ -32,7 +33,7 @@ export function recordParts(context: PrintContext): FlowPart[] {
 
 function measures({ plan, drawn, figure }: PrintContext): Measure[] {
   const lattice = plan.grids.flatMap(({ name, tenSidesMm, check }) => {
-    const families = drawn.design.grids.find((grid) => grid.name === name)?.families ?? [];
+    const families = gridsMade(drawn.design).find((made) => made.name === name)?.grid.families ?? [];
     return [
       ...(hasSingleLines({ families })
         ? [{ what: `${name}: ${check.what}`, drawn: figure(check.mm) }]

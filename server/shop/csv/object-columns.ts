@@ -1,8 +1,43 @@
-/** Columns for bands, castings and boards. */
+/** Columns for frames, bands, castings and boards. */
 import type { PlanBand, PlanBoard, PlanPour, PlanPourLayer } from '../object-sections.ts';
 import type { ShopPlan } from '../shop-plan.ts';
 import type { Column } from '../text-table.ts';
+import type { PlanFrame } from '../work-sections.ts';
 import { figure, optionalFigure, text } from './csv-columns.ts';
+
+/** A member of a frame, or (without an inner edge) what fills its groove. */
+export interface FrameRow {
+  readonly frame: PlanFrame;
+  readonly mark: string;
+  readonly lengthMm: number;
+  readonly innerMm: number | null;
+  readonly widthMm: number;
+  readonly ends: readonly [number, number];
+  readonly make: number;
+}
+
+export const frameRows = ({ frames }: ShopPlan): FrameRow[] =>
+  frames.flatMap((frame) => [
+    ...frame.members.map((member): FrameRow => ({ frame, ...member })),
+    ...frame.groovePieces.map((piece): FrameRow => ({ frame, innerMm: null, ends: [90, 90], ...piece })),
+  ]);
+
+export const frameColumns: readonly Column<FrameRow>[] = [
+  text('panel', ({ frame }) => frame.panel),
+  text('stock', ({ frame }) => frame.stock),
+  text('mark', ({ mark }) => mark),
+  text('what', ({ frame, innerMm }) => (innerMm === null ? (frame.bearing ?? '') : 'member')),
+  figure('length_mm', ({ lengthMm }) => lengthMm),
+  optionalFigure('inner_mm', ({ innerMm }) => innerMm),
+  figure('width_mm', ({ widthMm }) => widthMm),
+  figure('end_1', ({ ends }) => ends[0]),
+  figure('end_2', ({ ends }) => ends[1]),
+  figure('make', ({ make }) => make),
+  text('corners', ({ frame }) => frame.corners),
+  text('joint', ({ frame }) => frame.joint),
+  figure('joint_depth_mm', ({ frame }) => frame.jointDepthMm),
+  figure('joint_width_mm', ({ frame }) => frame.jointWidthMm),
+];
 
 /** One lamination of one run. */
 export interface BandRow {

@@ -2,6 +2,8 @@
 import { sameAngle, sameLength } from '../../geometry/tolerance.ts';
 import type { StripStock } from '../../design/design-model.ts';
 import type { NotchLocation } from '../closing.ts';
+import type { StockDemand } from '../stock/plan-stock.ts';
+import { type MemberCut, memberSettings } from './member-settings.ts';
 import type { MarkedKinds, MarkedPiece, MarkedStrip } from '../marked-kinds.ts';
 import { infillSettings, type InfillOrder, type PieceBatch } from './infill-settings.ts';
 import { keysOf } from './key-share.ts';
@@ -44,8 +46,21 @@ const plain: Draft = {
   notching: null,
 };
 
+/** What is cut beside strips and infill: members of frames and what fills their grooves, and bands. */
+export interface OtherCuts {
+  /** Everything of it that has to be milled. */
+  readonly milled: readonly Pick<StockDemand, 'mark' | 'stock' | 'total'>[];
+  readonly members: readonly MemberCut[];
+}
+
+const nothingElse: OtherCuts = { milled: [], members: [] };
+
 /** The settings for `kinds`; steps without work are left out. */
-export function workSettings(kinds: MarkedKinds, conditions: WorkConditions): WorkSettings {
+export function workSettings(
+  kinds: MarkedKinds,
+  conditions: WorkConditions,
+  others: OtherCuts = nothingElse,
+): WorkSettings {
   const notching = notchSettings(kinds.strips.flatMap(stripBatch), conditions);
   const { ordinary, keys } = pieceBatches(kinds);
   const infill = infillSettings(ordinary, conditions.trim);
@@ -60,11 +75,12 @@ export function workSettings(kinds: MarkedKinds, conditions: WorkConditions): Wo
   const fence = conditions.indexing === 'pin' ? 'pin fence' : 'stop fence';
   const onFence = (row: NotchOrder['rows'][number]): Draft => ({ ...notchDraft(row), jig: fence });
   const drafts: Drafts = {
-    'mill strips': millSettings(kinds),
+    'mill strips': millSettings(kinds, others),
     'notch strips': notching.rows.map(onFence),
     'cut to length': lengthSettings(kinds.strips),
     assemble: joint,
     measure: joint.map((draft) => ({ ...draft, tool: 'caliper and rule' })),
+    frame: memberSettings(others.members).map((cut): Draft => ({ ...plain, tool: 'crosscut saw', ...cut })),
     'cut infill': [...laps.rows.map(onFence), ...infill.settings.map(infillDraft)],
     'cut keys': lastPieces.settings.map(infillDraft),
   };
@@ -120,12 +136,13 @@ function pieceBatches({ pieces }: MarkedKinds): { ordinary: PieceBatch[]; keys: 
 }
 
 /** Each stock is brought to its depth, then to its face. */
-function millSettings({ strips, pieces }: MarkedKinds): Draft[] {
+function millSettings({ strips, pieces }: MarkedKinds, { milled }: OtherCuts): Draft[] {
   const users = [
     ...strips.flatMap(({ mark, total, groups }) =>
       groups.slice(0, 1).map(({ group }) => ({ mark, total, stock: group.stock })),
     ),
     ...pieces.map(({ mark, total, shape }) => ({ mark, total, stock: shape.stock })),
+    ...milled,
   ];
   const stocks = [...new Set(users.map(({ stock }) => stock))];
   return stocks.flatMap((stock) => {

@@ -1,12 +1,16 @@
 /** How deep the parts of a work are, front to back, once they are finished. Lengths mm. */
-import type { Design, Outline, Panel } from '../../design/design-model.ts';
+import type { Design, Grid, Outline, Panel } from '../../design/design-model.ts';
 import type { Pour } from '../../design/work-model.ts';
 import { maximum, sum } from '../../geometry/numbers.ts';
 
-/** Cast panels are as deep as their blank is surfaced to, others as their deepest strip after flushing. */
+/** A lattice is as deep as its deepest strip after flushing. */
+export const latticeDepth = ({ families }: Pick<Grid, 'families'>): number =>
+  maximum(families.map(({ stock }) => stock.depth - 2 * stock.flush));
+
+/** Cast panels are as deep as their blank is surfaced to, others as their lattice. */
 export function panelDepth({ name, grid }: Panel, { blanks }: Design): number {
   const cast = blanks.find((blank) => blank.cast && blank.takes.some(({ panel }) => panel.name === name))?.cast;
-  return cast?.depth ?? maximum(grid.families.map(({ stock }) => stock.depth - 2 * stock.flush));
+  return cast?.depth ?? latticeDepth(grid);
 }
 
 /** What is left of a casting once what stands over is planed away. */

@@ -14,9 +14,14 @@ interface CutDesign {
   readonly panels: readonly LaidPanel[];
 }
 
-/** Everything of a design that is cut from sticks: strips, infill blanks, the members of frames, and bands. */
-export const cuttingDemands = ({ design, kinds, panels }: CutDesign, trim: number): StockDemand[] => [
-  ...stockDemands(kinds, trim),
+/** Everything of a design that is cut from sticks: strips, infill blanks, the members of frames and what fills their grooves, and bands. */
+export const cuttingDemands = (cut: CutDesign, trim: number): StockDemand[] => [
+  ...stockDemands(cut.kinds, trim),
+  ...otherDemands(cut),
+];
+
+/** What is neither strip nor infill. */
+export const otherDemands = ({ design, kinds, panels }: CutDesign): StockDemand[] => [
   ...frameDemands(panels, kinds),
   ...bandDemands(design),
 ];

@@ -2,6 +2,7 @@
 import type { PlanSetting, PlanStock, ShopPlan } from '../shop-plan.ts';
 import { textTable, type Column } from '../text-table.ts';
 import type { PlanStep, SheetName } from '../work-sections.ts';
+import { stepOfStock } from '../stock/stock-step.ts';
 import { markRanges } from '../mark-ranges.ts';
 import { moneyText } from '../money.ts';
 import { halfDegrees, indented, keyMillimetres, millimetres, optional } from './figures-text.ts';
@@ -33,14 +34,9 @@ function stepText(step: PlanStep, plan: ShopPlan): string {
 const hasFigures = ({ angle, stopMm, caliperMm }: PlanSetting): boolean =>
   angle !== null || stopMm !== null || caliperMm !== null;
 
-/** Sticks stand where they are cut: those of strips, and all that go into a class's bags, with the strips; others with the infill. */
-function sticksOfStep(title: string, { stock, strips, kit }: ShopPlan): PlanStock[] {
-  const isForBags = kit?.done.includes('cut') ?? false;
-  const isForStrips = ({ stock: name }: PlanStock): boolean =>
-    isForBags || strips.some((strip) => strip.stock === name);
-  if (title === 'cut to length') return stock.filter(isForStrips);
-  return title === 'cut infill' ? stock.filter((each) => !isForStrips(each)) : [];
-}
+/** Sticks stand where they are cut. */
+const sticksOfStep = (title: string, plan: ShopPlan): PlanStock[] =>
+  plan.stock.filter(({ stock }) => stepOfStock(stock, plan) === title);
 
 const hours = (value: number): string => `${Math.round(value * 10) / 10} h`;
 
