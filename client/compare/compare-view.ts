@@ -1,5 +1,5 @@
 /** The editor side of one comparison: asks the server, hands the report to the page, follows rows to their words. */
-import { Range, Selection, TextEditorRevealType, Uri, ViewColumn, type WebviewPanel, window, workspace } from 'vscode';
+import { Range, Uri, type WebviewPanel, workspace } from 'vscode';
 import type { LanguageClient } from 'vscode-languageclient/node';
 import {
   type CompareAnswer,
@@ -7,7 +7,9 @@ import {
   compareRequest,
   type EarlierVersion,
 } from '../../server/language/compare-messages.ts';
-import { comparePage } from './compare-page.ts';
+import { fillWebview } from '../fill-webview.ts';
+import { compareContent } from './compare-markup.ts';
+import { revealRange } from '../reveal-words.ts';
 import type { MessageToEditor, ShowReport } from './webview-messages.ts';
 
 export class CompareView {
@@ -31,13 +33,8 @@ export class CompareView {
     this.client = client;
     this.uri = uri;
     this.earlier = earlier;
-    const icons = Uri.joinPath(extension, 'client/icons');
-    const bundleFolder = Uri.joinPath(extension, 'dist');
-    webviewPanel.iconPath = { light: Uri.joinPath(icons, 'lap-light.svg'), dark: Uri.joinPath(icons, 'lap-dark.svg') };
-    const { webview } = webviewPanel;
-    webview.options = { enableScripts: true, localResourceRoots: [bundleFolder] };
-    webview.onDidReceiveMessage((message: MessageToEditor) => void this.receive(message));
-    webview.html = comparePage(webview, bundleFolder);
+    webviewPanel.webview.onDidReceiveMessage((message: MessageToEditor) => void this.receive(message));
+    fillWebview(webviewPanel, extension, 'compare', compareContent);
   }
 
   /** Compares the text as it is now. An answer that a later question has overtaken is dropped. */
@@ -76,11 +73,6 @@ export class CompareView {
     if (!place) return;
     const document = await workspace.openTextDocument(Uri.parse(place.uri));
     const { start, end } = place.range;
-    const range = new Range(start.line, start.character, end.line, end.character);
-    const visible = window.visibleTextEditors.find((editor) => editor.document === document);
-    const viewColumn = visible?.viewColumn ?? ViewColumn.One;
-    const editor = await window.showTextDocument(document, { viewColumn, preserveFocus: true });
-    editor.selection = new Selection(range.start, range.end);
-    editor.revealRange(range, TextEditorRevealType.InCenterIfOutsideViewport);
+    await revealRange(document, new Range(start.line, start.character, end.line, end.character));
   }
 }

@@ -2,6 +2,7 @@
 import { commands, type Event, type ExtensionContext, Uri, ViewColumn, window, workspace } from 'vscode';
 import type { LanguageClient } from 'vscode-languageclient/node';
 import { compareWithCommitCommand, type EarlierVersion } from '../../server/language/compare-messages.ts';
+import { fileName } from '../file-name.ts';
 import { languageId } from '../language-client.ts';
 import { tellCommittedTexts } from './committed-texts.ts';
 import { CompareView } from './compare-view.ts';
@@ -98,5 +99,3 @@ async function chooseFile(uri: Uri): Promise<Uri | undefined> {
   if (picked.file) return picked.file;
   return (await window.showOpenDialog({ filters: { Halflap: ['lap'] } }))?.[0];
 }
-
-const fileName = (uri: Uri): string => uri.path.slice(uri.path.lastIndexOf('/') + 1);

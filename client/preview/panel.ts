@@ -9,8 +9,10 @@ import {
   type StopNotice,
   stopNotification,
 } from '../../server/language/preview-messages.ts';
-import { previewPage } from './preview-page.ts';
-import { revealWords } from './reveal-words.ts';
+import { fillWebview } from '../fill-webview.ts';
+import { previewContent } from './preview-markup.ts';
+import { fileName } from '../file-name.ts';
+import { revealWords } from '../reveal-words.ts';
 import { saveDrawing, savePicture } from './save-view.ts';
 import type { MessageToEditor, MessageToPage, PageState } from './webview-messages.ts';
 
@@ -35,13 +37,8 @@ export class PreviewPanel {
     this.uri = Uri.parse(uri);
     this.wantedView = view;
     this.locked = locked;
-    const icons = Uri.joinPath(extension, 'client/icons');
-    const bundleFolder = Uri.joinPath(extension, 'dist');
-    webviewPanel.iconPath = { light: Uri.joinPath(icons, 'lap-light.svg'), dark: Uri.joinPath(icons, 'lap-dark.svg') };
-    const { webview } = webviewPanel;
-    webview.options = { enableScripts: true, localResourceRoots: [bundleFolder] };
-    webview.onDidReceiveMessage((message: MessageToEditor) => this.logged(this.receive(message)));
-    webview.html = previewPage(webview, bundleFolder);
+    webviewPanel.webview.onDidReceiveMessage((message: MessageToEditor) => this.logged(this.receive(message)));
+    fillWebview(webviewPanel, extension, 'preview', previewContent);
     webviewPanel.onDidDispose(() => (this.isClosed = true));
     this.writeTitle();
   }
@@ -106,7 +103,7 @@ export class PreviewPanel {
   }
 
   private writeTitle(): void {
-    const name = this.uri.path.slice(this.uri.path.lastIndexOf('/') + 1);
+    const name = fileName(this.uri);
     this.webviewPanel.title = this.locked ? `[Preview] ${name}` : `Preview ${name}`;
   }
 

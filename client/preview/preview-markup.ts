@@ -1,26 +1,9 @@
-/** The markup of the preview's page, without an editor round it. */
+/** The markup of the preview's page; every part that the script fills has an id. */
+import type { PageContent } from '../page-markup.ts';
 
-export interface PageSources {
-  /** The content policy. */
-  readonly policy: string;
-  readonly nonce: string;
-  /** Addresses of the bundled script and style sheet. */
-  readonly script: string;
-  readonly style: string;
-}
-
-/** A whole page; every part that the script fills has an id. */
-export const previewMarkup = ({ policy, nonce, script, style }: PageSources): string => `<!DOCTYPE html>
-<html lang="en">
-<head>
-  <meta charset="utf-8">
-  <meta http-equiv="Content-Security-Policy" content="${policy}">
-  <meta name="viewport" content="width=device-width, initial-scale=1">
-  <link rel="stylesheet" href="${style}">
-  <title>Halflap preview</title>
-</head>
-<body>
-  <nav aria-label="Views"><div id="views" role="tablist" aria-label="Views of the design"></div></nav>
+export const previewContent: PageContent = {
+  title: 'Halflap preview',
+  body: `  <nav aria-label="Views"><div id="views" role="tablist" aria-label="Views of the design"></div></nav>
   <header aria-label="Drawing board">
     <h1 class="spoken">Halflap preview</h1>
     <div class="tools" role="group" aria-label="Size">
@@ -62,7 +45,5 @@ export const previewMarkup = ({ policy, nonce, script, style }: PageSources): st
       <div id="table-frame" tabindex="0" role="region" aria-label="Table of the view"><table id="table"></table></div>
     </section>
   </div></main>
-  <p id="announced" class="spoken" role="status"></p>
-  <script nonce="${nonce}" src="${script}"></script>
-</body>
-</html>`;
+  <p id="announced" class="spoken" role="status"></p>`,
+};

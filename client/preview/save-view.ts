@@ -2,6 +2,7 @@
 import { Uri, window, workspace } from 'vscode';
 import type { LanguageClient } from 'vscode-languageclient/node';
 import { type DrawingForm, type FileQuestion, fileRequest } from '../../server/language/preview-messages.ts';
+import { fileName } from '../file-name.ts';
 
 /** Saves the view asked for as a drawing at full size. */
 export async function saveDrawing(client: LanguageClient, source: Uri, question: FileQuestion): Promise<void> {
@@ -16,7 +17,7 @@ export const savePicture = (source: Uri, view: string | null, png: string): Prom
 
 /** Asks where to, beside the text at first, and writes `content`, base 64; nothing where the person changes their mind. */
 async function save(source: Uri, view: string | null, ending: DrawingForm | 'png', content: string): Promise<void> {
-  const name = source.path.slice(source.path.lastIndexOf('/') + 1).replace(/\.lap$/, '');
+  const name = fileName(source).replace(/\.lap$/, '');
   const part = view === null ? '' : `-${view.replace(/^panel /, '').replaceAll(/[^\p{L}\p{N}]+/gu, '-')}`;
   const target = await window.showSaveDialog({
     defaultUri: Uri.joinPath(source, '..', `${name}${part}.${ending}`),
@@ -24,5 +25,5 @@ async function save(source: Uri, view: string | null, ending: DrawingForm | 'png
   });
   if (!target) return;
   await workspace.fs.writeFile(target, Uint8Array.from(Buffer.from(content, 'base64')));
-  void window.showInformationMessage(`Saved ${target.path.slice(target.path.lastIndexOf('/') + 1)}.`);
+  void window.showInformationMessage(`Saved ${fileName(target)}.`);
 }

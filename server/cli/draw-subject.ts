@@ -80,7 +80,7 @@ export function drawnSubject(analysis: Analysis, subject: Subject, source: strin
   const laid = chosenPanel(analysis, subject.name);
   if (!laid) return null;
   if (subject.kind === 'chart') return ofPage(drawChart(analysis, laid, source), null);
-  const drawing = drawPanel(laid, analysis.kinds, analysis.design.title);
+  const drawing = drawPanel(laid, analysis, analysis.design.title);
   return {
     svg: () => writeSvg(drawing, source),
     pages: () => panelPage(drawing, source),

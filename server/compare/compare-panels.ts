@@ -81,9 +81,6 @@ function drawnChange(
   after: ComparedDesign,
 ): DrawnChange | null {
   if (!old || !now) return null;
-  const { same, onlyOld, onlyNew } = overlayPanels(
-    { laid: old, kinds: before.kinds },
-    { laid: now, kinds: after.kinds },
-  );
+  const { same, onlyOld, onlyNew } = overlayPanels({ laid: old, design: before }, { laid: now, design: after });
   return { same: same.length, onlyOld: onlyOld.length, onlyNew: onlyNew.length };
 }

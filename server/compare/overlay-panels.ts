@@ -1,15 +1,15 @@
 /** Two versions of a panel laid over one another: which shapes lie in both in one place, and which in one alone. */
 import type { DrawnKind, LayerKind, Rings } from '../drawing/drawing.ts';
 import { drawPanel } from '../drawing/draw-panel.ts';
+import type { MarkedDesign } from '../drawing/kind-marks.ts';
 import { placedRings } from '../drawing/placed-rings.ts';
 import { isZeroLength } from '../geometry/tolerance.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
-import type { MarkedKinds } from '../shop/marked-kinds.ts';
 
 /** A panel with the marks of its design. */
 export interface MarkedPanel {
   readonly laid: LaidPanel;
-  readonly kinds: MarkedKinds;
+  readonly design: MarkedDesign;
 }
 
 /** One strip, piece or outline where it lies: mm, y up. */
@@ -40,8 +40,8 @@ export function overlayPanels(old: MarkedPanel | null, now: MarkedPanel | null):
 }
 
 /** Everything drawn but the ground, back to front. */
-function shapesOf({ laid, kinds }: MarkedPanel): PlacedShape[] {
-  const layers = drawPanel(laid, kinds, null).layers.filter(({ kind }) => kind !== 'region' && kind !== 'note');
+function shapesOf({ laid, design }: MarkedPanel): PlacedShape[] {
+  const layers = drawPanel(laid, design, null).layers.filter(({ kind }) => kind !== 'region' && kind !== 'note');
   return layers.flatMap(({ kind, kinds: drawn }) => drawn.flatMap((each) => placedShapes(kind, each)));
 }
 

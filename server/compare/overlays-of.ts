@@ -25,7 +25,7 @@ export function changedOverlays(overlays: readonly PanelOverlay[]): readonly Pan
   return changed.length > 0 ? changed : overlays;
 }
 
-function marked({ panels, kinds }: ComparedDesign, name: string | undefined): MarkedPanel | null {
-  const laid: LaidPanel | undefined = panels.find(({ panel }) => panel.name === name);
-  return laid ? { laid, kinds } : null;
+function marked(design: ComparedDesign, name: string | undefined): MarkedPanel | null {
+  const laid: LaidPanel | undefined = design.panels.find(({ panel }) => panel.name === name);
+  return laid ? { laid, design } : null;
 }

@@ -13,7 +13,7 @@ export function drawBlank(nested: NestedBlank, kinds: MarkedKinds, title: string
   return packing.blanks.flatMap((filled, index) => {
     const made = laid[index];
     if (!made) return [];
-    const drawing = drawPanel(made, kinds, title);
+    const drawing = drawPanel(made, { kinds, blanks: [] }, title);
     const name = packing.blanks.length > 1 ? `${blank.name}_${index + 1}` : blank.name;
     return [
       {

@@ -1,18 +1,19 @@
 /** A laid-out panel as a drawing: region, strips from the back to the front, infill, and the outline over all. */
 import { coarserRing } from '../geometry/coarser-ring.ts';
 import type { LaidPanel, PieceFate, PieceGroup, Placement, Polygon, StripGroup } from '../lattice/laid-panel.ts';
-import type { MarkedKinds } from '../shop/marked-kinds.ts';
 import type { DrawingLayer, Drawing, DrawnKind, LayerKind, Rings } from './drawing.ts';
 import { drawingBounds } from './drawing-bounds.ts';
+import { type MarkedDesign, type MarkedStrips, marksOf, stripsByMark } from './kind-marks.ts';
 import { summarise } from './panel-summary.ts';
 
-/** The drawing of one copy of `laid`, seen from the front; `kinds` gives each piece and strip its mark. */
-export function drawPanel(laid: LaidPanel, kinds: MarkedKinds, title: string | null): Drawing {
+/** The drawing of one copy of `laid`, seen from the front; `design` gives each piece and strip its mark. */
+export function drawPanel(laid: LaidPanel, design: MarkedDesign, title: string | null): Drawing {
+  const pieceMarks = marksOf(laid, design.kinds.pieces);
   const layers = [
     regionLayer(laid, 'region', 'region'),
-    ...stripLayers(laid, marksOf(laid, kinds.strips)),
-    ...pieceLayers(laid, marksOf(laid, kinds.pieces), 'whole'),
-    ...pieceLayers(laid, marksOf(laid, kinds.pieces), 'trimmed'),
+    ...stripLayers(laid, stripsByMark(laid, design)),
+    ...pieceLayers(laid, pieceMarks, 'whole'),
+    ...pieceLayers(laid, pieceMarks, 'trimmed'),
     regionLayer(laid, 'outline', 'outline'),
   ];
   return {
@@ -24,20 +25,6 @@ export function drawPanel(laid: LaidPanel, kinds: MarkedKinds, title: string | n
     texts: [],
     summary: summarise(laid),
   };
-}
-
-/** The mark of every group of this panel. */
-export function marksOf<Group>(
-  laid: LaidPanel,
-  marked: readonly {
-    readonly mark: string;
-    readonly groups: readonly { readonly panel: LaidPanel; readonly group: Group }[];
-  }[],
-): Map<Group, string> {
-  const own = marked.flatMap(({ mark, groups }) =>
-    groups.filter(({ panel }) => panel === laid).map(({ group }) => [group, mark] as const),
-  );
-  return new Map(own);
 }
 
 function regionLayer(laid: LaidPanel, name: string, kind: LayerKind): DrawingLayer {
@@ -53,7 +40,7 @@ function regionLayer(laid: LaidPanel, name: string, kind: LayerKind): DrawingLay
 }
 
 /** One layer a level and stock, the lowest level first, so that the upper strip of every lap is painted over the lower. */
-function stripLayers(laid: LaidPanel, marks: Map<StripGroup, string>): DrawingLayer[] {
+function stripLayers(laid: LaidPanel, marked: ReturnType<typeof stripsByMark>): DrawingLayer[] {
   const groups = grouped(laid.strips, (group) => JSON.stringify([group.layer, group.stock.name]));
   return groups
     .sort(([first], [second]) => first.layer - second.layer)
@@ -62,16 +49,16 @@ function stripLayers(laid: LaidPanel, marks: Map<StripGroup, string>): DrawingLa
       kind: 'strip',
       level: sample.layer,
       wood: sample.stock.wood,
-      kinds: [sample, ...others].map((group) => drawnStrip(group, marks.get(group) ?? '')),
+      kinds: [sample, ...others].flatMap((group) => marked(group).map((strips) => drawnStrip(group, strips))),
     }));
 }
 
-function drawnStrip(group: StripGroup, mark: string): DrawnKind {
+function drawnStrip(group: StripGroup, { mark, placements, isSawn }: MarkedStrips): DrawnKind {
   return {
     mark,
-    label: `strip ${mark}, ${group.length.toFixed(1)} long, ${group.placements.length} in this panel`,
+    label: `${isSawn ? 'out of strip' : 'strip'} ${mark}, ${group.length.toFixed(1)} long, ${placements.length} in this panel`,
     rings: [stripRing(group)],
-    placements: placementNumbers(group.placements),
+    placements: placementNumbers(placements),
     range: group.range,
   };
 }

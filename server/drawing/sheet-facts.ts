@@ -2,15 +2,14 @@
 import { gridCheck, hasSingleLines } from '../design/grid-check.ts';
 import type { Design, Grid, LengthUnit, StripStock } from '../design/design-model.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
-import type { MarkedKinds } from '../shop/marked-kinds.ts';
+import type { MarkedDesign } from './kind-marks.ts';
 import type { SheetText } from './sheet/sheet-page.ts';
 import { paperLength, paperUnit } from './sheet/paper-figures.ts';
 
 /** The parts of an analysis that working drawings are made from. */
-export interface DrawnDesign {
+export interface DrawnDesign extends MarkedDesign {
   readonly design: Design;
   readonly panels: readonly LaidPanel[];
-  readonly kinds: MarkedKinds;
 }
 
 /** Foot lines for the panels a sheet is about; `source` names the file and the state of its text. */

@@ -76,7 +76,7 @@ function answerOf(drawing: Drawing | null): DrawingAnswer {
 
 const { panel } = layOutPanel(wavyPanel(pieces));
 if (!panel) throw new Error('the panel was refused');
-const wide = drawPanel(panel, markKinds([panel]), null);
+const wide = drawPanel(panel, { kinds: markKinds([panel]), blanks: [] }, null);
 const drawn = wide.layers.flatMap(({ kinds }) => kinds).reduce((sum, { placements }) => sum + placements.length / 3, 0);
 const empty = await longestFrame(null);
 const full = await longestFrame(wide);

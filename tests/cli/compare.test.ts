@@ -1,37 +1,21 @@
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { runCommand } from '../../server/cli/run-command.ts';
+import { readFile } from 'node:fs/promises';
+import { beforeEach, describe, expect, test } from 'vitest';
 import type { WrittenChange } from '../../server/compare/design-change.ts';
 import { changeFaults } from '../compare/change-schema.ts';
 import { trayText } from '../compare/versions.ts';
 import { readPaths } from '../drawing/read-svg.ts';
-import { FakeTerminal } from './fake-terminal.ts';
+import { halflap, type Outcome, scratchFolder } from './halflap.ts';
 
-let folder: string;
+const scratch = scratchFolder();
 let old: string;
 let now: string;
 
 beforeEach(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'halflap-compare-'));
-  old = await fileOf('old.lap', trayText());
-  now = await fileOf('new.lap', trayText({ side: '38mm' }));
+  old = await scratch.file('old.lap', trayText());
+  now = await scratch.file('new.lap', trayText({ side: '38mm' }));
 });
 
-afterEach(async () => {
-  await rm(folder, { recursive: true, force: true });
-});
-
-async function fileOf(name: string, text: string): Promise<string> {
-  await writeFile(join(folder, name), text);
-  return join(folder, name);
-}
-
-async function run(args: readonly string[], input = '') {
-  const terminal = new FakeTerminal({ input });
-  return { code: await runCommand(['compare', ...args], terminal), output: terminal.output, errors: terminal.errors };
-}
+const run = (args: readonly string[], input = ''): Promise<Outcome> => halflap(['compare', ...args], { input });
 
 describe('halflap compare', () => {
   test('the same: exit code 0, and says so', async () => {
@@ -81,14 +65,14 @@ describe('halflap compare', () => {
   });
 
   test('writes to a file, but not over either version', async () => {
-    const target = join(folder, 'out', 'change.md');
+    const target = scratch.path('out', 'change.md');
     expect(await run([old, now, '--as', 'markdown', '-o', target])).toMatchObject({ code: 1, output: '' });
     expect(await readFile(target, 'utf8')).toMatch(/^### Tray\n/);
     expect(await run([old, now, '-o', now, '--force'])).toMatchObject({ code: 2, output: '' });
   });
 
   test('takes a list of what is cut from a file or from standard input', async () => {
-    const list = await fileOf('cut.csv', 'mark,count\nA,36\n');
+    const list = await scratch.file('cut.csv', 'mark,count\nA,36\n');
     for (const given of [await run([old, now, '--cut', list]), await run([old, now, '--cut', '-'], '{"A":36}')]) {
       expect(given.output).toContain('From pieces already cut: 36;');
     }
@@ -101,7 +85,7 @@ describe('halflap compare', () => {
 
 describe('bad input', () => {
   test('a file with an error on one side: the rest is compared, and what is not is said', async () => {
-    const broken = await fileOf(
+    const broken = await scratch.file(
       'broken.lap',
       trayText({ side: '38mm', extra: 'panel side { grid mesh  shape oval }\n' }),
     );
@@ -113,7 +97,7 @@ describe('bad input', () => {
   });
 
   test('an error that may hide a difference is trouble, not sameness', async () => {
-    const broken = await fileOf('broken.lap', trayText({ extra: 'panel side { grid mesh  shape oval }\n' }));
+    const broken = await scratch.file('broken.lap', trayText({ extra: 'panel side { grid mesh  shape oval }\n' }));
     expect((await run([old, broken])).code).toBe(2);
   });
 
@@ -121,7 +105,7 @@ describe('bad input', () => {
     ['one version', () => [old], 'name the old version and the new one'],
     ['three versions', () => [old, now, now], 'two versions at a time, but 3 were given'],
     ['standard input twice', () => ['-', '-'], '“-” can be read only once'],
-    ['a missing file', () => [old, join(folder, 'none.lap')], 'there is no such file'],
+    ['a missing file', () => [old, scratch.path('none.lap')], 'there is no such file'],
     ['an unknown panel', () => [old, now, '--as', 'svg', '--panel', 'lid'], 'no panel is called lid; there is tray'],
     ['an unknown format', () => [old, now, '--as', 'pdf'], '--as pdf: choose'],
   ])('%s is refused in words', async (_, args, message) => {

@@ -3,13 +3,11 @@ import { describe, expect, test } from 'vitest';
 import { runCommand } from '../../server/cli/run-command.ts';
 import { readPdf } from '../drawing/read-pdf.ts';
 import { FakeTerminal } from './fake-terminal.ts';
+import { halflap, type Outcome } from './halflap.ts';
 
 const file = fileURLToPath(new URL('../cases/drawings/hemp.lap', import.meta.url));
 
-async function draw(...args: string[]) {
-  const terminal = new FakeTerminal();
-  return { code: await runCommand(['draw', ...args], terminal), output: terminal.output, errors: terminal.errors };
-}
+const draw = (...args: string[]): Promise<Outcome> => halflap(['draw', ...args]);
 
 describe('draw', () => {
   test('--piece draws an infill piece or a strip by its mark', async () => {

@@ -1,9 +1,6 @@
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { runCommand } from '../../server/cli/run-command.ts';
-import { FakeTerminal } from './fake-terminal.ts';
+import { readFile, writeFile } from 'node:fs/promises';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { halflap, type Outcome, scratchFolder } from './halflap.ts';
 
 const untidy = `grid   squares{square pitch 40   of ash}   # one
 strip ash {
@@ -11,23 +8,14 @@ section face 3 depth 10
 }
 `;
 
-let folder: string;
+const scratch = scratchFolder();
 let file: string;
 
 beforeEach(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'halflap-format-'));
-  file = join(folder, 'tray.lap');
-  await writeFile(file, untidy);
+  file = await scratch.file('tray.lap', untidy);
 });
 
-afterEach(async () => {
-  await rm(folder, { recursive: true, force: true });
-});
-
-async function run(args: readonly string[], input = '') {
-  const terminal = new FakeTerminal({ input });
-  return { code: await runCommand(['format', ...args], terminal), output: terminal.output, errors: terminal.errors };
-}
+const run = (args: readonly string[], input = ''): Promise<Outcome> => halflap(['format', ...args], { input });
 
 describe('format', () => {
   test('rewrites a file in place, and then has nothing to do', async () => {

@@ -27,9 +27,12 @@ export class GitFolder {
     return execFileSync('git', [...args], { cwd: this.path, env: environment, encoding: 'utf8' });
   }
 
-  write(name: string, text: string): void {
-    mkdirSync(dirname(join(this.path, name)), { recursive: true });
-    writeFileSync(join(this.path, name), text);
+  /** Gives the path of the file. */
+  write(name: string, text: string): string {
+    const path = join(this.path, name);
+    mkdirSync(dirname(path), { recursive: true });
+    writeFileSync(path, text);
+    return path;
   }
 
   /** Writes files and commits everything; the message is the tag as well. */

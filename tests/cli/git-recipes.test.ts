@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { trayText } from '../compare/versions.ts';
 import { GitFolder } from './git-folder.ts';
+import { halflap as runHalflap, type Outcome } from './halflap.ts';
 
 const program = fileURLToPath(new URL('../../dist/halflap.cjs', import.meta.url));
 const recipe = fileURLToPath(new URL('../../samples/git/compare-changes.sh', import.meta.url));
@@ -18,9 +19,12 @@ panel lid { grid squares  shape 4 x 3 cells  edge framed }
 `;
 
 let repository: GitFolder;
+/** In place of the command, where a process for each call proves nothing: writes down how it was called. */
+let recorderFile: string;
 
 beforeAll(() => {
   repository = new GitFolder();
+  recorderFile = repository.write('.git/recorder.sh', `printf '<<%s>>\\n' "$*"\n`);
   repository.commit('begun', { 'tray.lap': trayText(), '.gitattributes': '*.lap diff=halflap\n' });
   repository.commit('smaller', { 'tray.lap': trayText({ side: '38mm' }) });
   repository.commit('renamed', {
@@ -44,15 +48,26 @@ function fromReadMe(beginning: string): string {
   return line.replace('halflap plan', `${halflap} plan`).replace('halflap compare', `${halflap} compare`);
 }
 
-test('the Markdown of a history reads well: kept in tests/cases, one part a commit', () => {
+/** What a recipe wrote, with every call that it made done here. */
+async function withCalls(written: string): Promise<string> {
+  let text = '';
+  for (const line of written.split(/^(?=<<)|(?<=>>\n)/m)) {
+    const [, call] = /^<<(.*)>>\n$/.exec(line) ?? [];
+    text += call === undefined ? line : (await halflapHere(call.split(' '))).output;
+  }
+  return text;
+}
+
+const halflapHere = (args: readonly string[]): Promise<Outcome> => runHalflap(args, { folder: repository.path });
+
+test('the Markdown of a history reads well: kept in tests/cases, one part a commit', async () => {
   const steps = ['begun', 'smaller', 'renamed', 'lidded'];
-  const parts = steps.slice(1).map((head, index) => {
-    const words = repository.run('sh', [recipe, steps[index] ?? '', head], {
-      HALFLAP: `${process.execPath} ${program}`,
-    });
-    const base = repository.git('rev-parse', steps[index] ?? '').trim();
-    return words.replaceAll(base, steps[index] ?? '');
-  });
+  const parts: string[] = [];
+  for (const [index, head] of steps.slice(1).entries()) {
+    const base = steps[index] ?? '';
+    const script = repository.run('sh', [recipe, base, head], { HALFLAP: `sh ${recorderFile}` });
+    parts.push((await withCalls(script)).replaceAll(repository.git('rev-parse', base).trim(), base));
+  }
   // sections of the plan come and go; what is kept here is what a reviewer reads first
   const text = parts
     .join('\n')
@@ -72,34 +87,30 @@ test('git diff by textconv compares the plans, line by line', () => {
 
 test('git diff by an external command says what changed, also for files that come and go', () => {
   repository.run('sh', ['-c', fromReadMe('git config diff.halflap.command')]);
-  expect(repository.git('diff', '--ext-diff', 'begun', 'smaller')).toContain('A 1.15 shorter');
-  expect(repository.git('diff', '--ext-diff', 'renamed', 'lidded')).toContain('Panel lid is new.');
-  expect(repository.git('diff', '--ext-diff', 'lidded', 'renamed')).toContain('Panel lid is gone.');
+  const difference = (from: string, to: string, file: string): string =>
+    repository.git('diff', '--ext-diff', from, to, '--', file);
+  expect(difference('begun', 'smaller', 'tray.lap')).toContain('A 1.15 shorter');
+  expect(difference('renamed', 'lidded', 'designs/lid.lap')).toContain('Panel lid is new.');
+  expect(difference('lidded', 'renamed', 'designs/lid.lap')).toContain('Panel lid is gone.');
   repository.git('config', '--unset', 'diff.halflap.command');
 });
 
-test('a design is compared with the files it used then', () => {
+test('a design is compared with the files it used then', async () => {
   const design = (text: string): string => text.replace(/^bench .*$/m, 'use "bench.lap"');
   const bench = (bevels: string): string => `bench shop { bevels ${bevels}  kerf 3mm }\n`;
   repository.commit('parted', { 'uses.lap': design(trayText()), 'bench.lap': bench('30, 60') });
   repository.commit('more', { 'bench.lap': bench('30, 45, 60') });
-  expect(repository.run('sh', ['-c', `${halflap} compare parted:uses.lap more:uses.lap || :`])).toContain('30, 45, 60');
-  expect(repository.run('sh', ['-c', `${halflap} compare HEAD:uses.lap uses.lap`])).toContain('Nothing changed');
+  expect((await halflapHere(['compare', 'parted:uses.lap', 'more:uses.lap'])).output).toContain('30, 45, 60');
+  expect((await halflapHere(['compare', 'HEAD:uses.lap', 'uses.lap'])).output).toContain('Nothing changed');
 });
 
-test('a file compares with its own past', () => {
+test('a file compares with its own past', async () => {
   repository.write('tray.lap', trayText({ side: '40mm', panel: 'dish', copies: 2 }));
-  let output = '';
-  try {
-    repository.run(process.execPath, [program, 'compare', 'HEAD:tray.lap', 'tray.lap']);
-  } catch (error) {
-    const ended = error as { status: number; stdout: string };
-    expect(ended.status).toBe(1);
-    output = ended.stdout;
-  }
+  const { code, output } = await halflapHere(['compare', 'HEAD:tray.lap', 'tray.lap']);
+  expect(code).toBe(1);
   expect(output).toContain('A 1.15 longer');
   repository.git('checkout', '--quiet', 'tray.lap');
-  expect(repository.run(process.execPath, [program, 'compare', 'HEAD:tray.lap', 'tray.lap'])).toContain(
-    'Nothing changed',
-  );
+  const same = await halflapHere(['compare', 'HEAD:tray.lap', 'tray.lap']);
+  expect(same.code).toBe(0);
+  expect(same.output).toContain('Nothing changed');
 });

@@ -1,11 +1,14 @@
-import { mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { mkdir, readdir, readFile, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { subjectOptions } from '../../server/cli/draw-subject.ts';
+import { outputOptions } from '../../server/cli/output-options.ts';
 import { runCommand } from '../../server/cli/run-command.ts';
 import { planCsvFiles } from '../../server/shop/write-plan-csv.ts';
 import type { ShopPlan } from '../../server/shop/shop-plan.ts';
+import { trayText } from '../compare/versions.ts';
 import { FakeTerminal } from './fake-terminal.ts';
+import { halflap, type Outcome, scratchFolder } from './halflap.ts';
 
 const good = `title "Two by one"
 strip ash { wood white_ash section face 3 depth 10 }
@@ -13,26 +16,8 @@ grid squares { square pitch 40 of ash }
 panel tray { grid squares shape 2 x 1 cells edge framed }
 `;
 
-let folder: string;
-
-beforeEach(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'halflap-cli-'));
-});
-
-afterEach(async () => {
-  await rm(folder, { recursive: true, force: true });
-});
-
-async function run(...args: string[]) {
-  const terminal = new FakeTerminal();
-  return { code: await runCommand(args, terminal), output: terminal.output, errors: terminal.errors };
-}
-
-async function fileOf(name: string, text: string | Uint8Array): Promise<string> {
-  const path = join(folder, name);
-  await writeFile(path, text);
-  return path;
-}
+const scratch = scratchFolder();
+const run = (...args: string[]): Promise<Outcome> => halflap(args);
 
 const planOf = (text: string): ShopPlan => JSON.parse(text) as ShopPlan;
 
@@ -60,6 +45,18 @@ describe('the command', () => {
     },
   );
 
+  test('draw --help has a row for every option, and the read-me names what can be drawn', async () => {
+    const { output } = await run('draw', '--help');
+    const readMe = await readFile(new URL('../../README.md', import.meta.url), 'utf8');
+    const row = /^\| `halflap draw FILE`.*$/m.exec(readMe)?.[0] ?? '';
+    for (const option of Object.keys({ ...outputOptions, ...subjectOptions, paper: null })) {
+      expect(output).toMatch(new RegExp(`^ +(-o, )?--${option}( [A-Z]+)? {2,}`, 'm'));
+    }
+    for (const option of Object.keys(subjectOptions).filter((name) => name !== 'panel')) {
+      expect(row).toContain(`\`--${option}`);
+    }
+  });
+
   test('tells its version', async () => {
     expect((await run('--version')).output).toMatch(/^\d+\.\d+\.\d+\n$/);
   });
@@ -83,19 +80,19 @@ describe('the command', () => {
 
 describe('check', () => {
   test('is silent about a sound file', async () => {
-    expect(await run('check', await fileOf('tray.lap', good))).toEqual({ code: 0, output: '', errors: '' });
+    expect(await run('check', await scratch.file('tray.lap', good))).toEqual({ code: 0, output: '', errors: '' });
   });
 
   test('names file, line, column, severity and code', async () => {
-    const path = await fileOf('tray.lap', good.replace('of ash', 'of oak'));
+    const path = await scratch.file('tray.lap', good.replace('of ash', 'of oak'));
     const { code, output } = await run('check', path);
     expect(code).toBe(1);
     expect(output).toContain(`${path}:3:35: error LAP0201 `);
   });
 
   test('goes through all files', async () => {
-    const sound = await fileOf('sound.lap', good);
-    const broken = await fileOf('broken.lap', good.replace('of ash', 'of oak'));
+    const sound = await scratch.file('sound.lap', good);
+    const broken = await scratch.file('broken.lap', good.replace('of ash', 'of oak'));
     const { code, output } = await run('check', broken, sound);
     expect(code).toBe(1);
     expect(output).toContain('broken.lap');
@@ -106,7 +103,7 @@ describe('check', () => {
     ['a file that is not there', 'missing.lap', null],
     ['bytes that are not UTF-8', 'bytes.lap', new Uint8Array([0x74, 0xff, 0xfe])],
   ])('exits 2 on %s', async (_, name, bytes) => {
-    const path = bytes ? await fileOf(name, bytes) : join(folder, name);
+    const path = bytes ? await scratch.file(name, bytes) : scratch.path(name);
     const { code, output, errors } = await run('check', path);
     expect(code).toBe(2);
     expect(output).toBe('');
@@ -131,7 +128,7 @@ describe('plan', () => {
   });
 
   test('tells how the search for sticks stands, and Ctrl-C ends it with the best plan so far', async () => {
-    const input = await readFile(new URL('../../samples/ginkgo.lap', import.meta.url), 'utf8');
+    const input = trayText();
     const watched = new FakeTerminal({ input, errorsAreTerminal: true });
     expect(await runCommand(['plan', '-'], watched)).toBe(0);
     expect(watched.errors).toMatch(/cutting ash: at least \d+ …/);
@@ -146,7 +143,7 @@ describe('plan', () => {
   });
 
   test('with errors plans what it can, says so, and exits 1', async () => {
-    const path = await fileOf('tray.lap', `${good}panel lost { grid nowhere shape 2 x 1 cells edge framed }\n`);
+    const path = await scratch.file('tray.lap', `${good}panel lost { grid nowhere shape 2 x 1 cells edge framed }\n`);
     const { code, output, errors } = await run('plan', path);
     expect(code).toBe(1);
     expect(planOf(output).incomplete).toBe(true);
@@ -155,16 +152,16 @@ describe('plan', () => {
   });
 
   test('writes a file, makes its folder, and leaves nothing else', async () => {
-    const path = await fileOf('tray.lap', good);
-    const target = join(folder, 'out', 'deep', 'tray.json');
+    const path = await scratch.file('tray.lap', good);
+    const target = scratch.path('out', 'deep', 'tray.json');
     expect(await run('plan', path, '-o', target)).toEqual({ code: 0, output: '', errors: '' });
     expect(planOf(await readFile(target, 'utf8')).source).toBe(path);
-    expect(await readdir(join(folder, 'out', 'deep'))).toEqual(['tray.json']);
+    expect(await readdir(scratch.path('out', 'deep'))).toEqual(['tray.json']);
   });
 
   test('replaces an output only with --force', async () => {
-    const path = await fileOf('tray.lap', good);
-    const target = await fileOf('tray.json', 'kept');
+    const path = await scratch.file('tray.lap', good);
+    const target = await scratch.file('tray.json', 'kept');
     const refused = await run('plan', path, '-o', target);
     expect(refused.code).toBe(2);
     expect(refused.errors).toContain('--force');
@@ -174,8 +171,8 @@ describe('plan', () => {
   });
 
   test('never writes over the design, not even through a link', async () => {
-    const path = await fileOf('tray.lap', good);
-    const link = join(folder, 'link.json');
+    const path = await scratch.file('tray.lap', good);
+    const link = scratch.path('link.json');
     await symlink(path, link);
     for (const target of [path, link]) {
       const { code, errors } = await run('plan', path, '-o', target, '--force');
@@ -186,11 +183,11 @@ describe('plan', () => {
   });
 
   test('refuses a folder, and a path through a file', async () => {
-    const path = await fileOf('tray.lap', good);
-    await mkdir(join(folder, 'out'));
-    expect((await run('plan', path, '-o', join(folder, 'out'), '--force')).code).toBe(2);
+    const path = await scratch.file('tray.lap', good);
+    await mkdir(scratch.path('out'));
+    expect((await run('plan', path, '-o', scratch.path('out'), '--force')).code).toBe(2);
     expect((await run('plan', path, '-o', join(path, 'tray.json'))).code).toBe(2);
-    expect((await readdir(folder)).sort()).toEqual(['out', 'tray.lap']);
+    expect((await readdir(scratch.path())).sort()).toEqual(['out', 'tray.lap']);
   });
 });
 
@@ -198,18 +195,18 @@ describe('plan --as csv', () => {
   const names = [...planCsvFiles].sort();
 
   test('makes a folder of tables', async () => {
-    const path = await fileOf('tray.lap', good);
-    const target = join(folder, 'out', 'tray');
+    const path = await scratch.file('tray.lap', good);
+    const target = scratch.path('out', 'tray');
     expect(await run('plan', path, '--as', 'csv', '-o', target)).toEqual({ code: 0, output: '', errors: '' });
     expect((await readdir(target)).sort()).toEqual(names);
-    expect(await readdir(join(folder, 'out'))).toEqual(['tray']);
+    expect(await readdir(scratch.path('out'))).toEqual(['tray']);
     const strips = await readFile(join(target, 'strips.csv'), 'utf8');
     expect(strips).toMatch(/^mark,grid,family,stock,[^\r\n]*\r\nS,squares,2,ash,3,10,37,,0,1,0,1,tray 1\r\n$/);
   });
 
   test('needs a folder, and replaces one only with --force and only if all in it is its own', async () => {
-    const path = await fileOf('tray.lap', good);
-    const target = join(folder, 'tray');
+    const path = await scratch.file('tray.lap', good);
+    const target = scratch.path('tray');
     expect((await run('plan', path, '--as', 'csv')).code).toBe(2);
     expect((await run('plan', path, '--as', 'csv', '-o', path, '--force')).code).toBe(2);
     expect((await run('plan', path, '--as', 'csv', '-o', target)).code).toBe(0);
@@ -222,7 +219,7 @@ describe('plan --as csv', () => {
     expect(code).toBe(2);
     expect(errors).toContain('notes.txt');
     expect(await readFile(path, 'utf8')).toBe(good);
-    expect((await readdir(folder)).sort()).toEqual(['tray', 'tray.lap']);
+    expect((await readdir(scratch.path())).sort()).toEqual(['tray', 'tray.lap']);
   });
 });
 
@@ -230,13 +227,13 @@ describe('draw', () => {
   const second = 'panel lid { grid squares shape 1 x 1 cells edge sawn }\n';
 
   test('draws the only panel', async () => {
-    const { code, output } = await run('draw', await fileOf('tray.lap', good));
+    const { code, output } = await run('draw', await scratch.file('tray.lap', good));
     expect(code).toBe(0);
     expect(output).toMatch(/^<svg /);
   });
 
   test('asks which of several', async () => {
-    const path = await fileOf('tray.lap', good + second);
+    const path = await scratch.file('tray.lap', good + second);
     const { code, errors } = await run('draw', path);
     expect(code).toBe(2);
     expect(errors).toContain('tray, lid');
@@ -244,9 +241,9 @@ describe('draw', () => {
   });
 
   test('exits 2 for a panel that is not there, 1 for one that has errors', async () => {
-    const path = await fileOf('tray.lap', good);
+    const path = await scratch.file('tray.lap', good);
     expect((await run('draw', path, '--panel', 'door')).code).toBe(2);
-    const broken = await fileOf('broken.lap', good.replace('pitch 40', 'pitch 2'));
+    const broken = await scratch.file('broken.lap', good.replace('pitch 40', 'pitch 2'));
     const { code, output } = await run('draw', broken);
     expect(code).toBe(1);
     expect(output).toBe('');

@@ -111,7 +111,7 @@ describe('the ginkgo', () => {
   test('lies on one page of its own size, every strip and piece a path, its bar 100 mm', async () => {
     const [laid] = analysis.panels;
     if (!laid) throw new Error('no panel');
-    const file = panelPage(drawPanel(laid, analysis.kinds, 'Ginkgo'), 'ginkgo.lap');
+    const file = panelPage(drawPanel(laid, analysis, 'Ginkgo'), 'ginkgo.lap');
     const { pages } = await read(file);
     const [page] = pages;
     expect(page?.sizePt[0]).toBeCloseTo(points(file.pages[0]?.width ?? 0), 2);

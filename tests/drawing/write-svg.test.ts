@@ -4,7 +4,7 @@ import { writeSvg } from '../../server/drawing/write-svg.ts';
 import { handMadeDesign, handMadeKinds, handMadePanel } from '../hand-made-panel.ts';
 import { readPaths, ringArea } from './read-svg.ts';
 
-const drawing = drawPanel(handMadePanel, handMadeKinds, handMadeDesign.title);
+const drawing = drawPanel(handMadePanel, { kinds: handMadeKinds, blanks: [] }, handMadeDesign.title);
 const svg = writeSvg(drawing, 'tray.lap');
 const marked = readPaths(svg).filter((path) => path.mark !== null);
 

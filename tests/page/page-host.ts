@@ -1,7 +1,8 @@
 /** The preview's page in a plain browser, with a stand-in for the editor round it: messages in, messages out. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { previewMarkup } from '../../client/preview/preview-markup.ts';
+import { pageMarkup } from '../../client/page-markup.ts';
+import { previewContent } from '../../client/preview/preview-markup.ts';
 import type { MessageToEditor, MessageToPage } from '../../client/preview/webview-messages.ts';
 import { type ThemeClass, themes } from './themes.ts';
 
@@ -68,9 +69,8 @@ function resource(url: string, root: string, theme: ThemeClass): { contentType: 
     const body = `html { ${colours.join(' ')} }\n${readFileSync(join(root, 'dist/preview.css'), 'utf8')}`;
     return { contentType: 'text/css', body };
   }
-  const sources = { nonce: 'given', script: '/preview.js', style: '/preview.css' };
-  const policy = "default-src 'none'; style-src 'self'; script-src 'nonce-given'";
-  return { contentType: 'text/html', body: previewMarkup({ policy, ...sources }) };
+  const sources = { styles: "'self'", nonce: 'given', script: '/preview.js', style: '/preview.css' };
+  return { contentType: 'text/html', body: pageMarkup(previewContent, sources) };
 }
 
 export class PreviewPage {

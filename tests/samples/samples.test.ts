@@ -62,7 +62,7 @@ describe.each(files)('%s', (file) => {
 
   test('is drawn whole: a path for every strip and piece, and a picture that renders', () => {
     for (const laid of analysis.panels) {
-      const svg = writeSvg(drawPanel(laid, analysis.kinds, analysis.design.title), file);
+      const svg = writeSvg(drawPanel(laid, analysis, analysis.design.title), file);
       const marked = readPaths(svg).flatMap(({ mark }) => (mark === null ? [] : [mark]));
       const own = plan.panels.find(({ name }) => name === laid.panel.name);
       expect(marked.length).toBe((own?.strips ?? 0) + (own?.infill.make ?? 0));

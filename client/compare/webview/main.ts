@@ -8,6 +8,7 @@ const nonce = (document.currentScript as HTMLScriptElement).nonce;
 const looks = document.getElementById('looks') as HTMLFormElement;
 const swipe = document.getElementById('swipe') as HTMLInputElement;
 const report = document.getElementById('report') as HTMLElement;
+lookAt('both');
 
 type Look = 'both' | 'old' | 'new' | 'swipe';
 

@@ -20,7 +20,8 @@ const formats = ['svg', 'pdf', 'png', 'dxf'] as const;
 type Format = (typeof formats)[number];
 
 export const draw: Verb = {
-  summary: 'draw a panel at full size, a piece with its dimensions, a placement chart, or a template to cut by',
+  summary:
+    'draw a panel at full size, a piece with its dimensions, a placement chart, a blank, or a template to cut by',
   help: `halflap draw FILE [--panel NAME | --piece MARK | --chart NAME | --blank NAME | --template NAME]
              [--as svg|pdf|png|dxf] [--paper A4|A3|letter|tabloid] [--from-back] [-o PATH] [--force]
 
@@ -61,7 +62,7 @@ ${outputHelp}`,
     const picture = drawnSubject(analysis, subject, `${source.name}, text ${analysis.revision}`);
     if (picture === null) {
       terminal.writeError(
-        `halflap draw: nothing is drawn, because the ${subject.kind === 'piece' ? 'file' : 'panel'} has errors\n`,
+        `halflap draw: nothing is drawn, because the ${subject.kind === 'panel' || subject.kind === 'chart' ? 'panel' : 'file'} has errors\n`,
       );
       return exitCode.designHasErrors;
     }

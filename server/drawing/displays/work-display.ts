@@ -1,19 +1,17 @@
 /** The assembled work: its parts where they are placed, the furthest back first, panels sawn to their outlines. */
-import type { Contour } from '../../geometry/path.ts';
-import { flattenContour } from '../../geometry/flatten-path.ts';
 import { direction } from '../../geometry/point.ts';
-import type { Blank, Placement, Pour, Work } from '../../design/work-model.ts';
+import type { Placement, Work } from '../../design/work-model.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
-import type { MarkedKinds } from '../../shop/marked-kinds.ts';
+import { ringsOf } from '../../shop/placed-parts.ts';
+import { partName } from '../../shop/work/plan-work.ts';
 import type { Drawing, DrawingLayer, DrawnKind, Rings } from '../drawing.ts';
 import { drawingBounds } from '../drawing-bounds.ts';
 import { drawPanel, ringOf } from '../draw-panel.ts';
+import type { MarkedDesign } from '../kind-marks.ts';
 
 /** What the assembled work is put together from. */
-export interface WorkParts {
+export interface WorkParts extends MarkedDesign {
   readonly panels: readonly LaidPanel[];
-  readonly blanks: readonly Blank[];
-  readonly kinds: MarkedKinds;
 }
 
 /** One copy of the work, seen from the front. A part that could not be laid out is left out, and the summary says so. */
@@ -21,7 +19,7 @@ export function displayWork(work: Work, parts: WorkParts, title: string): Drawin
   const fromTheWall = [...work.placements].sort((a, b) => a.layer - b.layer);
   const placed = fromTheWall.map((placement) => ({ placement, layers: partLayers(placement, parts) }));
   const layers = placed.flatMap(({ placement, layers: own }) => own.map((layer) => movedLayer(layer, placement)));
-  const missing = placed.filter(({ layers: own }) => own.length === 0).map(({ placement }) => nameOf(placement));
+  const missing = placed.filter(({ layers: own }) => own.length === 0).map(({ placement }) => partName(placement.part));
   return {
     title,
     name: work.name,
@@ -37,37 +35,26 @@ export function displayWork(work: Work, parts: WorkParts, title: string): Drawin
   };
 }
 
-function nameOf({ part }: Placement): string {
-  switch (part.kind) {
-    case 'panel':
-      return part.panel.name;
-    case 'board':
-      return part.board.name;
-    case 'pour':
-      return part.pour.name;
-  }
-}
-
 /** The layers of a part in its own frame; none where it could not be laid out. */
 function partLayers({ part }: Placement, parts: WorkParts): DrawingLayer[] {
+  const rings = ringsOf(part, parts.panels).map(ringOf);
   switch (part.kind) {
     case 'panel':
-      return panelLayers(part.panel.name, parts);
-    case 'board': {
-      const { name, outline, range, sheet } = part.board;
-      return [areaLayer('board', name, sheet.name, outlineRings(outline.contours), range)];
-    }
+      return panelLayers(part.panel.name, rings, parts);
+    case 'board':
+      return [areaLayer('board', part.board.name, part.board.sheet.name, rings, part.board.range)];
     case 'pour':
-      return [areaLayer('resin', part.pour.name, null, mouldRings(part.pour), part.pour.range)];
+      return [areaLayer('resin', part.pour.name, null, rings, part.pour.range)];
   }
 }
 
-function panelLayers(name: string, { panels, blanks, kinds }: WorkParts): DrawingLayer[] {
-  const laid = panels.find(({ panel }) => panel.name === name);
+function panelLayers(name: string, region: Rings, parts: WorkParts): DrawingLayer[] {
+  const laid = parts.panels.find(({ panel }) => panel.name === name);
   if (!laid) return [];
-  const region = laid.region.map(ringOf);
-  const isCast = blanks.some(({ cast, takes }) => cast !== null && takes.some(({ panel }) => panel.name === name));
-  const own = drawPanel(laid, kinds, null).layers.filter(({ kind }) => kind !== 'region' && kind !== 'outline');
+  const isCast = parts.blanks.some(
+    ({ blank: { cast, takes } }) => cast !== null && takes.some(({ panel }) => panel.name === name),
+  );
+  const own = drawPanel(laid, parts, null).layers.filter(({ kind }) => kind !== 'region' && kind !== 'outline');
   // in the finished work a trimmed piece looks like any other
   const finished = own.map((layer): DrawingLayer => (layer.kind === 'trimmed' ? { ...layer, kind: 'piece' } : layer));
   const sawn = laid.panel.edge === 'sawn' ? finished.map((layer) => ({ ...layer, clip: region })) : finished;
@@ -90,25 +77,6 @@ function areaLayer(
   const shape: DrawnKind = { mark: name, label: `${words} ${name}`, rings, placements: [0, 0, 0], range };
   return { name: words, kind, level: 0, wood, kinds: [shape] };
 }
-
-const outlineRings = (contours: readonly Contour[]): Rings =>
-  contours.map((contour) => ringOf(flattenContour(contour)));
-
-function mouldRings({ mould }: Pour): Rings {
-  switch (mould.kind) {
-    case 'outline':
-      return outlineRings(mould.outline.contours);
-    case 'rectangle':
-      return [rectangle(mould.width, mould.height)];
-    case 'blank':
-      return [rectangle(mould.blank.width, mould.blank.height)];
-  }
-}
-
-const rectangle = (width: number, height: number): number[] => [
-  ...[-width / 2, -height / 2, width / 2, -height / 2],
-  ...[width / 2, height / 2, -width / 2, height / 2],
-];
 
 /** p ↦ R(turn)·M·p + at, M: y ↦ −y where mirrored: a mirrored shape is its rings mirrored, and turns the other way. */
 function movedLayer(layer: DrawingLayer, placement: Placement): DrawingLayer {

@@ -4,7 +4,8 @@ import { boundsOf } from '../../geometry/polygons.ts';
 import type { LaidPanel, Placement, Polygon } from '../../lattice/laid-panel.ts';
 import { contoursOf } from '../../shop/lines/part-contours.ts';
 import { measuredGrid } from '../../lattice/measured-grid.ts';
-import { marksOf, stripRing } from '../draw-panel.ts';
+import { stripRing } from '../draw-panel.ts';
+import { marksOf, stripsByMark } from '../kind-marks.ts';
 import { type DrawnDesign, sheetFacts } from '../sheet-facts.ts';
 import type { DxfDrawing, DxfLayer, DxfText } from './dxf-drawing.ts';
 import { noteLayer, plainLayer } from './dxf-layers.ts';
@@ -21,7 +22,7 @@ export function panelDxf(drawn: DrawnDesign, laid: LaidPanel, source: string): D
   const facts = sheetFacts(drawn, [laid], source);
   const layers = [
     plainLayer('outline', 1, { paths: contours }),
-    ...stripLayers(laid, marksOf(laid, drawn.kinds.strips)),
+    ...stripLayers(laid, stripsByMark(laid, drawn)),
     ...pieceLayers(laid, marksOf(laid, drawn.kinds.pieces)),
   ];
   const bounds = boundsOf([...laid.region.flat(), ...layers.flatMap(({ rings }) => rings.flat())]);
@@ -29,14 +30,16 @@ export function panelDxf(drawn: DrawnDesign, laid: LaidPanel, source: string): D
   return { layers: [...layers, noteLayer(bounds, [...notes, facts.check])] };
 }
 
-function stripLayers(laid: LaidPanel, marks: ReturnType<typeof marksOf<LaidPanel['strips'][number]>>): DxfLayer[] {
+function stripLayers(laid: LaidPanel, marked: ReturnType<typeof stripsByMark>): DxfLayer[] {
   const levels = [...new Set(laid.strips.map(({ layer }) => layer))].sort((a, b) => a - b);
   return levels.map((level, index) => {
     const groups = laid.strips.filter(({ layer }) => layer === level);
     return plainLayer(`strips ${level + 1}`, stripColours[index % stripColours.length] ?? 3, {
       rings: groups.flatMap((group) => placedAll(pointsOf(stripRing(group)), group.placements)),
       texts: groups.flatMap((group) =>
-        group.placements.map((placement) => markText(marks.get(group) ?? '', placement, group.length / 2)),
+        marked(group).flatMap(({ mark, placements }) =>
+          placements.map((placement) => markText(mark, placement, group.length / 2)),
+        ),
       ),
     });
   });

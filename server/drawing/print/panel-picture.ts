@@ -16,7 +16,7 @@ const smallestMark = 1.2;
 
 export function panelPicture(laid: LaidPanel, height: number, context: PrintContext): Block {
   const { drawn, width, typefaces } = context;
-  const drawing = drawPanel(laid, drawn.kinds, drawn.design.title);
+  const drawing = drawPanel(laid, drawn, drawn.design.title);
   const { left, right, bottom, top } = drawing.bounds;
   const text = stacked(
     captionLines(drawing, laid).map((line) => paragraph(line, { size: letterSizes.text }, width, typefaces)),

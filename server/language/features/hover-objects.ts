@@ -1,6 +1,7 @@
 /** Blanks, bands, pours, boards, the work and kits: what the file says of them, in a line or two each. */
 import type { Analysis } from '../../analyse.ts';
-import type { Band, Blank, Board, Kit, Pour, Work, WorkPart } from '../../design/work-model.ts';
+import type { Band, Blank, Board, Kit, Pour, Work } from '../../design/work-model.ts';
+import { partName } from '../../shop/work/plan-work.ts';
 import { moneyText } from './hover-materials.ts';
 import { heading, type HoverLines } from './hover-text.ts';
 import { lengthText, plain } from '../../design/length-text.ts';
@@ -50,7 +51,7 @@ export function boardHover({ design: { units } }: Analysis, board: Board): Hover
 
 export function workHover(_: Analysis, work: Work): HoverLines {
   const placed = new Map<string, number>();
-  for (const { part } of work.placements) placed.set(nameOf(part), (placed.get(nameOf(part)) ?? 0) + 1);
+  for (const { part } of work.placements) placed.set(partName(part), (placed.get(partName(part)) ?? 0) + 1);
   const list = [...placed].map(([name, count]) => (count === 1 ? `\`${name}\`` : `${count} \`${name}\``));
   const { hanging, finish, gain } = work;
   return [
@@ -63,11 +64,6 @@ export function workHover(_: Analysis, work: Work): HoverLines {
     work.hourly ? `${moneyText(work.hourly)} an hour` : '',
     gain ? `${gain.kind === 'margin' ? 'Margin' : 'Mark-up'} ${shareText(gain.share)}` : '',
   ];
-}
-
-function nameOf(part: WorkPart): string {
-  if (part.kind === 'panel') return part.panel.name;
-  return part.kind === 'board' ? part.board.name : part.pour.name;
 }
 
 export function kitHover(_: Analysis, kit: Kit): HoverLines {

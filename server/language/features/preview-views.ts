@@ -38,15 +38,12 @@ export function viewsOf(analysis: Analysis): DesignView[] {
 const titleOf = ({ design }: Analysis): string => design.title ?? '';
 
 function workView(analysis: Analysis): DesignView[] {
-  const { design, panels, kinds } = analysis;
-  const { work, blanks, units } = design;
+  const { design, kinds } = analysis;
+  const { work, units } = design;
   if (work === null || work.placements.length === 0) return [];
   return [
     view('work', work.name, 'Assembled', () =>
-      drawn(
-        displayWork(work, { panels, blanks, kinds }, titleOf(analysis)),
-        marksTable(kinds, units, 'All pieces of the file', null),
-      ),
+      drawn(displayWork(work, analysis, titleOf(analysis)), marksTable(kinds, units, 'All pieces of the file', null)),
     ),
   ];
 }
@@ -56,7 +53,7 @@ function panelViews(analysis: Analysis): DesignView[] {
   return panels.map((laid) => {
     const { name } = laid.panel;
     return view(`panel ${name}`, name, 'Panels', () =>
-      drawn(drawPanel(laid, kinds, design.title), marksTable(kinds, design.units, `Pieces of panel ${name}`, laid)),
+      drawn(drawPanel(laid, analysis, design.title), marksTable(kinds, design.units, `Pieces of panel ${name}`, laid)),
     );
   });
 }

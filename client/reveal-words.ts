@@ -1,7 +1,16 @@
-/** Selects words of a text in its editor. */
-import { Range, Selection, TextEditorRevealType, type Uri, ViewColumn, window, workspace } from 'vscode';
+/** Selects words of a text in its editor, without taking the focus. */
+import {
+  Range,
+  Selection,
+  type TextDocument,
+  TextEditorRevealType,
+  type Uri,
+  ViewColumn,
+  window,
+  workspace,
+} from 'vscode';
 
-/** Selects the words from `start` to `end` without taking the focus; words of a version other than `version` (null: any) are left alone. */
+/** Selects the words from `start` to `end`; words of a version other than `version` (null: any) are left alone. */
 export async function revealWords(
   uri: Uri,
   version: number | null,
@@ -9,7 +18,11 @@ export async function revealWords(
 ): Promise<void> {
   const document = await workspace.openTextDocument(uri);
   if (version !== null && version !== document.version) return;
-  const range = new Range(document.positionAt(start), document.positionAt(end));
+  await revealRange(document, new Range(document.positionAt(start), document.positionAt(end)));
+}
+
+/** Selects a range where the text is shown already, else in the first column. */
+export async function revealRange(document: TextDocument, range: Range): Promise<void> {
   const visible = window.visibleTextEditors.find((editor) => editor.document === document);
   const viewColumn = visible?.viewColumn ?? ViewColumn.One;
   const editor = await window.showTextDocument(document, { viewColumn, preserveFocus: true });
