@@ -1,4 +1,5 @@
+/** What people call a file. */
 import type { Uri } from 'vscode';
 
-/** The last part of a document's address, as people call it. */
+/** The last part of its address. */
 export const fileName = ({ path }: Uri): string => path.slice(path.lastIndexOf('/') + 1);
