@@ -17,10 +17,10 @@ describe('the read-me', () => {
   });
 
   test('promises the figures that the ginkgo has', () => {
-    const { panels, pieces, strips } = buildPlan(analyse(readFileSync(`${root}samples/ginkgo.lap`, 'utf8')), '');
+    const { blanks, pieces, strips } = buildPlan(analyse(readFileSync(`${root}samples/ginkgo.lap`, 'utf8')), '');
     const [arm] = pieces;
     expect(words).toContain(`${strips.length} kinds of strip`);
-    expect(words).toContain(`${panels[0]?.infill.make ?? 0} to a leaf, ${arm?.make ?? 0} in all`);
+    expect(words).toContain(`${blanks[0]?.infill.make ?? 0} to a blank, ${arm?.make ?? 0} in all`);
     expect(words).toContain(`(${arm?.whole ?? 0} stay whole, ${arm?.trimmed ?? 0} are sawn through`);
     expect(words).toContain(`${arm?.total ?? 0} with the 8 % of spares`);
     expect(words).toContain(`an arm ${arm?.lengthMm.toFixed(1) ?? ''} mm long`);

@@ -39,12 +39,16 @@ describe.each(files)('%s', (file) => {
       expect(piece.make).toBe(sum(piece.from.map(({ make }) => make)));
     }
     for (const item of [...plan.pieces, ...plan.strips]) expect(item.total).toBe(item.make + item.spare);
+    // Panels that are sawn from blanks make nothing themselves: their blanks do.
+    const made = [...analysis.panels, ...analysis.blanks.flatMap(({ laid }) => laid)];
     expect(sum(plan.pieces.map(({ make }) => make))).toBe(
-      sum(plan.panels.map(({ quantity, infill }) => quantity * infill.make)),
+      sum(made.map(({ quantity, pieces }) => quantity * sum(pieces.map(({ count }) => count)))),
     );
     expect(sum(plan.strips.map(({ make }) => make))).toBe(
-      sum(plan.panels.map(({ quantity, strips }) => quantity * strips)),
+      sum(made.map(({ quantity, strips }) => quantity * sum(strips.map(({ placements }) => placements.length)))),
     );
+    for (const { name, copies, infill } of plan.blanks)
+      expect(copies * infill.make).toBe(sum(plan.pieces.map(({ panels }) => panels[name] ?? 0)));
     const marks = [...plan.pieces, ...plan.strips].map(({ mark }) => mark);
     expect(new Set(marks).size).toBe(marks.length);
   });
@@ -66,10 +70,11 @@ describe.each(files)('%s', (file) => {
       const marked = readPaths(svg).flatMap(({ mark }) => (mark === null ? [] : [mark]));
       const own = plan.panels.find(({ name }) => name === laid.panel.name);
       expect(marked.length).toBe((own?.strips ?? 0) + (own?.infill.make ?? 0));
-      for (const { mark, panels } of [...plan.pieces, ...plan.strips]) {
-        const perCopy = (panels[laid.panel.name] ?? 0) / laid.quantity;
-        expect(marked.filter((each) => each === mark).length).toBe(perCopy);
-      }
+      if (laid.quantity > 0)
+        for (const { mark, panels } of [...plan.pieces, ...plan.strips]) {
+          const perCopy = (panels[laid.panel.name] ?? 0) / laid.quantity;
+          expect(marked.filter((each) => each === mark).length).toBe(perCopy);
+        }
       expect(new Resvg(svg, { fitTo: { mode: 'width', value: 400 } }).render().width).toBe(400);
     }
   });
@@ -117,7 +122,12 @@ describe('the ginkgo, by hand', () => {
     expect(plan.pieces[0]?.lengthMm).toBeCloseTo(36 / Math.sqrt(3) - 3, 3);
   });
 
-  test('has strips of whole steps between two tails', () => {
-    for (const { lengthMm } of plan.strips) expect((lengthMm - 2 * 6) % 36).toBeCloseTo(0, 6);
+  test('has strips of whole steps, from node to node of the blanks', () => {
+    for (const { lengthMm } of plan.strips) expect(lengthMm % 36).toBeCloseTo(0, 6);
+  });
+
+  test('saws two leaves from each of three blanks, six for two copies of three', () => {
+    expect(plan.blanks.map(({ copies, places }) => [copies, places.length])).toEqual([[3, 2]]);
+    expect(plan.panels[0]?.quantity).toBe(6);
   });
 });

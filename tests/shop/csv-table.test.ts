@@ -99,14 +99,13 @@ describe('every table of a whole plan, read back', () => {
 test('the ginkgo’s sticks, read back, cut every mark as often as its table says', async () => {
   const analysis = analyse(readFileSync(new URL('../../samples/ginkgo.lap', import.meta.url), 'utf8'));
   const files = writePlanCsv(buildPlan(analysis, 'ginkgo.lap', await cuttingPlans(analysis)));
-  const records = (name: 'stock.csv' | 'strips.csv' | 'pieces.csv'): Record<string, string>[] =>
+  const records = (name: 'stock.csv' | 'strips.csv' | 'pieces.csv' | 'bands.csv'): Record<string, string>[] =>
     parse(files[name], { columns: true });
   const cut = new Map<string, number>();
   for (const { mark = '', cuts_in_one_stick: n, sticks_cut_so: count } of records('stock.csv'))
     cut.set(mark, (cut.get(mark) ?? 0) + Number(n) * Number(count));
-  const totals = [...records('strips.csv'), ...records('pieces.csv')].map(({ mark = '', total }) => [
-    mark,
-    Number(total),
-  ]);
+  const totals = [...records('strips.csv'), ...records('pieces.csv'), ...records('bands.csv')].map(
+    ({ mark = '', total, make }) => [mark, Number(total ?? make)],
+  );
   expect([...cut].sort()).toEqual(totals.sort());
 });

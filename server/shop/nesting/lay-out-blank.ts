@@ -44,8 +44,11 @@ export function layOutBlank(blank: Blank, cutOuts: readonly PanelCutOut[], fille
       for (const placement of group.placements()) takePiece(taken, group, placement, move);
   }
   const neededOf = (shape: string): number => [...cells.values()].filter((each) => each === shape).length;
+  const held = cutOuts.filter((cutOut) => filled.places.some((place) => place.cutOut === cutOut));
   return {
     ...bare,
+    // The motifs of its pieces, whose order of fitting says which are keys.
+    panel: { ...bare.panel, fills: held.flatMap(({ panel }) => panel.fills) },
     quantity: filled.count,
     cells: bare.cells.map((count) => ({ ...count, needed: neededOf(count.shape) })),
     pieces: groupsOf([...taken.values()]),
