@@ -18,6 +18,8 @@ export interface CellTest {
 /** What conditions need to know of the whole panel. */
 export interface CellFacts {
   readonly cells: PanelCells;
+  /** Whose rows, columns and edge are meant: the cells of the panel itself, or of the one it stands for. */
+  readonly ruled: PanelCells;
   readonly rings: CellLabels<number>;
   readonly signs: CellLabels<string>;
 }
@@ -42,7 +44,7 @@ export function cellTest(condition: FillCondition, classIndex: number, facts: Ce
       return inRegions([region], condition.inside, classIndex, facts);
     }
     case 'margin': {
-      const rings = condition.of?.contours.map(flattenContour) ?? facts.cells.region.rings;
+      const rings = condition.of?.contours.map(flattenContour) ?? facts.ruled.region.rings;
       const sides = [condition.reach, -condition.reach].map((by) => regionOf(grownRings(rings, by, 'round')));
       return inRegions(sides, condition.within, classIndex, facts);
     }
@@ -54,8 +56,8 @@ type Steps = Extract<FillCondition, { kind: 'rows' | 'columns' }>;
 const isOneOf = ({ first, last, every }: Steps, number: number): boolean =>
   number >= first && number <= last && (number - first) % every === 0;
 
-function ofRows(condition: Steps, classIndex: number, { cells }: CellFacts): CellTest {
-  const numbers = cells.numbers[classIndex];
+function ofRows(condition: Steps, classIndex: number, { ruled }: CellFacts): CellTest {
+  const numbers = ruled.numbers[classIndex];
   return {
     holds: ({ row }) => numbers !== undefined && isOneOf(condition, numbers.rowOf(row)),
     cuts: noCuts,
@@ -63,8 +65,8 @@ function ofRows(condition: Steps, classIndex: number, { cells }: CellFacts): Cel
   };
 }
 
-function ofColumns(condition: Steps, classIndex: number, { cells }: CellFacts): CellTest {
-  const numbers = cells.numbers[classIndex];
+function ofColumns(condition: Steps, classIndex: number, { ruled }: CellFacts): CellTest {
+  const numbers = ruled.numbers[classIndex];
   if (!numbers) return never;
   const { columnOf, columnStep } = numbers;
   const around = (number: number, row: number): number[] => {
@@ -83,9 +85,9 @@ const never: CellTest = { holds: () => false, cuts: noCuts, repeat: 1 };
 function ofShare(
   { by, place, of }: Extract<FillCondition, { kind: 'share' }>,
   classIndex: number,
-  { cells }: CellFacts,
+  { ruled }: CellFacts,
 ): CellTest {
-  const numbers = cells.numbers[classIndex];
+  const numbers = ruled.numbers[classIndex];
   if (!numbers) return never;
   const turnOf = (member: LatticeMember): number =>
     (by === 'column' ? 0 : numbers.rowOf(member.row) - 1) + (by === 'row' ? 0 : numbers.columnOf(member) - 1);

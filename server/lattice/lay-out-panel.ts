@@ -4,7 +4,7 @@ import type { Problem } from '../../grammar/problem.ts';
 import { problemAt } from '../../grammar/problem-catalogue.ts';
 import { sum } from '../geometry/numbers.ts';
 import { cross, dot } from '../geometry/point.ts';
-import { type Bounds, ringOfBounds } from '../geometry/polygons.ts';
+import { type Bounds, boundsOf, ringOfBounds } from '../geometry/polygons.ts';
 import { areaTolerance, rounded } from '../geometry/tolerance.ts';
 import { cellClasses } from './cell-classes.ts';
 import { crossingPair, type LineFamily, spaceAt } from './grid-lines.ts';
@@ -14,7 +14,7 @@ import type { LaidPanel } from './laid-panel.ts';
 import { measuredGrid } from './measured-grid.ts';
 import { countNodes, nodesIn } from './lattice-nodes.ts';
 import { panelCells } from './panel-cells.ts';
-import { panelRegion } from './panel-region.ts';
+import { type PanelRegion, panelRegion } from './panel-region.ts';
 import { panelInfill } from './piece-groups.ts';
 import { sliverProblems } from './slivers.ts';
 import { stripGroups } from './strip-groups.ts';
@@ -28,12 +28,14 @@ export interface LaidOut {
   readonly problems: readonly Problem[];
 }
 
-/** Strips follow the drawing; openings, nodes and infill follow the lattice as measured, where it was. */
-export function layOutPanel(panel: Panel, quantity = panel.copies): LaidOut {
+/**
+ * Strips follow the drawing; openings, nodes and infill follow the lattice as measured, where it was. Where the panel is
+ * another one laid out to a larger or smaller line, `ruled` is that one, whose rows, rings, map and edge the fills mean.
+ */
+export function layOutPanel(panel: Panel, quantity = panel.copies, ruled = panel): LaidOut {
   const drawn = panelRegion(panel);
-  const { region, areaMm2, perimeterMm, families } = panel.grid.measured
-    ? panelRegion({ ...panel, grid: measuredGrid(panel.grid) })
-    : drawn;
+  const { region, areaMm2, perimeterMm, families } = panel.grid.measured ? measuredRegion(panel) : drawn;
+  const ruledRegion = ruled === panel ? region : measuredRegion(ruled).region;
   if (!crossingPair(families))
     return refused(
       'gridFinerThanStrips',
@@ -49,11 +51,19 @@ export function layOutPanel(panel: Panel, quantity = panel.copies): LaidOut {
   if (!period && openings > mostEnumeratedCells) return refused('tooManyPieces', panel, tooManyCells(panel, openings));
   const troubles = panel.grid.kind === 'free' ? gridTroubles(families, nodesIn(families, period, region)) : [];
   if (troubles.length > 0) return { panel: null, problems: troubles };
-  const { classes, closed } = cellClasses(families, period ?? region.bounds, panel.grid.turn);
+  const { classes, closed } = cellClasses(
+    families,
+    period ?? boundsOf([region, ruledRegion].flatMap(({ bounds }) => ringOfBounds(bounds))),
+    panel.grid.turn,
+  );
   if (closed > 0 && panel.grid.kind !== 'free') return refused('gridFinerThanStrips', panel, tooFine(panel));
   const expected = (period ? openings * classes.length : classes.length) * mostPiecesACell(panel);
   if (expected > mostPieces) return refused('tooManyPieces', panel, tooMany(panel, expected));
-  const infill = panelInfill(panelCells(panel, region, families, period, classes));
+  const cells = panelCells(panel, region, families, period, classes);
+  const infill = panelInfill(
+    cells,
+    ruled === panel ? cells : panelCells(ruled, ruledRegion, families, period, classes),
+  );
   return {
     panel: {
       panel,
@@ -72,6 +82,8 @@ export function layOutPanel(panel: Panel, quantity = panel.copies): LaidOut {
     problems: [...infill.problems, ...sliverProblems(panel, infill.slivers)],
   };
 }
+
+const measuredRegion = (panel: Panel): PanelRegion => panelRegion({ ...panel, grid: measuredGrid(panel.grid) });
 
 function refused(name: 'gridFinerThanStrips' | 'emptyPanel' | 'tooManyPieces', panel: Panel, message: string): LaidOut {
   const range = name === 'gridFinerThanStrips' ? panel.grid.sideRange : panel.nameRange;

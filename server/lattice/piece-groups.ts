@@ -39,10 +39,11 @@ export interface PanelInfill {
   readonly problems: readonly Problem[];
 }
 
-export function panelInfill(cells: PanelCells): PanelInfill {
-  const { facts, problems } = cellFacts(cells);
+/** `ruled` are the cells that the conditions of the fills count: those of the panel itself, or of the one it stands for. */
+export function panelInfill(cells: PanelCells, ruled = cells): PanelInfill {
+  const { facts, problems } = cellFacts(cells, ruled);
   const shares = cells.scans.flatMap((scan, index) => {
-    const numbers = cells.numbers[index];
+    const numbers = ruled.numbers[index];
     const change = cells.changes[index] ?? null;
     return numbers ? shareCells(index, facts).map((share) => ({ share, numbers, change, cell: scan.cell })) : [];
   });

@@ -20,15 +20,19 @@ export interface CellShare {
   readonly boundary: readonly BoundaryCell[];
 }
 
-/** What the fills of a panel ask about, found once for all of its cells. */
-export function cellFacts(cells: PanelCells): { readonly facts: CellFacts; readonly problems: readonly Problem[] } {
+/** What the fills of a panel ask about, found once for all of its cells; conditions count those of `ruled`. */
+export function cellFacts(
+  cells: PanelCells,
+  ruled: PanelCells,
+): { readonly facts: CellFacts; readonly problems: readonly Problem[] } {
   const { fills, map } = cells.panel;
   const rings = fills.flatMap(({ where }) => where.flatMap((each) => (each.kind === 'rings' ? [each.last] : [])));
-  const mapped = map ? mapCells(map, cells) : { signs: new CellLabels<string>(), problems: [] };
+  const mapped = map ? mapCells(map, ruled) : { signs: new CellLabels<string>(), problems: [] };
   return {
     facts: {
       cells,
-      rings: rings.length > 0 ? cellRings(cells, maximum(rings)) : new CellLabels<number>(),
+      ruled,
+      rings: rings.length > 0 ? cellRings(ruled, maximum(rings)) : new CellLabels<number>(),
       signs: mapped.signs,
     },
     problems: mapped.problems,

@@ -16,6 +16,7 @@ import { planKit } from './plan-kit.ts';
 import { planLabour, withTimes } from './plan-labour.ts';
 import { planMass } from './plan-mass.ts';
 import { planMill, stocksOf } from './plan-mill.ts';
+import { latticesMade } from './lattices-made.ts';
 import { planMovement } from './plan-movement.ts';
 import { planBench, planGrids, planPanel, planPiece, planStrip } from './plan-parts.ts';
 import { notchingBench, planSettings } from './plan-settings.ts';
@@ -80,7 +81,7 @@ export function buildPlan(planned: PlannedDesign, source: string, cuttings: read
     mass,
     hanging: planHanging(work, panels, mass),
     finish: planFinish(design, panels),
-    fit: planClosing(panels, settings, bench),
+    fit: planClosing(latticesMade(planned), settings, bench),
     movement: planMovement(design, panels),
     kit: planKit(design, panels, kinds, settings),
     cautions: cautionsFor(design, panels),

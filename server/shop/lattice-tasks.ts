@@ -2,9 +2,8 @@
 import type { Bench } from '../design/design-model.ts';
 import { sum } from '../geometry/numbers.ts';
 import { cotangent } from '../geometry/point.ts';
-import type { LaidPanel } from '../lattice/laid-panel.ts';
 import type { PlannedDesign } from './build-plan.ts';
-import { blanksUsed } from './nesting/cut-out.ts';
+import { latticesMade } from './lattices-made.ts';
 import type { JobStep } from './job-steps.ts';
 import { stepOfStock } from './stock/stock-step.ts';
 import { counted, mm, orderText, type TaskFigures } from './task-words.ts';
@@ -90,17 +89,15 @@ export function stickTasks(step: JobStep, plan: TaskFigures): string[] {
     );
 }
 
-export function assembleTasks({ panels, blanks }: PlannedDesign): string[] {
-  return [...panels, ...lattices(blanks)]
-    .filter(({ strips, quantity }) => strips.length > 0 && quantity > 0)
-    .map(({ panel, quantity, strips }) => {
-      const layers = [...new Set(strips.map(({ layer }) => layer))].sort((a, b) => a - b);
-      const families = layers.map(
-        (layer) =>
-          `family ${[...new Set(strips.filter((strip) => strip.layer === layer).map(({ family }) => family))].join(' and ')}`,
-      );
-      return `${panel.name}, ${quantity} to make: lay ${families.join(', then ')}; seat all laps halfway, then tap home from the middle outward.`;
-    });
+export function assembleTasks(planned: PlannedDesign): string[] {
+  return latticesMade(planned).map(({ panel, quantity, strips }) => {
+    const layers = [...new Set(strips.map(({ layer }) => layer))].sort((a, b) => a - b);
+    const families = layers.map(
+      (layer) =>
+        `family ${[...new Set(strips.filter((strip) => strip.layer === layer).map(({ family }) => family))].join(' and ')}`,
+    );
+    return `${panel.name}, ${quantity} to make: lay ${families.join(', then ')}; seat all laps halfway, then tap home from the middle outward.`;
+  });
 }
 
 export function measureTasks({ grids }: TaskFigures): string[] {
@@ -122,7 +119,3 @@ export function infillTasks({ pieces, byHand, changes }: TaskFigures, bench: Ben
     ...(order ? [orderText(order)] : []),
   ];
 }
-
-/** One laid blank for each name: all of a name are assembled alike, and filled only later. */
-const lattices = (blanks: PlannedDesign['blanks']): LaidPanel[] =>
-  blanks.flatMap(({ laid, packing }) => laid.slice(0, 1).map((first) => ({ ...first, quantity: blanksUsed(packing) })));

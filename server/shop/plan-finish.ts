@@ -1,11 +1,13 @@
 /** What the finish takes: area of all that is coated, inside walls of the open lattice too. Lengths mm. */
-import type { Design } from '../design/design-model.ts';
+import type { Design, Frame } from '../design/design-model.ts';
 import type { FinishStock } from '../design/material-model.ts';
 import { contourArea, contourLength } from '../geometry/measure-path.ts';
 import { radians } from '../geometry/point.ts';
 import { sum } from '../geometry/numbers.ts';
 import { signedArea } from '../geometry/polygons.ts';
+import { frameMembers } from '../lattice/frame-members.ts';
 import type { LaidPanel, NotchRun } from '../lattice/laid-panel.ts';
+import { castOfPanel, latticeDepth } from './lines/work-depth.ts';
 import { planArea } from './plan-rounding.ts';
 import { woodFigures } from './wood/wood-figures.ts';
 import type { PlanFinish } from './work-sections.ts';
@@ -27,7 +29,7 @@ export function planFinish(design: Design, panels: readonly LaidPanel[]): PlanFi
       order: ['No finish: brush out the dust and leave the wood as it is.'],
     };
   const area =
-    sum(panels.map((laid) => laid.quantity * coatedArea(laid))) +
+    sum(panels.map((laid) => (laid.quantity + laid.taken) * panelArea(laid, design))) +
     sum(design.boards.map((board) => board.copies * work.copies * boardArea(board)));
   return {
     finish: work.finish.name,
@@ -39,6 +41,12 @@ export function planFinish(design: Design, panels: readonly LaidPanel[]): PlanFi
   };
 }
 
+/** Cast in resin, a panel is solid: faces and edge. */
+function panelArea(laid: LaidPanel, design: Design): number {
+  const cast = castOfPanel(laid.panel, design);
+  return cast ? 2 * laid.areaMm2 + laid.perimeterMm * cast.depth : coatedArea(laid);
+}
+
 /** coats · area / coverage, and more by the share that is lost on the way: ÷ (1 − loss). In mL. */
 const volumeOf = ({ coverage, coats, loss }: FinishStock, area: number): number =>
   (1000 * coats * (area / squareMillimetres)) / coverage / (1 - loss);
@@ -47,7 +55,8 @@ const volumeOf = ({ coverage, coats, loss }: FinishStock, area: number): number 
  * Front, back and side walls of one panel, about. A crossing hides its run of both strips' walls and shows its front
  * and back once; ends of infill bear on other wood and are hidden.
  */
-export function coatedArea({ strips, pieces }: LaidPanel): number {
+export function coatedArea(laid: LaidPanel): number {
+  const { strips, pieces, panel } = laid;
   const stripAreas = strips.map(({ stock, length, notches, placements }) => {
     const depth = stock.depth - 2 * stock.flush;
     const hidden = sum(notches.map(runLength));
@@ -62,7 +71,20 @@ export function coatedArea({ strips, pieces }: LaidPanel): number {
     const faces = 2 * signedArea(shape.outline) - shape.stock.face * hidden;
     return count * (faces + depth * Math.max(0, sum(shape.edges) - 2 * hidden));
   });
-  return sum([...stripAreas, ...pieceAreas]);
+  return sum([...stripAreas, ...pieceAreas]) + (panel.frame ? frameArea(laid, panel.frame) : 0);
+}
+
+/** Front and back of the members, their outer edges, and their inner ones where the lattice does not stand. */
+function frameArea(laid: LaidPanel, frame: Frame): number {
+  const { stock } = frame;
+  const members = frameMembers(laid, frame);
+  const inner = Math.max(0, stock.depth - latticeDepth(laid.panel.grid));
+  return sum(
+    members.map((member) => {
+      const faces = member.width * (member.length + member.inner);
+      return member.count * (faces + member.length * stock.depth + member.inner * inner);
+    }),
+  );
 }
 
 /** Along the axis, all notches of a run together. */

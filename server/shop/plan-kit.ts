@@ -155,9 +155,13 @@ function cardOf(kit: Kit, laid: LaidPanel | undefined, bag: PlanKit['bag'], jigs
 function problemsOf(kit: Kit, laid: LaidPanel | undefined, others: readonly Kit[]): string[] {
   const problems: string[] = [];
   if (!laid) problems.push(`Panel ${kit.panel.name} is not laid out; the bags are not known.`);
-  else if (laid.quantity !== kit.students)
+  else if (laid.quantity + laid.taken !== kit.students)
     problems.push(
-      `${laid.quantity} of ${kit.panel.name} are made and ${kit.students} go into the bags; the others are not in them.`,
+      `${laid.quantity + laid.taken} of ${kit.panel.name} are made and ${kit.students} go into the bags; the others are not in them.`,
+    );
+  if (laid && laid.taken > 0)
+    problems.push(
+      `${laid.taken} of ${kit.panel.name} are sawn from blanks, whose strips and pieces go into no bag; take it from no blank.`,
     );
   if (others.length > 0)
     problems.push(

@@ -18,7 +18,7 @@ const unitDecimals = 2;
 /** What the units of the rates are counted from. */
 export type CountedPlan = Pick<
   ShopPlan,
-  'copies' | 'panels' | 'pieces' | 'strips' | 'settings' | 'stock' | 'bands' | 'pours'
+  'copies' | 'panels' | 'blanks' | 'pieces' | 'strips' | 'settings' | 'stock' | 'bands' | 'pours'
 >;
 
 export function planLabour(design: Design, steps: readonly PlanStep[], plan: CountedPlan): PlanLabour {
@@ -84,12 +84,22 @@ function unitsOf(per: LabourRate['per'], step: string, plan: CountedPlan): numbe
     case 'strip':
       return sum(plan.strips.map(({ total }) => total));
     case 'cell':
-      return sum(plan.panels.map(({ quantity, cells }) => quantity * sum(cells.map(({ needed }) => needed))));
+      return cellsFilled(plan);
     case 'mix':
       return sum(plan.pours.map(({ layers }) => sum(layers.map(({ mixes }) => mixes))));
     case 'metre':
       return metresOf(step, plan);
   }
+}
+
+/** Of panels that are made themselves, and of blanks in the place of those sawn from them. */
+function cellsFilled({ panels, blanks }: CountedPlan): number {
+  const sawn = (panel: string): number =>
+    sum(blanks.map(({ copies, places }) => copies * places.filter((place) => place.panel === panel).length));
+  const own = panels.map(
+    ({ name, quantity, cells }) => Math.max(0, quantity - sawn(name)) * sum(cells.map(({ needed }) => needed)),
+  );
+  return sum([...own, ...blanks.map(({ copies, cells }) => copies * cells)]);
 }
 
 /** Of edge to saw, of band to bend, or of stick to mill and cut. */

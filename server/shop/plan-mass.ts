@@ -5,6 +5,8 @@ import { contourArea } from '../geometry/measure-path.ts';
 import { sum } from '../geometry/numbers.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import { gramsPerCubicMillimetre, massOfPanel } from './mass.ts';
+import { castOfPanel } from './lines/work-depth.ts';
+import { contentOfCutOut, volumeBetween } from './pours/mould-content.ts';
 import type { PlanMass, PlanMassPart } from './object-sections.ts';
 import { centroidOf, type PlacedPart, placedParts } from './placed-parts.ts';
 import { planLength } from './plan-rounding.ts';
@@ -12,7 +14,7 @@ import { woodFigures } from './wood/wood-figures.ts';
 
 export function planMass(design: Design, panels: readonly LaidPanel[]): PlanMass {
   const parts = [
-    ...panels.flatMap((laid) => panelParts(laid, design)),
+    ...panels.flatMap((laid) => [...panelParts(laid, design), ...resinRound(laid, design)]),
     ...design.boards.map((board) => boardPart(board)),
     ...design.pours.filter(({ mould }) => mould.kind !== 'blank').map((pour) => castPart(pour)),
   ];
@@ -37,6 +39,16 @@ function panelParts(laid: LaidPanel, { woods }: Design): PlanMassPart[] {
     count: laid.panel.copies,
     massG: mass === null ? null : mass * laid.panel.copies,
   }));
+}
+
+/** The resin that a panel keeps of the blank it is sawn from. */
+function resinRound(laid: LaidPanel, design: Design): PlanMassPart[] {
+  const { panel } = laid;
+  const cast = castOfPanel(panel, design);
+  if (!cast) return [];
+  const volume = volumeBetween(contentOfCutOut(laid, design.woods), 0, cast.depth);
+  const massG = volume * cast.resin.density * kilogramsPerCubicMetre * gramsPerCubicMillimetre * panel.copies;
+  return [{ part: `panel ${panel.name}, resin`, material: cast.resin.name, count: panel.copies, massG }];
 }
 
 /** A chamfer or round-over is not taken off. */
@@ -108,8 +120,7 @@ function notesFor(design: Design, panels: readonly LaidPanel[], parts: readonly 
   const notes = ['Wood at 12 % moisture, notches taken off.'];
   if (unknown.length > 0) notes.push(`Not known: ${unknown.join('; ')}. State the density, or weigh a piece.`);
   if (panels.some(({ panel }) => panel.edge === 'sawn'))
-    notes.push('Sawn panels are weighed before sawing: an upper limit.');
-  if (design.blanks.some(({ cast }) => cast !== null)) notes.push('Resin cast into blanks is not in it.');
+    notes.push('The wood of sawn panels is weighed before sawing: an upper limit.');
   if (design.work && design.work.placements.length > 0)
     notes.push('The centre takes every part as evenly heavy over its outline.');
   return notes;

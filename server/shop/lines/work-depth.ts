@@ -1,5 +1,6 @@
 /** How deep the parts of a work are, front to back, once they are finished. Lengths mm. */
 import type { Design, Grid, Outline, Panel } from '../../design/design-model.ts';
+import type { ResinStock } from '../../design/material-model.ts';
 import type { Pour } from '../../design/work-model.ts';
 import { maximum, sum } from '../../geometry/numbers.ts';
 
@@ -7,11 +8,19 @@ import { maximum, sum } from '../../geometry/numbers.ts';
 export const latticeDepth = ({ families }: Pick<Grid, 'families'>): number =>
   maximum(families.map(({ stock }) => stock.depth - 2 * stock.flush));
 
-/** Cast panels are as deep as their blank is surfaced to, others as their lattice. */
-export function panelDepth({ name, grid }: Panel, { blanks }: Design): number {
-  const cast = blanks.find((blank) => blank.cast && blank.takes.some(({ panel }) => panel.name === name))?.cast;
-  return cast?.depth ?? latticeDepth(grid);
+/** What a panel's blank is cast in, and how deep that is once surfaced; null for an open lattice. */
+export function castOfPanel(
+  { name }: Panel,
+  { blanks, pours }: Pick<Design, 'blanks' | 'pours'>,
+): { readonly resin: ResinStock; readonly depth: number } | null {
+  const blank = blanks.find(({ takes }) => takes.some(({ panel }) => panel.name === name));
+  const pour = pours.find(({ mould }) => mould.kind === 'blank' && mould.blank.name === blank?.name);
+  return pour ? { resin: pour.resin, depth: pourDepth(pour) } : (blank?.cast ?? null);
 }
+
+/** Cast panels are as deep as their blank is surfaced to, others as their lattice. */
+export const panelDepth = (panel: Panel, design: Pick<Design, 'blanks' | 'pours'>): number =>
+  castOfPanel(panel, design)?.depth ?? latticeDepth(panel.grid);
 
 /** What is left of a casting once what stands over is planed away. */
 export const pourDepth = ({ layers }: Pour): number => sum(layers.map(({ depth }) => depth));

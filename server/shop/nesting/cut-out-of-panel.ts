@@ -2,8 +2,7 @@
 import type { Band, Blank } from '../../design/work-model.ts';
 import type { Panel } from '../../design/design-model.ts';
 import { coarserRing } from '../../geometry/coarser-ring.ts';
-import { grownRings } from '../../geometry/grow-rings.ts';
-import type { Contour } from '../../geometry/path.ts';
+import { flattenContour } from '../../geometry/flatten-path.ts';
 import { add, type Point } from '../../geometry/point.ts';
 import { areaOf } from '../../geometry/polygons.ts';
 import { areaTolerance } from '../../geometry/tolerance.ts';
@@ -13,6 +12,8 @@ import type { LaidCell, LaidPanel } from '../../lattice/laid-panel.ts';
 import { layOutPanel } from '../../lattice/lay-out-panel.ts';
 import { mirroredPoint } from '../../lattice/mirrored-piece.ts';
 import { nodeOfPanel, panelRegion } from '../../lattice/panel-region.ts';
+import { contourOfRing, contoursOf } from '../lines/part-contours.ts';
+import { bandThickness, threeLines } from '../lines/three-lines.ts';
 import type { CutOut } from './cut-out.ts';
 
 /** A cell that the saw line meets: its middle and, as a set of places, the pieces that its motif has. */
@@ -30,20 +31,13 @@ export interface PanelCutOut extends CutOut {
   readonly cells: readonly FilledCell[];
 }
 
-/** Thickness of the band round a panel, all laminations together; 0 without one. */
-const bandThickness = (panel: Panel, bands: readonly Band[]): number =>
-  bands
-    .filter(({ around }) => around === panel)
-    .reduce((sum, { laminations, stock }) => sum + laminations * stock.face, 0);
-
 /**
- * The cut-out of `panel` in `blank`, `count` times. The saw line is the finished outline, moved in by the band and out
- * by the saw's allowance, as straight as a pen would draw it. Null where nothing of it is left, or the panel cannot be laid out.
+ * The cut-out of `panel` in `blank`, `count` times. The saw line is as straight as a pen would draw
+ * it; which cell is filled with what, the finished outline says. Null where nothing of it is left, or the panel cannot be laid out.
  */
 export function cutOutOfPanel(panel: Panel, blank: Blank, bands: readonly Band[], count: number): PanelCutOut | null {
-  const finished = panelRegion(panel);
-  const grown = grownRings(finished.region.rings, blank.allowance - bandThickness(panel, bands), 'round');
-  const sawLine = grown.map(coarserRing);
+  const { saw } = threeLines(contoursOf(panel), bandThickness({ bands }, panel), blank.allowance);
+  const sawLine = saw.map(flattenContour).map(coarserRing);
   if (areaOf(sawLine) <= areaTolerance) return null;
   const sawn: Panel = {
     ...panel,
@@ -52,26 +46,28 @@ export function cutOutOfPanel(panel: Panel, blank: Blank, bands: readonly Band[]
     shape: {
       kind: 'outline',
       range: panel.shape.range,
-      outline: { name: panel.name, range: panel.range, nameRange: panel.nameRange, contours: sawLine.map(contourOf) },
+      outline: {
+        name: panel.name,
+        range: panel.range,
+        nameRange: panel.nameRange,
+        contours: sawLine.map(contourOfRing),
+      },
     },
   };
-  const { panel: laid } = layOutPanel(sawn);
+  const { panel: laid } = layOutPanel(sawn, panel.copies, panel);
   return (
     laid && {
       name: panel.name,
       outline: panel.shape.kind === 'outline' ? panel.shape.outline.name : panel.name,
       count,
       sawLine,
-      families: finished.families,
+      families: panelRegion(panel).families,
       panel,
       laid,
       cells: [...laid.filledCells()].map(filledCell),
     }
   );
 }
-
-const contourOf = (ring: readonly Point[]): Contour =>
-  ring.map((from, index) => ({ kind: 'line', from, to: ring[(index + 1) % ring.length] ?? from }));
 
 /** All pieces of the cell's motif, those too that the saw line leaves out. */
 function filledCell({ shape, motif, fill, opening, turned, mirrored }: LaidCell): FilledCell {

@@ -51,7 +51,14 @@ export function contentOfMould({ mould, inserts }: Pour, count: number): MouldCo
 }
 
 /** A lattice blank in its mould; the lattice stands on the floor. */
-export function contentOfBlank(blank: Blank, laid: LaidPanel, woods: readonly WoodDeclaration[]): MouldContent {
+export const contentOfBlank = (blank: Blank, laid: LaidPanel, woods: readonly WoodDeclaration[]): MouldContent =>
+  latticeContent(laid, blank.width * blank.height, mouldRings({ kind: 'blank', blank }), woods);
+
+/** What is left of a cast lattice inside a panel's finished line. */
+export const contentOfCutOut = (laid: LaidPanel, woods: readonly WoodDeclaration[]): MouldContent =>
+  latticeContent(laid, laid.areaMm2, laid.region, woods);
+
+function latticeContent(laid: LaidPanel, area: number, within: Rings, woods: readonly WoodDeclaration[]): MouldContent {
   const rings = ringsByStock(laid);
   const solids = [...rings].map(([stock, own]): Solid => ({
     rings: own,
@@ -64,9 +71,9 @@ export function contentOfBlank(blank: Blank, laid: LaidPanel, woods: readonly Wo
   );
   return {
     count: laid.quantity,
-    area: blank.width * blank.height,
+    area,
     porous: [...new Set(porous)],
-    ...filled(solids, mouldRings({ kind: 'blank', blank })),
+    ...filled(solids, within),
   };
 }
 
