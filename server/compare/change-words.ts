@@ -1,4 +1,5 @@
 /** Words and figures of a change, as every writer says them. Lengths to 0.01 mm, since versions differ by little. */
+import { moneyText } from '../shop/money.ts';
 import { isPlaceInList } from './compare-figures.ts';
 import type { DesignChange, FieldChange, KindAspect, KindChange, Plain } from './design-change.ts';
 
@@ -122,19 +123,29 @@ export function changeSummary(change: DesignChange): string[] {
 }
 
 /** Figures of the whole work that a maker asks for: what it weighs, and what it sells for. */
-const wholeFigures = [
-  { section: 'mass', key: 'perCopyG', words: 'Mass of a copy, g', decimals: 1 },
-  { section: 'cost', key: 'pricePerCopy', words: 'Price of a copy', decimals: 2 },
-] as const;
+function wholeSentences(change: DesignChange): string[] {
+  const mass = changedFigure(change, 'mass', 'perCopyG');
+  const price = changedFigure(change, 'cost', 'pricePerCopy');
+  const [was, is] = [change.old.currency, change.new.currency];
+  return [
+    ...(mass
+      ? [
+          `Mass of a copy, g: ${mass.old.toFixed(1)} ${arrow} ${mass.new.toFixed(1)} (${signed(mass.new - mass.old, 1)}).`,
+        ]
+      : []),
+    ...(price
+      ? [
+          `Price of a copy: ${moneyText(price.old, was)} ${arrow} ${moneyText(price.new, is)}${was === is ? ` (${signed(price.new - price.old, 2)})` : ''}.`,
+        ]
+      : []),
+  ];
+}
 
-function wholeSentences({ sections }: DesignChange): string[] {
-  return wholeFigures.flatMap(({ section, key, words, decimals }): string[] => {
-    const fields = sections.find((each) => each.section === section)?.fields ?? [];
-    const field = fields.find(({ path }) => path.length === 1 && path[0] === key);
-    if (typeof field?.old !== 'number' || typeof field.new !== 'number') return [];
-    const [old, now] = [field.old.toFixed(decimals), field.new.toFixed(decimals)];
-    return [`${words}: ${old} ${arrow} ${now} (${signed(field.new - field.old, decimals)}).`];
-  });
+/** A figure of a section that both versions have, and that differs. */
+function changedFigure({ sections }: DesignChange, section: string, key: string): { old: number; new: number } | null {
+  const fields = sections.find((each) => each.section === section)?.fields ?? [];
+  const field = fields.find(({ path }) => path.length === 1 && path[0] === key);
+  return typeof field?.old === 'number' && typeof field.new === 'number' ? { old: field.old, new: field.new } : null;
 }
 
 /** Where no piece and no stick differs, something else does. */

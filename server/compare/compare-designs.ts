@@ -73,6 +73,7 @@ function versionOf({ plan, incomplete }: ComparedDesign, unknown: readonly strin
     revision: plan.revision,
     incomplete,
     missing: incomplete ? [...panels, whole] : [],
+    currency: plan.cost.currency,
   };
 }
 

@@ -17,6 +17,8 @@ export interface ComparedVersion {
   incomplete: boolean;
   /** What errors kept out of the comparison, in words; empty for a sound file. */
   missing: string[];
+  /** Of its prices; null where it has none, or several. */
+  currency: string | null;
 }
 
 /** One figure, or one whole item of a list; `path` leads to it by keys and by the items' names. */

@@ -2,7 +2,8 @@
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import { boundsOf } from '../geometry/polygons.ts';
 import { stickTasks } from './lattice-tasks.ts';
-import { counted, mm, type TaskFigures } from './task-words.ts';
+import { counted, type TaskFigures } from './task-words.ts';
+import { halfDegrees, millimetres } from './text/figures-text.ts';
 import type { PlanFrame } from './work-sections.ts';
 
 /** A frame that the file does not describe is made elsewhere, to the lattice. */
@@ -29,27 +30,24 @@ function membersText({
 }: PlanFrame): string[] {
   const seat =
     joint === 'groove'
-      ? `a groove ${mm(jointWidthMm)} wide and ${mm(jointDepthMm)} deep along every inner edge`
-      : `a mortice ${mm(jointWidthMm)} long and ${mm(jointDepthMm)} deep for every strip’s end`;
+      ? `a groove ${millimetres(jointWidthMm)} wide and ${millimetres(jointDepthMm)} deep along every inner edge`
+      : `a mortice ${millimetres(jointWidthMm)} long and ${millimetres(jointDepthMm)} deep for every strip’s end`;
   const cut = corners === 'mitred' ? 'mitred' : 'lapped, half the depth each';
   const what = bearing === 'border' ? 'border' : 'filler';
   return [
     `Frame of ${panel}, ${stock}: corners ${cut}; ${seat}. Lengths are to the long points.`,
     ...members.map(
       ({ mark, lengthMm, innerMm, widthMm, ends, make }) =>
-        `${mark}: ${make} of ${mm(lengthMm)}, ${mm(innerMm)} inside, ${mm(widthMm)} wide, ends ${ends.map(degreesText).join(' and ')}.`,
+        `${mark}: ${make} of ${millimetres(lengthMm)}, ${millimetres(innerMm)} inside, ${millimetres(widthMm)} wide, ends ${ends.map((angle) => `${halfDegrees(angle)}°`).join(' and ')}.`,
     ),
     ...groovePieces.map(
       ({ mark, lengthMm, widthMm, make }) =>
-        `${mark}: ${counted(make, what)} of ${mm(lengthMm)} ripped to ${mm(widthMm)} × ${mm(jointWidthMm)}, glued into the groove flush with the inner edge.`,
+        `${mark}: ${counted(make, what)} of ${millimetres(lengthMm)} ripped to ${millimetres(widthMm)} × ${millimetres(jointWidthMm)}, glued into the groove flush with the inner edge.`,
     ),
   ];
 }
 
-/** To half a degree, as a bevel is set. */
-const degreesText = (angle: number): string => `${Math.round(2 * angle) / 2}°`;
-
 function elsewhereText({ panel, region }: LaidPanel): string {
   const { left, right, bottom, top } = boundsOf(region.flat());
-  return `The frame of ${panel.name} is not described in the file: ${mm(right - left)} × ${mm(top - bottom)} clear inside, strips standing ${mm(panel.stub)} into it.`;
+  return `The frame of ${panel.name} is not described in the file: ${millimetres(right - left)} × ${millimetres(top - bottom)} clear inside, strips standing ${millimetres(panel.stub)} into it.`;
 }

@@ -6,7 +6,8 @@ import type { PlannedDesign } from './build-plan.ts';
 import { latticesMade } from './lattices-made.ts';
 import type { JobStep } from './job-steps.ts';
 import { stepOfStock } from './stock/stock-step.ts';
-import { counted, mm, orderText, type TaskFigures } from './task-words.ts';
+import { counted, orderText, type TaskFigures } from './task-words.ts';
+import { millimetres } from './text/figures-text.ts';
 
 /** Each stock's milling, and once what to look for in the wood of all. */
 export function millTasks({ mill }: TaskFigures): string[] {
@@ -24,7 +25,7 @@ function stockTasks({
   boards,
   problems,
 }: TaskFigures['mill'][number]): string[] {
-  const section = `${mm(faceMm)} face × ${mm(depthMm)} depth`;
+  const section = `${millimetres(faceMm)} face × ${millimetres(depthMm)} depth`;
   const rejects = rejectsPct > 0 ? `: ${sticks ?? 0} and ${rejectsPct} % for rejects, in one run` : ', in one run';
   const head =
     millSticks === null
@@ -32,7 +33,7 @@ function stockTasks({
       : `${stock}: mill ${counted(millSticks, 'stick')} to ${section}${rejects}.`;
   const ripping = boards
     ? [
-        `${stock}: rip ${counted(boards.boards, 'board')} ${mm(boards.thicknessMm)} × ${mm(boards.widthMm)} × ${mm(boards.lengthMm)}, ${boards.stripsPerBoard} strips side by side with a cut of ${boards.ripKerfMm.toFixed(2)}${boards.rejointMm > 0 ? `, edge dressed by ${mm(boards.rejointMm)} every ${counted(boards.rejointEvery, 'rip')}` : ''}; ${mm(boards.leftoverWidthMm)} of the last one is left.`,
+        `${stock}: rip ${counted(boards.boards, 'board')} ${millimetres(boards.thicknessMm)} × ${millimetres(boards.widthMm)} × ${millimetres(boards.lengthMm)}, ${boards.stripsPerBoard} strips side by side with a cut of ${boards.ripKerfMm.toFixed(2)}${boards.rejointMm > 0 ? `, edge dressed by ${millimetres(boards.rejointMm)} every ${counted(boards.rejointEvery, 'rip')}` : ''}; ${millimetres(boards.leftoverWidthMm)} of the last one is left.`,
       ]
     : [];
   return [head, ...ripping, ...problems];
@@ -85,7 +86,7 @@ export function stickTasks(step: JobStep, plan: TaskFigures): string[] {
     .filter(({ sticks }) => sticks.length > 0)
     .map(
       ({ stock: name, sticksUsed, kerfMm, endTrimMm }) =>
-        `${name}: ${counted(sticksUsed, 'stick')} as listed, ${kerfMm.toFixed(2)} between pieces${endTrimMm > 0 ? `, ${mm(endTrimMm)} off each end first` : ''}.`,
+        `${name}: ${counted(sticksUsed, 'stick')} as listed, ${kerfMm.toFixed(2)} between pieces${endTrimMm > 0 ? `, ${millimetres(endTrimMm)} off each end first` : ''}.`,
     );
 }
 
@@ -102,7 +103,9 @@ export function assembleTasks(planned: PlannedDesign): string[] {
 
 export function measureTasks({ grids }: TaskFigures): string[] {
   return [
-    ...grids.map(({ name, check }) => `${name}: ${check.what} should measure ${mm(check.mm)}; measured ________`),
+    ...grids.map(
+      ({ name, check }) => `${name}: ${check.what} should measure ${millimetres(check.mm)}; measured ________`,
+    ),
     'Strip face, at ten places: measured ________',
     'Write both into the grid as measured, and print the second sheet anew: infill, templates and resin follow it.',
   ];
@@ -113,7 +116,7 @@ export function infillTasks({ pieces, byHand, changes }: TaskFigures, bench: Ben
   const trim = bench?.trim ?? 0;
   return [
     `${sum(pieces.map(({ total }) => total))} pieces of ${counted(pieces.length, 'mark')}; the caliper governs, the stop is where to begin.`,
-    ...(trim > 0 ? [`Blanks are ${mm(trim)} longer at each end, which the first cuts take off.`] : []),
+    ...(trim > 0 ? [`Blanks are ${millimetres(trim)} longer at each end, which the first cuts take off.`] : []),
     'Blunt ends first, against the square end; sharp ends last.',
     ...(byHand.length > 0 ? [`Fitted to the frame by hand, no jig has their ends: ${byHand.join(', ')}.`] : []),
     ...(order ? [orderText(order)] : []),

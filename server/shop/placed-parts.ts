@@ -5,6 +5,7 @@ import { flattenContour } from '../geometry/flatten-path.ts';
 import { add, type Point, turned } from '../geometry/point.ts';
 import { areaOf } from '../geometry/polygons.ts';
 import type { LaidPanel, Polygon } from '../lattice/laid-panel.ts';
+import { mouldRings } from './pours/mould-content.ts';
 
 export interface PlacedPart {
   readonly part: WorkPart;
@@ -39,28 +40,9 @@ export function ringsOf(part: WorkPart, panels: readonly LaidPanel[]): readonly 
     case 'board':
       return part.board.outline.contours.map(flattenContour);
     case 'pour':
-      return mouldRings(part.pour);
+      return mouldRings(part.pour.mould);
   }
 }
-
-function mouldRings({ mould }: Extract<WorkPart, { kind: 'pour' }>['pour']): Polygon[] {
-  switch (mould.kind) {
-    case 'outline':
-      return mould.outline.contours.map(flattenContour);
-    case 'rectangle':
-      return [rectangle(mould.width, mould.height)];
-    case 'blank':
-      return [rectangle(mould.blank.width, mould.blank.height)];
-  }
-}
-
-/** About the origin. */
-const rectangle = (width: number, height: number): Polygon => [
-  { x: -width / 2, y: -height / 2 },
-  { x: width / 2, y: -height / 2 },
-  { x: width / 2, y: height / 2 },
-  { x: -width / 2, y: height / 2 },
-];
 
 /** p ↦ R(turn)·M·p + at; a mirrored ring is walked backwards, so that it turns the way it did. */
 function placed(ring: Polygon, { at, turn, mirrored }: Placement): Point[] {

@@ -10,6 +10,7 @@ import { notchingBench } from './plan-settings.ts';
 import { planLength } from './plan-rounding.ts';
 import type { PlanSetting } from './shop-plan.ts';
 import { piecesToCut, sparesOfKit } from './spares.ts';
+import { halfDegrees, keyMillimetres, millimetres } from './text/figures-text.ts';
 import type { PlanKit } from './work-sections.ts';
 
 /** How sure it shall be that nobody is short. Common practice. */
@@ -125,11 +126,11 @@ function jigsFor({ done }: Kit, marks: readonly KitMark[], settings: readonly Pl
   const own = new Set(marks.map(({ mark }) => mark));
   return settings
     .filter(({ step, notching }) => (step === 'cut infill' || step === 'cut keys') && notching === null)
-    .flatMap(({ jig, angle, stopMm, flip, marks: cut }) => {
+    .flatMap(({ step, jig, angle, stopMm, caliperMm, flip, marks: cut }) => {
       const here = cut.filter((mark) => own.has(mark));
       return jig === null || angle === null || stopMm === null || here.length === 0
         ? []
-        : [{ jig, angle, stopMm, flip, marks: here }];
+        : [{ jig, angle, stopMm, caliperMm, keys: step === 'cut keys', flip, marks: here }];
     });
 }
 
@@ -140,16 +141,20 @@ function cardOf(kit: Kit, laid: LaidPanel | undefined, bag: PlanKit['bag'], jigs
     `Count the bag: ${bag.map(({ mark, n, spare }) => (spare > 0 ? `${n} + ${spare} of ${mark}` : `${n} of ${mark}`)).join(', ')}; ${pieces} go in.`,
     ...(kit.done.includes('notched') ? [] : ['Notch the strips on the notching saw with the teacher.']),
     ...(kit.done.includes('cut') ? [] : ['Cut each piece to the length on its label.']),
-    ...jigs.map(
-      ({ jig, angle, stopMm, flip, marks }) =>
-        `${marks.join(', ')}: ${jig} ${angle}°, stop at ${stopMm.toFixed(1)} mm${flip ? ', turn over and cut again' : ''}; test one before the rest.`,
-    ),
+    ...jigs.map(jigText),
     'Lay the lowest strips out, notches up, set the others into them and seat all laps halfway; then tap home from the middle outward.',
     `Check: the diagonals are equal.${tenSides}`,
     ...motifsOfPanels(laid ? [laid] : []).map(fittingText),
     'Turn it over and tap it: nothing drops out.',
     'Knives and chisels cut away from hands; the teacher shows each tool first.',
   ];
+}
+
+function jigText({ jig, angle, stopMm, caliperMm, keys, flip, marks }: PlanKit['jigs']['jigs'][number]): string {
+  const figure = keys ? keyMillimetres : millimetres;
+  const what = keys ? `Keys of ${marks.join(', ')}` : marks.join(', ');
+  const caliper = caliperMm === null ? '' : `, caliper ${figure(caliperMm)}`;
+  return `${what}: ${jig} ${halfDegrees(angle)}°, stop at ${figure(stopMm)} mm${caliper}${flip ? '; turn over and cut again' : ''}; test one before the rest.`;
 }
 
 function problemsOf(kit: Kit, laid: LaidPanel | undefined, others: readonly Kit[]): string[] {

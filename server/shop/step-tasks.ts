@@ -18,7 +18,8 @@ import {
 } from './lattice-tasks.ts';
 import { pourTasks } from './pours/pour-tasks.ts';
 import { fitTasks, packTasks } from './work/work-tasks.ts';
-import { counted, mm, type TaskFigures } from './task-words.ts';
+import { counted, type TaskFigures } from './task-words.ts';
+import { millimetres } from './text/figures-text.ts';
 
 /** The tasks of one step of this design; a step that only has settings may have none. */
 export function tasksOf(step: JobStep, planned: PlannedDesign, plan: TaskFigures): string[] {
@@ -37,7 +38,7 @@ export function tasksOf(step: JobStep, planned: PlannedDesign, plan: TaskFigures
         .filter(({ depthMm, finishedDepthMm }) => finishedDepthMm < depthMm)
         .map(
           ({ stock, depthMm, finishedDepthMm }) =>
-            `${stock}: take ${((depthMm - finishedDepthMm) / 2).toFixed(2)} mm off each face, ${mm(depthMm)} becomes ${mm(finishedDepthMm)}.`,
+            `${stock}: take ${((depthMm - finishedDepthMm) / 2).toFixed(2)} mm off each face, ${millimetres(depthMm)} becomes ${millimetres(finishedDepthMm)}.`,
         );
     case 'measure':
       return measureTasks(plan);
@@ -55,7 +56,8 @@ export function tasksOf(step: JobStep, planned: PlannedDesign, plan: TaskFigures
       return plan.pours
         .filter(({ kind }) => kind === 'blank')
         .map(
-          ({ name, pouredMm, finishedMm }) => `${name}: flatten both faces, ${mm(pouredMm)} becomes ${mm(finishedMm)}.`,
+          ({ name, pouredMm, finishedMm }) =>
+            `${name}: flatten both faces, ${millimetres(pouredMm)} becomes ${millimetres(finishedMm)}.`,
         );
     case 'register templates':
       return ['Lay each template on the real lattice by its three numbered nodes.'];
@@ -84,12 +86,12 @@ export function tasksOf(step: JobStep, planned: PlannedDesign, plan: TaskFigures
 
 function sawTasks({ design, panels }: PlannedDesign): string[] {
   const bench = design.benches.find(({ bandKerf, bandBlade }) => bandKerf !== null || bandBlade !== null);
-  const radius = bench?.bandRadius == null ? '' : `; the blade turns no tighter than ${mm(bench.bandRadius)}`;
+  const radius = bench?.bandRadius == null ? '' : `; the blade turns no tighter than ${millimetres(bench.bandRadius)}`;
   return panels
     .filter(({ panel }) => panel.edge === 'sawn')
     .map(
       ({ panel, quantity, taken, perimeterMm }) =>
-        `${panel.name}: ${quantity + taken} to saw, ${mm(perimeterMm)} mm round each${radius}; then sand to the line.`,
+        `${panel.name}: ${quantity + taken} to saw, ${millimetres(perimeterMm)} mm round each${radius}; then sand to the line.`,
     );
 }
 
@@ -107,19 +109,19 @@ function mountTasks({
     `${counted(fixings, 'fixing')} carry ${(carriesG / 1000).toFixed(1)} kg with their safety; the work: ${load}; ${verdict}.`,
     ...(cleat
       ? [
-          `Cleat ${mm(cleat.lengthMm)} long, upper edge ${heightText(cleat.heightMm)} the work’s origin, from ${mm(cleat.fromMm)} to ${mm(cleat.toMm)} seen from the front.`,
-          `Seen from behind, drill at ${drill.map(({ xMm }) => mm(xMm)).join(', ')} from the cleat’s left end.`,
+          `Cleat ${millimetres(cleat.lengthMm)} long, upper edge ${heightText(cleat.heightMm)} the work’s origin, from ${millimetres(cleat.fromMm)} to ${millimetres(cleat.toMm)} seen from the front.`,
+          `Seen from behind, drill at ${drill.map(({ xMm }) => millimetres(xMm)).join(', ')} from the cleat’s left end.`,
         ]
       : []),
     ...(spacer
       ? [
-          `Spacer as thick as the cleat, upper edge ${heightText(spacer.heightMm)} the origin, up to ${mm(spacer.lengthMm)} long.`,
+          `Spacer as thick as the cleat, upper edge ${heightText(spacer.heightMm)} the origin, up to ${millimetres(spacer.lengthMm)} long.`,
         ]
       : []),
   ];
 }
 
-const heightText = (height: number): string => `${mm(Math.abs(height))} ${height < 0 ? 'below' : 'above'}`;
+const heightText = (height: number): string => `${millimetres(Math.abs(height))} ${height < 0 ? 'below' : 'above'}`;
 
 function bagTasks({ students, bag, teacherBox, spares, jigs }: NonNullable<TaskFigures['kit']>): string[] {
   const perBag = sum(spares.map((each) => each.perBag));

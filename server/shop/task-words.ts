@@ -24,9 +24,6 @@ export type TaskFigures = Pick<
   | 'kit'
 >;
 
-/** Millimetres to a tenth. */
-export const mm = (length: number): string => length.toFixed(1);
-
 /** "1 stick", "2 sticks". */
 export const counted = (count: number, one: string, more = `${one}s`): string => `${count} ${count === 1 ? one : more}`;
 

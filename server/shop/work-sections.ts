@@ -110,7 +110,17 @@ export interface PlanKit {
   jigs: {
     sets: number;
     studentsPerSet: number;
-    jigs: { jig: string; angle: number; stopMm: number; flip: boolean; marks: string[] }[];
+    jigs: {
+      jig: string;
+      angle: number;
+      stopMm: number;
+      /** It goes before `stopMm`. */
+      caliperMm: number | null;
+      /** Set finer than all else. */
+      keys: boolean;
+      flip: boolean;
+      marks: string[];
+    }[];
   };
   /** The order in which a student works, a line a stage; for the card. */
   card: string[];

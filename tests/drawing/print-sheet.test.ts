@@ -8,7 +8,7 @@ import fc from 'fast-check';
 import { type DefaultTreeAdapterTypes, parse } from 'parse5';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { loadTypefaces } from '../../server/language/typefaces.ts';
-import { flatItems } from '../../server/drawing/page/page-model.ts';
+import { type Facts, flatItems, type Page } from '../../server/drawing/page/page-model.ts';
 import type { Typefaces } from '../../server/drawing/page/typeface.ts';
 import { writeHtml } from '../../server/drawing/page/write-html.ts';
 import { writePdf } from '../../server/drawing/page/write-pdf.ts';
@@ -42,23 +42,28 @@ describe.each(names)('%s', (name) => {
 
   test('says once for every mark: drawn at full size, on a label, in a table; needed + spare = cut', () => {
     const { plan, file } = printed(textOf(name), typefaces);
-    // a student's card draws its pieces again
-    const pages = file.pages.filter(({ title }) => !title.startsWith('Student card'));
-    const items = pages.flatMap((page) => [...flatItems(page.items)]);
-    const facts = items.flatMap((item) => (item.kind === 'path' ? [item.facts] : []));
-    const groups = pages.flatMap(({ items: all }) =>
-      all.flatMap((item) => (item.kind === 'group' ? [item.facts] : [])),
-    );
+    const factsOf = (pages: readonly Page[]): readonly Facts[] =>
+      pages.flatMap(({ items }) => [
+        ...[...flatItems(items)].flatMap((item) => (item.kind === 'path' ? [item.facts] : [])),
+        ...items.flatMap((item) => (item.kind === 'group' ? [item.facts] : [])),
+      ]);
+    // a student has no other page than the own card, so that draws the bag's pieces again, once each
+    const isCard = ({ title }: Page): boolean => title.startsWith('Student card');
+    const facts = factsOf(file.pages.filter((page) => !isCard(page)));
+    const onCards = factsOf(file.pages.filter(isCard));
+    const inBag = new Set(plan.kit?.bag.map(({ mark }) => mark));
+    const pieces = new Set(plan.pieces.map(({ mark }) => mark));
     const texts = file.pages.flatMap(textsOf);
     for (const { mark, make, spare, total, lengthMm } of [...plan.strips, ...plan.pieces]) {
       expect(make + spare).toBe(total);
-      const drawn = [...facts, ...groups].filter((fact) => fact['mark'] === mark && fact['length-mm'] !== undefined);
+      const drawn = (all: readonly Facts[]): string[] =>
+        all
+          .filter((fact) => fact['mark'] === mark && fact['length-mm'] !== undefined)
+          .map((fact) => Number(fact['length-mm']).toFixed(2));
+      expect(drawn(facts), mark).toEqual([lengthMm.toFixed(2)]);
+      expect(drawn(onCards), mark).toEqual(inBag.has(mark) && pieces.has(mark) ? [lengthMm.toFixed(2)] : []);
       expect(
-        drawn.map((fact) => Number(fact['length-mm']).toFixed(2)),
-        mark,
-      ).toEqual([lengthMm.toFixed(2)]);
-      expect(
-        facts.filter(({ label }) => label === mark),
+        [...facts, ...onCards].filter(({ label }) => label === mark),
         mark,
       ).toHaveLength(1);
       expect(texts.filter((text) => text === mark).length, mark).toBeGreaterThanOrEqual(3);
@@ -97,11 +102,11 @@ describe.each(names)('%s', (name) => {
       if (title.replace(', continued', '') === titles[index]?.replace(', continued', ''))
         expect(title).toContain('continued');
     });
-    // what the class's jigs are set to is no table of a step
-    for (const page of file.pages.filter(({ title }) => !title.startsWith('Class '))) {
+    for (const page of file.pages) {
       const texts = textsOf(page);
       const runsOn = texts.includes('first stop') || texts.includes('stop');
-      const begins = texts.some((text) => /^\d+ {2}\S/.test(text));
+      // settings stand under their step, a class's jigs under their own title
+      const begins = texts.some((text) => /^\d+ {2}\S/.test(text) || text.startsWith('Jigs: '));
       if (runsOn) expect(begins, page.title).toBe(true);
     }
   });

@@ -26,7 +26,7 @@ export const statedSections: Partial<ShopPlan> = {
     jigs: {
       sets: 2,
       studentsPerSet: 2,
-      jigs: [{ jig: 'bevel jig', angle: 22.5, stopMm: 31.8, flip: false, marks: ['A1'] }],
+      jigs: [{ jig: 'bevel jig', angle: 22.5, stopMm: 31.8, caliperMm: 30.2, keys: false, flip: false, marks: ['A1'] }],
     },
     card: [
       'Count the bag.',

@@ -5,19 +5,13 @@ import { direction } from '../../server/geometry/point.ts';
 import { areaOf, intersectionOf } from '../../server/geometry/polygons.ts';
 import type { NotchRun, Polygon } from '../../server/lattice/laid-panel.ts';
 import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
-import { massOfPanel } from '../../server/shop/mass.ts';
+import { bar, massOfPanel } from '../../server/shop/mass.ts';
 import { notchedVolume } from '../../server/shop/notched-volume.ts';
 import { densityAt } from '../../server/shop/wood/density.ts';
 import { builtInWoods } from '../../server/shop/wood/wood-table.ts';
 import { cellsShape, gridOf, hexagonShape, panelOf, stripStock } from '../design-builder.ts';
 import { handMadePanel } from '../hand-made-panel.ts';
 
-const bar = (length: number, face: number): Polygon => [
-  { x: 0, y: -face / 2 },
-  { x: length, y: -face / 2 },
-  { x: length, y: face / 2 },
-  { x: 0, y: face / 2 },
-];
 const notch = (more: Partial<NotchRun>): NotchRun => ({
   first: 50,
   step: 0,

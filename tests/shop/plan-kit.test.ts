@@ -1,4 +1,5 @@
 /** A class of twelve: bags, the teacher's box, jigs and the student's card. */
+import { keyMillimetres, millimetres } from '../../server/shop/text/figures-text.ts';
 import { describe, expect, test } from 'vitest';
 import type { Kit } from '../../server/design/work-model.ts';
 import type { ShopPlan } from '../../server/shop/shop-plan.ts';
@@ -110,7 +111,8 @@ describe('what is done, and what the class does', () => {
   test('the card counts the bag, says each jig, checks the size and ends with the gate', () => {
     const { card, jigs } = kitFor({ done: ['milled', 'notched', 'cut'] });
     expect(card[0]).toMatch(/^Count the bag: .*; 71 go in\.$/);
-    for (const { stopMm } of jigs.jigs) expect(card.join('\n')).toContain(`stop at ${stopMm.toFixed(1)} mm`);
+    for (const { stopMm, keys } of jigs.jigs)
+      expect(card.join('\n')).toContain(`stop at ${keys ? keyMillimetres(stopMm) : millimetres(stopMm)} mm`);
     expect(card.join('\n')).toContain('Ten cells along a strip measure 300.0 mm');
     expect(card.join('\n')).toContain('square_hemp');
     expect(card.join('\n')).not.toContain('Notch the strips');

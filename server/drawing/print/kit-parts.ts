@@ -20,7 +20,7 @@ export function kitSections(context: PrintContext): Section[] {
 }
 
 function packingParts(kit: PlanKit, context: PrintContext): FlowPart[] {
-  const { width, typefaces, figure } = context;
+  const { width, typefaces } = context;
   const say = (text: string): FlowPart => asPart(paragraph(text, { size: letterSizes.text }, width, typefaces));
   const done = kit.done.length === 0 ? 'nothing' : kit.done.join(', ');
   const { jigs, sets, studentsPerSet } = kit.jigs;
@@ -41,7 +41,7 @@ function packingParts(kit: PlanKit, context: PrintContext): FlowPart[] {
       : [
           printTable(
             `Jigs: ${sets} ${sets === 1 ? 'set' : 'sets'}, ${studentsPerSet} students to a set`,
-            jigColumns(figure),
+            jigColumns(context),
             jigs,
             width,
             typefaces,
@@ -72,11 +72,22 @@ const spareColumns: PrintColumn<PlanKit['spares'][number]>[] = [
   { title: 'cut, spares in one box', align: 'right', cell: ({ pooled }) => String(pooled) },
 ];
 
-const jigColumns = (figure: PrintContext['figure']): PrintColumn<PlanKit['jigs']['jigs'][number]>[] => [
+const jigColumns = ({ figure, keyFigure }: PrintContext): PrintColumn<PlanKit['jigs']['jigs'][number]>[] => [
   { title: '', tick: true },
-  { title: 'jig', cell: ({ jig }) => jig },
+  { title: 'jig', cell: ({ jig, keys }) => (keys ? `${jig}, keys` : jig) },
   { title: 'angle', align: 'right', strong: true, cell: ({ angle }) => paperAngle(angle) },
-  { title: 'toe to stop', align: 'right', strong: true, cell: ({ stopMm }) => figure(stopMm) },
+  {
+    title: 'toe to stop',
+    align: 'right',
+    strong: true,
+    cell: ({ keys, stopMm }) => (keys ? keyFigure : figure)(stopMm),
+  },
+  {
+    title: 'caliper',
+    align: 'right',
+    strong: true,
+    cell: ({ keys, caliperMm }) => (caliperMm === null ? '' : (keys ? keyFigure : figure)(caliperMm)),
+  },
   { title: 'marks', strong: true, cell: ({ marks }) => marks.join(', ') },
 ];
 

@@ -1,5 +1,8 @@
 /** The sticks of one stock, each drawn with its cuts, and what of it is bought. */
+import { moneyText } from '../../shop/money.ts';
+import { counted } from '../../shop/task-words.ts';
 import type { PlanStock } from '../../shop/shop-plan.ts';
+import { proofText } from '../../shop/stock/proof-text.ts';
 import type { PageItem } from '../page/page-model.ts';
 import { textWidth } from '../page/typeface.ts';
 import { area, openLine, rectangle, textAt } from '../sheet/sheet-lines.ts';
@@ -17,12 +20,11 @@ const mostBoxes = 8;
 export function stickParts(stock: PlanStock, context: PrintContext): FlowPart[] {
   const { width, typefaces, figure } = context;
   const longest = Math.max(0, ...stock.sticks.map(({ lengthMm }) => lengthMm));
-  const proof = stock.proven ? 'proven fewest' : `not proven: no plan takes fewer than ${Math.ceil(stock.bound)}`;
   const head = stacked([
     space(2),
     paragraph(`${stock.stock}: ${sticksText(stock)}`, { size: letterSizes.heading, look: 'strong' }, width, typefaces),
     paragraph(
-      `${proof}; kerf ${stock.kerfMm.toFixed(2)} between pieces, ${figure(stock.endTrimMm)} off each end first, ${stock.wastePct.toFixed(1)} % waste`,
+      `${proofText(stock)}; kerf ${stock.kerfMm.toFixed(2)} between pieces, ${figure(stock.endTrimMm)} off each end first, ${stock.wastePct.toFixed(1)} % waste`,
       { size: letterSizes.text },
       width,
       typefaces,
@@ -38,7 +40,8 @@ export function stickParts(stock: PlanStock, context: PrintContext): FlowPart[] 
   ];
 }
 
-const sticksText = ({ sticksUsed }: PlanStock): string => `${sticksUsed} ${sticksUsed === 1 ? 'stick' : 'sticks'}`;
+const sticksText = ({ sticksUsed, cost, currency }: PlanStock): string =>
+  `${counted(sticksUsed, 'stick')}${cost === null ? '' : `, ${moneyText(cost, currency)}`}`;
 
 function stickBlock(stick: Stick, stock: PlanStock, longest: number, context: PrintContext): Block {
   const { width, typefaces, figure } = context;

@@ -1,11 +1,12 @@
 /** What is done to pour one casting. Volumes mL, masses g, times h. */
 import type { PlanPour, PlanPourLayer } from '../object-sections.ts';
-import { counted, mm } from '../task-words.ts';
+import { counted } from '../task-words.ts';
+import { millimetres } from '../text/figures-text.ts';
 
 export function pourTasks({ name, castings, spare, layers, sealMl, holdDownG, finishedMm, notes }: PlanPour): string[] {
   const spares = spare === 0 ? '' : `, ${counted(spare, 'spare')} among them`;
   return [
-    `${name}: ${counted(castings, 'casting')}${spares}, ${mm(finishedMm)} deep when finished.`,
+    `${name}: ${counted(castings, 'casting')}${spares}, ${millimetres(finishedMm)} deep when finished.`,
     ...notes.map((note) => `${name}: ${note}`),
     ...(sealMl > 0 ? [`${name}: ${sealMl.toFixed(0)} mL for the seal coat.`] : []),
     ...(holdDownG === null
@@ -23,7 +24,7 @@ function layerText(layer: PlanPourLayer, number: number): string {
   const weighed = partsText('g', layer.partA_g, layer.partB_g);
   const window =
     recoatFromH === null || recoatToH === null ? '' : `, ${recoatFromH} to ${recoatToH} h after the layer below`;
-  return `layer ${number}${colour === null ? '' : ` ${colour}`}: ${mm(pouredMm)} deep, ${volumeMl.toFixed(0)} mL or ${massG.toFixed(0)} g in ${counted(mixes, 'mix', 'mixes')}${measured}${weighed}${window}.`;
+  return `layer ${number}${colour === null ? '' : ` ${colour}`}: ${millimetres(pouredMm)} deep, ${volumeMl.toFixed(0)} mL or ${massG.toFixed(0)} g in ${counted(mixes, 'mix', 'mixes')}${measured}${weighed}${window}.`;
 }
 
 const partsText = (unit: string, a: number | null, b: number | null): string =>

@@ -2,6 +2,7 @@
 import type { PlanSetting, PlanStock, ShopPlan } from '../shop-plan.ts';
 import { textTable, type Column } from '../text-table.ts';
 import type { PlanStep, SheetName } from '../work-sections.ts';
+import { proofText } from '../stock/proof-text.ts';
 import { stepOfStock } from '../stock/stock-step.ts';
 import { markRanges } from '../mark-ranges.ts';
 import { moneyText } from '../money.ts';
@@ -41,34 +42,17 @@ const sticksOfStep = (title: string, plan: ShopPlan): PlanStock[] =>
 const hours = (value: number): string => `${Math.round(value * 10) / 10} h`;
 
 /** Each stick with its cuts; what is wrong or unproven is said. */
-function stockText({
-  stock,
-  objective,
-  sticks,
-  sticksUsed,
-  value,
-  bound,
-  proven,
-  wastePct,
-  kerfMm,
-  cost,
-  currency,
-  problems,
-}: PlanStock): string {
+function stockText(plan: PlanStock): string {
+  const { stock, sticks, sticksUsed, wastePct, kerfMm, cost, currency, problems } = plan;
   const lines = sticks.map(
     (stick) =>
       `    [ ] ${stick.count} × ${millimetres(stick.lengthMm)}${stick.onHand ? ' from the rack' : ''}: ${stick.cuts.map(({ mark, lengthMm, n }) => `${n} × ${mark} at ${millimetres(lengthMm)}`).join(', ')}; left over ${millimetres(stick.offcutMm)}`,
   );
-  const goal = objective === 'cost' ? 'cheapest' : 'fewest';
-  const least = objective === 'cost' ? moneyText(bound, currency) : String(Math.ceil(bound));
-  const proof = proven
-    ? `proven ${goal}`
-    : `not proven; no plan takes less than ${least}, this one ${objective === 'cost' ? moneyText(value, currency) : value}`;
   const price = cost === null ? '' : `, ${moneyText(cost, currency)}`;
   const head =
     sticksUsed === 0
       ? `${stock}: no sticks planned`
-      : `${stock}: ${sticksUsed} sticks${price} (${proof}), kerf ${kerfMm.toFixed(2)} between pieces, ${wastePct.toFixed(1)} % waste`;
+      : `${stock}: ${sticksUsed} sticks${price} (${proofText(plan)}), kerf ${kerfMm.toFixed(2)} between pieces, ${wastePct.toFixed(1)} % waste`;
   return [head, ...lines, ...problems.map((problem) => `    ${problem}`)].join('\n');
 }
 
