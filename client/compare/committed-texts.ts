@@ -1,15 +1,16 @@
 /** Keeps the server told of what git has of the open texts, so that its lenses can say what changed. */
-import { type ExtensionContext, type TextDocument, workspace } from 'vscode';
+import { type ExtensionContext, type TextDocument, type Uri, workspace } from 'vscode';
 import type { LanguageClient } from 'vscode-languageclient/node';
 import { type CommittedText, committedTextNotification } from '../../server/language/compare-messages.ts';
 import { languageId } from '../language-client.ts';
 import { type GitApi, gitApi, textInRevision } from './git-api.ts';
 
-/** Tells of every text when it is opened, and of all whenever a repository changes; without git, of none. */
+/** Tells of every text when it is opened, and of all whenever a repository changes; without git, of none. `onTold` hears of each. */
 export async function tellCommittedTexts(
   context: ExtensionContext,
   client: LanguageClient,
   revision: string,
+  onTold: (uri: Uri) => void,
 ): Promise<void> {
   const git = await gitApi();
   if (!git) return;
@@ -22,6 +23,7 @@ export async function tellCommittedTexts(
     if (told.get(uri) === text) return;
     told.set(uri, text);
     await client.sendNotification(committedTextNotification, { uri, text } satisfies CommittedText);
+    onTold(document.uri);
   }
 
   const tellAll = (): void => workspace.textDocuments.forEach((document) => void tell(document));

@@ -1,26 +1,22 @@
 /** A change arranged for reading: sentences and tables, which each writer sets in its own way. */
-import {
-  arrow,
-  changeSummary,
-  figuresInWords,
-  fromTo,
-  keyWords,
-  kindWords,
-  length,
-  pathWords,
-  signed,
-} from './change-words.ts';
+import { sum } from '../geometry/numbers.ts';
+import { inMarkOrder } from '../shop/mark-kinds.ts';
+import { arrow, fromTo, length, signed } from './change-text.ts';
+import { changeSummary, figuresInWords, keyWords, kindWords, pathWords } from './change-words.ts';
 import type {
   ComparedVersion,
   DesignChange,
   FieldChange,
   KindBrief,
   KindChange,
+  ObjectChange,
+  ObjectSort,
   PanelChange,
   SettingChange,
   StockChange,
   StockFigures,
 } from './design-change.ts';
+import { factCells } from './object-words.ts';
 import type { ReusePlan } from './reuse-plan.ts';
 
 export interface ReportColumn {
@@ -28,9 +24,9 @@ export interface ReportColumn {
   readonly right?: boolean;
 }
 
-/** What a row is about in each version: a panel by name, a piece or strip by mark. */
+/** What a row is about in each version: a panel or another object by name, a piece or strip by mark. */
 export interface RowSubject {
-  readonly sort: 'panel' | 'piece' | 'strip';
+  readonly sort: 'panel' | 'piece' | 'strip' | ObjectSort;
   readonly old: string | null;
   readonly new: string | null;
 }
@@ -64,6 +60,7 @@ export function changeReport(change: DesignChange, reuse: ReusePlan | null = nul
     kindTable('Infill pieces', 'piece', change.pieces.changes),
     kindTable('Strips', 'strip', change.strips.changes),
     stockTable(change.stock),
+    objectTable(change.objects),
     settingTable(change.settings),
     sectionTable(change),
     ...(reuse ? reuseTables(reuse) : []),
@@ -184,22 +181,64 @@ function settingTable(settings: readonly SettingChange[]): ReportTable {
   return { title: 'Settings', columns, rows };
 }
 
-function sectionTable({ sections }: DesignChange): ReportTable {
+/** One row a figure; the unit stands beside what it is. */
+function objectTable(objects: readonly ObjectChange[]): ReportTable {
+  const rows = objects.flatMap(({ sort, change, oldName, newName, facts }): ReportRow[] => {
+    const subject = { sort, old: oldName, new: newName };
+    const row = (...cells: string[]): ReportRow => ({
+      cells: [`${sort} ${fromTo(oldName, newName)}`, ...cells],
+      subject,
+    });
+    const named = change === 'changed' && oldName !== newName ? [row('renamed', oldName ?? '', newName ?? '')] : [];
+    const figures = facts.map((fact) =>
+      row(fact.unit === null ? fact.what : `${fact.what}, ${fact.unit}`, ...factCells(fact)),
+    );
+    return [...named, ...(change === 'changed' ? [] : [row(change, '', '')]), ...figures];
+  });
+  const columns = [left('object'), left('figure'), right('was'), right('is')];
+  return { title: 'Blanks, bands, pours and boards', columns, rows };
+}
+
+/** Sections told in tables of their own; the JSON has every figure of them. */
+const toldElsewhere: readonly string[] = ['blanks', 'bands', 'pours', 'boards'];
+
+function sectionTable({ sections, old, new: now }: DesignChange): ReportTable {
+  const money = fromTo(old.currency, now.currency);
+  const titleOf = (section: string): string =>
+    section === 'cost' && money !== '' ? `${keyWords(section)}, ${money}` : keyWords(section);
   const row = (section: string, field: FieldChange): ReportRow => ({
     subject: null,
-    cells: [keyWords(section), pathWords(field.path), field.change, ...figuresInWords(field)],
+    cells: [titleOf(section), pathWords(field.path), field.change, ...figuresInWords(field)],
   });
   return {
     title: 'Everything else',
     columns: [left('section'), left('figure'), left('what'), left('was'), left('is')],
-    rows: sections.flatMap(({ section, fields }) => fields.map((field) => row(section, field))),
+    rows: sections
+      .filter(({ section }) => !toldElsewhere.includes(section))
+      .flatMap(({ section, fields }) => fields.map((field) => row(section, field))),
   };
+}
+
+/** Of each new mark: all that is needed, and how it is had. */
+function needsOf({
+  steps,
+  stillToCut,
+}: ReusePlan): { mark: string; all: number; asIs: number; trimmed: number; still: number }[] {
+  const marks = [...new Set([...stillToCut.map(({ mark }) => mark), ...steps.map(({ newMark }) => newMark)])];
+  return marks.sort(inMarkOrder).map((mark) => {
+    const had = (way: 'as is' | 'trim'): number =>
+      sum(steps.filter(({ newMark, how }) => newMark === mark && how === way).map(({ count }) => count));
+    const still = stillToCut.find((each) => each.mark === mark)?.count ?? 0;
+    const [asIs, trimmed] = [had('as is'), had('trim')];
+    return { mark, all: asIs + trimmed + still, asIs, trimmed, still };
+  });
 }
 
 const reuseSentence = ({ reused, stillToCut }: ReusePlan): string =>
   `From pieces already cut: ${reused}; still to cut: ${stillToCut.reduce((total, { count }) => total + count, 0)}.`;
 
-function reuseTables({ steps, stillToCut, leftOver }: ReusePlan): ReportTable[] {
+function reuseTables(plan: ReusePlan): ReportTable[] {
+  const { steps, leftOver } = plan;
   const plain = (cells: string[]): ReportRow => ({ cells, subject: null });
   return [
     {
@@ -217,9 +256,9 @@ function reuseTables({ steps, stillToCut, leftOver }: ReusePlan): ReportTable[] 
       })),
     },
     {
-      title: 'Still to cut',
-      columns: [left('mark'), right('pieces')],
-      rows: stillToCut.map(({ mark, count }) => plain([mark, String(count)])),
+      title: 'What is still to cut',
+      columns: [left('mark'), right('in all'), right('as they are'), right('trimmed'), right('still to cut')],
+      rows: needsOf(plan).map(({ mark, ...counts }) => plain([mark, ...Object.values(counts).map(String)])),
     },
     {
       title: 'Left over',

@@ -1,21 +1,8 @@
-/** Words and figures of a change, as every writer says them. Lengths to 0.01 mm, since versions differ by little. */
-import { moneyText } from '../shop/money.ts';
+/** Words of a change, as every writer says them. */
+import { arrow, length, signed } from './change-text.ts';
 import { isPlaceInList } from './compare-figures.ts';
 import type { DesignChange, FieldChange, KindAspect, KindChange, Plain } from './design-change.ts';
-
-export const arrow = '→';
-
-/** With a real minus sign, and always a sign: +2, −1.15. */
-export const signed = (value: number, decimals = 0): string =>
-  value === 0 ? '0' : `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(decimals)}`;
-
-export const length = (value: number): string => value.toFixed(2);
-
-/** One figure where both are the same, else both. Null is nothing to say. */
-export function fromTo(old: string | null, now: string | null): string {
-  if (old === null || now === null || old === now) return now ?? old ?? '';
-  return `${old} ${arrow} ${now}`;
-}
+import { objectSentence, wholeSentences } from './object-words.ts';
 
 const aspectWords: Record<Exclude<KindAspect, 'length' | 'count'>, string> = {
   bevels: 're-bevelled',
@@ -117,35 +104,10 @@ export function changeSummary(change: DesignChange): string[] {
             `${counted(Math.abs(more), 'stick', 'sticks')} of ${stock} ${more > 0 ? 'more' : 'fewer'} (${old?.sticks ?? 0} ${arrow} ${now?.sticks ?? 0}).`,
           ],
     ),
+    ...change.objects.map(objectSentence),
   ];
   const whole = wholeSentences(change);
   return sentences.length > 0 ? [...sentences, ...whole] : [quietChange(change), ...whole];
-}
-
-/** Figures of the whole work that a maker asks for: what it weighs, and what it sells for. */
-function wholeSentences(change: DesignChange): string[] {
-  const mass = changedFigure(change, 'mass', 'perCopyG');
-  const price = changedFigure(change, 'cost', 'pricePerCopy');
-  const [was, is] = [change.old.currency, change.new.currency];
-  return [
-    ...(mass
-      ? [
-          `Mass of a copy, g: ${mass.old.toFixed(1)} ${arrow} ${mass.new.toFixed(1)} (${signed(mass.new - mass.old, 1)}).`,
-        ]
-      : []),
-    ...(price
-      ? [
-          `Price of a copy: ${moneyText(price.old, was)} ${arrow} ${moneyText(price.new, is)}${was === is ? ` (${signed(price.new - price.old, 2)})` : ''}.`,
-        ]
-      : []),
-  ];
-}
-
-/** A figure of a section that both versions have, and that differs. */
-function changedFigure({ sections }: DesignChange, section: string, key: string): { old: number; new: number } | null {
-  const fields = sections.find((each) => each.section === section)?.fields ?? [];
-  const field = fields.find(({ path }) => path.length === 1 && path[0] === key);
-  return typeof field?.old === 'number' && typeof field.new === 'number' ? { old: field.old, new: field.new } : null;
 }
 
 /** Where no piece and no stick differs, something else does. */

@@ -3,6 +3,7 @@ import type { PlanPanel, ShopPlan } from '../shop/shop-plan.ts';
 import type { ComparedDesign } from './compared-design.ts';
 import { compareFigures } from './compare-figures.ts';
 import { comparePieces, compareStrips, type Counting } from './compare-kinds.ts';
+import { compareObjects } from './compare-objects.ts';
 import { comparePanel, type PanelPair, pairPanels } from './compare-panels.ts';
 import { compareSettings } from './compare-settings.ts';
 import { compareStock } from './compare-stock.ts';
@@ -30,6 +31,7 @@ export function compareDesigns(old: ComparedDesign, now: ComparedDesign): Design
   const left = new Set([...unknown.old, ...unknown.new]);
   const known = ({ plan }: ComparedDesign): PlanPanel[] => plan.panels.filter(({ name }) => !left.has(name));
   const pairs = pairPanels(known(old), known(now));
+  const alias = sharedNames(pairs);
   const isWhole = !old.incomplete && !now.incomplete;
   const counting = { nameOf: newNames(pairs, left), spares: isWhole };
   const found = {
@@ -38,7 +40,8 @@ export function compareDesigns(old: ComparedDesign, now: ComparedDesign): Design
     strips: compareStrips(old.plan.strips, now.plan.strips, counting),
     settings: isWhole ? compareSettings(old.plan.settings, now.plan.settings) : [],
     stock: isWhole ? compareStock(old.plan.stock, now.plan.stock) : [],
-    sections: isWhole ? compareSections(old.plan, now.plan, pairs) : [],
+    objects: isWhole ? compareObjects(old.plan, now.plan, alias) : [],
+    sections: isWhole ? compareSections(old.plan, now.plan, alias) : [],
   };
   const { pieces, strips, ...lists } = found;
   const differences = [...Object.values(lists), pieces.changes, strips.changes].flat();
@@ -71,15 +74,14 @@ function versionOf({ plan, incomplete }: ComparedDesign, unknown: readonly strin
     source: plan.source,
     title: plan.title,
     revision: plan.revision,
+    currency: plan.cost.currency,
     incomplete,
     missing: incomplete ? [...panels, whole] : [],
-    currency: plan.cost.currency,
   };
 }
 
 /** Every other section, figure by figure. */
-function compareSections(old: ShopPlan, now: ShopPlan, pairs: readonly PanelPair[]): SectionChange[] {
-  const alias = sharedNames(pairs);
+function compareSections(old: ShopPlan, now: ShopPlan, alias: ReturnType<typeof sharedNames>): SectionChange[] {
   const [before, after] = [sectionsOf(old, alias.old), sectionsOf(now, alias.new)];
   const names = [...new Set([...after.keys(), ...before.keys()])];
   return names.flatMap((section): SectionChange[] => {

@@ -14,11 +14,11 @@ export interface ComparedVersion {
   source: string;
   title: string | null;
   revision: string;
+  /** Of its prices; null where nothing is priced. */
+  currency: string | null;
   incomplete: boolean;
   /** What errors kept out of the comparison, in words; empty for a sound file. */
   missing: string[];
-  /** Of its prices; null where it has none, or several. */
-  currency: string | null;
 }
 
 /** One figure, or one whole item of a list; `path` leads to it by keys and by the items' names. */
@@ -113,6 +113,25 @@ export interface StockChange {
   new: StockFigures | null;
 }
 
+export type ObjectSort = 'blank' | 'band' | 'pour' | 'board';
+
+/** One figure of an object that differs, null in a version that does not have it. */
+export interface ObjectFact {
+  what: string;
+  unit: 'mm' | 'mm²' | 'mL' | 'g' | null;
+  old: string | number | null;
+  new: string | number | null;
+}
+
+/** A blank, band, pour or board; names differ where it was renamed. */
+export interface ObjectChange {
+  sort: ObjectSort;
+  change: 'changed' | 'new' | 'gone';
+  oldName: string | null;
+  newName: string | null;
+  facts: ObjectFact[];
+}
+
 /** Changes of one further section of the plan, under the section's key. */
 export interface SectionChange {
   section: string;
@@ -130,6 +149,7 @@ export interface DesignChange {
   strips: KindChanges;
   settings: SettingChange[];
   stock: StockChange[];
+  objects: ObjectChange[];
   sections: SectionChange[];
 }
 

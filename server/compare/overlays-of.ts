@@ -1,6 +1,6 @@
 /** Every panel of two versions with its overlay, in the order of the new version. */
 import type { LaidPanel } from '../lattice/laid-panel.ts';
-import { fromTo } from './change-words.ts';
+import { fromTo } from './change-text.ts';
 import { pairPanels } from './compare-panels.ts';
 import type { ComparedDesign } from './compared-design.ts';
 import { type MarkedPanel, overlayPanels } from './overlay-panels.ts';

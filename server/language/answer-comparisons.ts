@@ -1,7 +1,7 @@
 /** Questions about two versions of a text, and the lenses that tell what changed since the last commit. */
 import type { CodeLens, CodeLensParams, Connection } from 'vscode-languageserver';
 import { analyse, type Analysis } from '../analyse.ts';
-import { cuttingPlans } from './cutting-plans.ts';
+import { cuttingPlans, solverAtHand } from './cutting-plans.ts';
 import {
   type CommittedText,
   committedTextNotification,
@@ -52,14 +52,15 @@ export function answerComparisons(
     }
   });
 
-  async function compared(document: AnalysedDocument, { uri, earlier }: CompareQuestion): Promise<CompareAnswer> {
+  async function compared(document: AnalysedDocument, { uri, earlier, cut }: CompareQuestion): Promise<CompareAnswer> {
     const analysis = analysisBeside(uri, earlier.text);
     const old = { name: earlier.name, analysis, cuttings: await cuttingPlans(analysis, { seconds: patience }) };
     const cuttings = await stickPlans.plansOf(uri, document.analysis);
+    const now = { name: documentName(uri), analysis: document.analysis, cuttings };
     return {
       uri,
       version: document.version,
-      body: comparedMarkup(old, { name: documentName(uri), analysis: document.analysis, cuttings }),
+      ...(await comparedMarkup(old, now, cut, await solverAtHand())),
       places: {
         old: located(analysis, documents.locator(earlier.uri, analysis.files)),
         new: located(document.analysis, document.locate),

@@ -19,9 +19,13 @@ export interface EarlierVersion {
   readonly text: string;
 }
 
+/** What of the earlier version is already cut: nothing that counts, all of it, or the text of a list (CSV or JSON). */
+export type AlreadyCut = 'nothing' | 'all' | { readonly name: string; readonly list: string };
+
 export interface CompareQuestion {
   readonly uri: string;
   readonly earlier: EarlierVersion;
+  readonly cut: AlreadyCut;
 }
 
 /** Where the words of a row's subject stand. */
@@ -35,6 +39,8 @@ export interface CompareAnswer {
   readonly version: number;
   /** Markup of the report with its overlay: made by us, every text of the person's in it escaped. */
   readonly body: string;
+  /** What is wrong with the list of what is cut, null where nothing is. */
+  readonly cutFault: string | null;
   /** By what a row is about, such as "piece A1", in each version. */
   readonly places: {
     readonly old: Readonly<Record<string, ComparePlace>>;

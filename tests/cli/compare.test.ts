@@ -96,6 +96,21 @@ describe('bad input', () => {
     expect(output).toContain('The new version: because of errors');
   });
 
+  test.each([
+    ['old', (broken: string) => [broken, now]],
+    ['new', (broken: string) => [now, broken]],
+  ])(
+    'a %s file that does not parse: the panel is compared despite the break, and what is not is said',
+    async (side, args) => {
+      const broken = await scratch.file('broken.lap', trayText().replace(/^panel tray \{$/m, 'panel tray { {'));
+      const { code, output, errors } = await run(args(broken));
+      expect(code).toBe(1);
+      expect(errors).toMatch(/broken\.lap:\d+:\d+: error LAP01\d\d /);
+      expect(output).toMatch(/A 1\.15 (longer|shorter)/);
+      expect(output).toContain(`The ${side} version: because of errors, spares, settings`);
+    },
+  );
+
   test('an error that may hide a difference is trouble, not sameness', async () => {
     const broken = await scratch.file('broken.lap', trayText({ extra: 'panel side { grid mesh  shape oval }\n' }));
     expect((await run([old, broken])).code).toBe(2);

@@ -104,6 +104,14 @@ test('a design is compared with the files it used then', async () => {
   expect((await halflapHere(['compare', 'HEAD:uses.lap', 'uses.lap'])).output).toContain('Nothing changed');
 });
 
+test('a revision or a file in it that does not exist is trouble, in words', async () => {
+  expect(await halflapHere(['compare', 'lost:tray.lap', 'tray.lap'])).toMatchObject({
+    ...{ code: 2, output: '' },
+    errors: expect.stringContaining('git knows no revision “lost”') as string,
+  });
+  expect((await halflapHere(['compare', 'begun:lid.lap', 'tray.lap'])).errors).toContain('revision begun has no file');
+});
+
 test('a file compares with its own past', async () => {
   repository.write('tray.lap', trayText({ side: '40mm', panel: 'dish', copies: 2 }));
   const { code, output } = await halflapHere(['compare', 'HEAD:tray.lap', 'tray.lap']);

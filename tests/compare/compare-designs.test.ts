@@ -111,7 +111,7 @@ describe('no change at all', () => {
 
 test('the report says what a copy weighs more', () => {
   const { summary } = changeReport(changeOf({}, { copies: 2 }));
-  expect(summary.join('\n')).toMatch(/Mass of a copy, g: [\d.]+ → [\d.]+ \(\+[\d.]+\)\./);
+  expect(summary.join('\n')).toMatch(/Mass of a copy: [\d.]+ g → [\d.]+ g \(\+[\d.]+\)\./);
 });
 
 describe('bad input', () => {

@@ -1,7 +1,7 @@
 /** What the view of a comparison is told: the report as markup, places in both texts; and lenses on what changed since the last commit. */
 import type { CodeLens } from 'vscode-languageserver';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { CompareAnswer } from '../../server/language/compare-messages.ts';
+import type { AlreadyCut, CompareAnswer } from '../../server/language/compare-messages.ts';
 import { disc } from './disc.ts';
 import { rangeOf } from './places.ts';
 import { ServerSession } from './server-session.ts';
@@ -20,8 +20,8 @@ afterAll(async () => {
   await session.stop();
 });
 
-const compare = (text: string): Promise<CompareAnswer | null> =>
-  session.ask('halflap/compare', { uri, earlier: { ...earlier, text } });
+const compare = (text: string, cut: AlreadyCut = 'nothing'): Promise<CompareAnswer | null> =>
+  session.ask('halflap/compare', { uri, earlier: { ...earlier, text }, cut });
 const lenses = (): Promise<CodeLens[] | null> => session.ask('textDocument/codeLens', { textDocument: { uri } });
 
 describe('a comparison', () => {
@@ -58,7 +58,46 @@ describe('a comparison', () => {
   });
 
   it('of a text that is not open is null', async () => {
-    expect(await session.ask('halflap/compare', { uri: 'file:///closed.lap', earlier })).toBeNull();
+    const question = { uri: 'file:///closed.lap', earlier, cut: 'nothing' };
+    expect(await session.ask('halflap/compare', question)).toBeNull();
+  });
+});
+
+describe('what is already cut', () => {
+  /** The rows of a table of the report, by its title: the texts of their cells. */
+  const rowsOf = (body: string, title: string): string[][] => {
+    const table = new RegExp(`<h2>${title}</h2>\\n<table>[^]*?</table>`).exec(body)?.[0] ?? '';
+    return [...table.matchAll(/<tr[^>]*>(<td[^]*?)<\/tr>/g)].map(([, row = '']) =>
+      [...row.matchAll(/<td[^>]*>([^<]*)<\/td>/g)].map(([, cell = '']) => cell),
+    );
+  };
+  const row = (answer: CompareAnswer | null, mark: string): string[] =>
+    rowsOf(answer?.body ?? '', 'What is still to cut').find(([first]) => first === mark) ?? [];
+
+  it('counts only where it is asked for', async () => {
+    const answer = await compare(disc);
+    expect(answer?.cutFault).toBeNull();
+    expect(answer?.body).not.toContain('still to cut');
+  });
+
+  it('all of it: a smaller disc has every arm from the larger one, as it is', async () => {
+    const answer = await compare(disc, 'all');
+    const [, all, asIs, trimmed, still] = row(answer, 'A');
+    expect(Number(all)).toBeGreaterThan(0);
+    expect([asIs, trimmed, still]).toEqual([all, '0', '0']);
+  });
+
+  it('a list: what it does not name is still to cut', async () => {
+    const [, all] = row(await compare(disc, 'all'), 'A');
+    const answer = await compare(disc, { name: 'cut.csv', list: 'mark,count\nA,36\n' });
+    expect(row(answer, 'A')).toEqual(['A', all, '36', '0', String(Number(all) - 36)]);
+  });
+
+  it('a list with a fault is told, line and all, and the comparison comes without it', async () => {
+    const answer = await compare(disc, { name: 'cut.csv', list: 'A,some' });
+    expect(answer?.cutFault).toBe('cut.csv: line 1: expected a whole number of pieces of A, found “some”');
+    expect(answer?.body).toContain('Counts of infill pieces');
+    expect(answer?.body).not.toContain('still to cut');
   });
 });
 

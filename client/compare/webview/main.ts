@@ -1,33 +1,53 @@
 /** The page of a comparison: sets the report, changes between the versions, follows rows to their words. */
-import type { MessageToEditor, ShowReport } from '../webview-messages.ts';
+import type { Look, PageState } from '../comparison-state.ts';
+import type { MessageToEditor, MessageToPage, ShowReport } from '../webview-messages.ts';
 
-declare function acquireVsCodeApi(): { postMessage(message: MessageToEditor): void };
+declare function acquireVsCodeApi(): {
+  postMessage(message: MessageToEditor): void;
+  getState(): Partial<PageState> | undefined;
+  setState(state: Partial<PageState>): void;
+};
 
 const editor = acquireVsCodeApi();
 const nonce = (document.currentScript as HTMLScriptElement).nonce;
-const looks = document.getElementById('looks') as HTMLFormElement;
-const swipe = document.getElementById('swipe') as HTMLInputElement;
-const report = document.getElementById('report') as HTMLElement;
-lookAt('both');
+const byId = (id: string): HTMLElement => document.getElementById(id) as HTMLElement;
+const looks = byId('looks') as HTMLFormElement;
+const swipe = byId('swipe') as HTMLInputElement;
+const cut = byId('cut') as HTMLSelectElement;
+const listed = byId('listed') as HTMLOptionElement;
+const fault = byId('fault');
+const report = byId('report');
 
-type Look = 'both' | 'old' | 'new' | 'swipe';
+/** The editor keeps it over a reload of the window. */
+const keep = (part: Partial<PageState>): void => editor.setState({ ...editor.getState(), ...part });
 
 function lookAt(look: Look): void {
   document.body.dataset['look'] = look;
   const choice = looks.elements.namedItem('look') as RadioNodeList;
   choice.value = look;
+  keep({ look });
 }
 
 /** The new version after the old one, the old one after any other look. */
 const flip = (): void => lookAt(document.body.dataset['look'] === 'old' ? 'new' : 'old');
 
-const showSwipe = (): void => report.style.setProperty('--old', `${swipe.value}%`);
+function swipeTo(place: string): void {
+  swipe.value = place;
+  report.style.setProperty('--old', `${place}%`);
+  keep({ swipe: place });
+}
+
+function tell(words: string | null): void {
+  fault.textContent = words;
+  fault.hidden = words === null;
+}
 
 /**
  * Sets the server's markup. Its styles carry the page's own nonce, without which the content policy refuses them; it
  * holds no scripts, and the policy would not run any.
  */
-function show({ body, ...followed }: ShowReport): void {
+function show({ body, cutFault, ...followed }: ShowReport): void {
+  tell(cutFault);
   const parsed = new DOMParser().parseFromString(body, 'text/html');
   for (const style of parsed.querySelectorAll('style')) style.nonce = nonce;
   for (const figure of parsed.querySelectorAll('figure')) {
@@ -56,12 +76,34 @@ function addLinks(row: HTMLTableRowElement, followed: Readonly<Record<'old' | 'n
   }
 }
 
-looks.addEventListener('change', () => lookAt(new FormData(looks).get('look') as Look));
+function receive(message: MessageToPage): void {
+  if (message.type === 'show') show(message);
+  else if (message.type === 'fault') tell(message.words);
+  else {
+    const { state, cutName } = message;
+    listed.hidden = cutName === null;
+    listed.textContent = cutName === null ? '' : `what ${cutName} says`;
+    cut.value = typeof state.cut === 'string' ? state.cut : 'listed';
+    keep(state);
+  }
+}
+
+const before = editor.getState() ?? {};
+lookAt(before.look ?? 'both');
+swipeTo(before.swipe ?? swipe.value);
+looks.addEventListener('change', ({ target }) => {
+  if (target !== cut) lookAt(new FormData(looks).get('look') as Look);
+});
 looks.addEventListener('submit', (event) => event.preventDefault());
-swipe.addEventListener('input', showSwipe);
-document.getElementById('flip')?.addEventListener('click', flip);
+swipe.addEventListener('input', () => swipeTo(swipe.value));
+cut.addEventListener('change', () => {
+  const { value } = cut;
+  if (value === 'nothing' || value === 'all' || value === 'list') editor.postMessage({ type: 'cut', cut: value });
+});
+byId('flip').addEventListener('click', flip);
 window.addEventListener('keydown', (event) => {
-  if (event.key.toLowerCase() === 'f' && !event.ctrlKey && !event.metaKey && !event.altKey) flip();
+  const isTyped = event.target instanceof HTMLSelectElement;
+  if (!isTyped && event.key.toLowerCase() === 'f' && !event.ctrlKey && !event.metaKey && !event.altKey) flip();
 });
 report.addEventListener('click', ({ target }) => {
   if (!(target instanceof HTMLButtonElement)) return;
@@ -69,5 +111,5 @@ report.addEventListener('click', ({ target }) => {
   if ((side === 'old' || side === 'new') && subject !== undefined)
     editor.postMessage({ type: 'reveal', side, subject });
 });
-window.addEventListener('message', ({ data }: MessageEvent<ShowReport>) => show(data));
+window.addEventListener('message', ({ data }: MessageEvent<MessageToPage>) => receive(data));
 editor.postMessage({ type: 'ready' });

@@ -1,7 +1,7 @@
 /** Hints at panels and motifs: how their counts differ from those of the last commit. */
 import { fileNumberOf, type SourceRange } from '../../../grammar/source-range.ts';
 import type { Analysis } from '../../analyse.ts';
-import { signed } from '../../compare/change-words.ts';
+import { signed } from '../../compare/change-text.ts';
 import { sum } from '../../geometry/numbers.ts';
 
 export interface CompareLens {
