@@ -132,30 +132,37 @@ export class FillRules extends OutlineChangeRules {
       this.CONSUME(keyword.turned);
       return this.SUBRULE(this.expressionList);
     });
-    const by: IToken | undefined = this.OPTION2(() => {
-      this.CONSUME(keyword.by);
-      return this.OR({
-        DEF: [
-          { ALT: () => this.CONSUME(keyword.cell) },
-          { ALT: () => this.CONSUME(keyword.row) },
-          { ALT: () => this.CONSUME(keyword.column) },
-        ],
-        ERR_MSG: '`cell`, `row` or `column`',
-      });
-    });
+    const by: MotifUse['by'] | undefined = this.OPTION2(() => this.SUBRULE(this.takingTurns));
     const mirrored: IToken | undefined = this.OPTION3(() => this.CONSUME(keyword.mirrored));
     return this.ACTION(() => ({
       use: {
         motifs,
         stock,
         turned: turned ?? [],
-        by: (by?.image ?? null) as MotifUse['by'],
+        by: by ?? null,
         mirrored: mirrored !== undefined,
       },
       range: spanOf(
         motifs[0]?.range ?? stock.range,
-        mirrored ? rangeOf(mirrored) : by ? rangeOf(by) : (turned?.at(-1) ?? stock).range,
+        mirrored ? rangeOf(mirrored) : (by ?? turned?.at(-1) ?? stock).range,
       ),
+    }));
+  });
+
+  /** `by row`. */
+  private takingTurns = this.RULE('takingTurns', (): NonNullable<MotifUse['by']> => {
+    const word = this.CONSUME(keyword.by);
+    const what = this.OR({
+      DEF: [
+        { ALT: () => this.CONSUME(keyword.cell) },
+        { ALT: () => this.CONSUME(keyword.row) },
+        { ALT: () => this.CONSUME(keyword.column) },
+      ],
+      ERR_MSG: '`cell`, `row` or `column`',
+    });
+    return this.ACTION(() => ({
+      what: what.image as NonNullable<MotifUse['by']>['what'],
+      range: spanOf(rangeOf(word), rangeOf(what)),
     }));
   });
 

@@ -33,7 +33,8 @@ export interface MotifUse {
   readonly motifs: readonly Name[];
   readonly stock: Name;
   readonly turned: readonly Expression[];
-  readonly by: 'cell' | 'row' | 'column' | null;
+  /** What takes turns, where that is said. */
+  readonly by: ({ readonly what: 'cell' | 'row' | 'column' } & Node) | null;
   readonly mirrored: boolean;
 }
 

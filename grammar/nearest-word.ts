@@ -42,3 +42,15 @@ export function nearestWord(word: string, candidates: Iterable<string>): string 
   }
   return best;
 }
+
+/** Parts of names shorter than this are in too many of them to tell what was meant. */
+const shortestPart = 3;
+
+/** Among names, the nearest word; else the shortest name of which `name` is a part, or that is a part of it, from `_` to `_`. */
+export function nearestName(name: string, candidates: readonly string[]): string | null {
+  const holds = (whole: string, part: string): boolean =>
+    part.length >= shortestPart && `_${whole}_`.toLowerCase().includes(`_${part}_`.toLowerCase());
+  const fitting = candidates.filter((candidate) => holds(candidate, name) || holds(name, candidate));
+  const shortest = [...fitting].sort((first, second) => first.length - second.length)[0];
+  return nearestWord(name, candidates) ?? shortest ?? null;
+}

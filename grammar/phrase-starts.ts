@@ -17,7 +17,7 @@ import {
   Word,
 } from './tokens.ts';
 import type { KnownWord } from './tokens.ts';
-import { entryFormOf, formOf } from './vocabulary.ts';
+import { entryFormOf, formOf, outerBlocks } from './vocabulary.ts';
 import type { BlockKind, PhraseForm } from './vocabulary.ts';
 
 /** Tokens behind which a phrase goes on, whatever begins the next line. */
@@ -72,6 +72,23 @@ export class PhraseStarts {
     return inside === 'document' || !formOf(inside, token.image) || this.hasHead(at);
   }
 
+  /** Whether a new line here begins a phrase of a block round this one, and none of this one: its brace is missing. */
+  beginsOuter(block: BlockKind, at: number): boolean {
+    const isOuter = outerBlocks(block).some((outer) => this.formAt(outer, at) !== undefined);
+    return isOuter && this.opensLine(at) && this.formAt(block, at) === undefined;
+  }
+
+  /**
+   * The first word of a line that begins a phrase, but was taken by the one before `end`, though what follows that stands
+   * on the same line; null where there is none.
+   */
+  swallowedLine(block: BlockKind, from: number, end: number): number | null {
+    const follower = this.tokens[end];
+    if (!follower || follower.tokenType === RightBrace || this.opensLine(end)) return null;
+    const line = this.find(from, (at) => this.opensLine(at) && this.beginsPhrase(block, at));
+    return line < end ? line : null;
+  }
+
   /** Index of the next brace, or of the next line that begins with a word of the block and continues nothing. */
   nextStart(block: BlockKind, from: number): number {
     const { lastNext: last } = this;
@@ -90,8 +107,13 @@ export class PhraseStarts {
       if (this.isBrace(at)) return true;
       const isStart = at < limit && block !== 'document' && this.formAt(block, at) !== undefined;
       if (isStart && !isInner(form, this.tokens[at]?.image ?? '')) return true;
-      return this.opensLine(at) && this.beginsPhrase(block, at);
+      return this.opensLine(at) && (this.beginsPhrase(block, at) || this.beginsOuter(block, at));
     });
+  }
+
+  /** Index of the next brace or of the next line that continues nothing. */
+  nextLine(from: number): number {
+    return this.find(from, (at) => this.isBrace(at) || this.startsLine(at));
   }
 
   /**
@@ -137,7 +159,7 @@ export class PhraseStarts {
   }
 
   /** Whether the token is the first of its line. */
-  private opensLine(at: number): boolean {
+  opensLine(at: number): boolean {
     const before = this.tokens[at - 1];
     return !before || this.tokens[at]?.startLine !== before.endLine;
   }

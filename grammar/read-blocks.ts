@@ -100,13 +100,15 @@ class BlockReader {
     let at = index;
     for (;;) {
       const token = this.tokens[at];
-      if (token === undefined || (open && this.starts.beginsDeclaration(at, block))) {
+      const isOver = this.starts.beginsDeclaration(at, block) || this.starts.beginsOuter(block, at);
+      if (token === undefined || (open && isOver)) {
         if (open && inBraces) this.problems.push(unclosedBlock(open, token ?? null));
         return { nodes, incomplete: incomplete || open !== null, close: null, next: at };
       }
       if (token.tokenType === RightBrace) {
         if (open) return { nodes, incomplete, close: token, next: at + 1 };
         this.problems.push(strayBrace(token));
+        this.doubt(nodes.at(-1), at);
         at += 1;
         continue;
       }
@@ -124,7 +126,7 @@ class BlockReader {
     if (!form.opens) return { node, next };
     const { block: inner, required } = form.opens;
     if (this.tokens[next]?.tokenType === LeftBrace) return this.readBody(inner, node, next, false);
-    if (!node || !required) return { node, next };
+    if (!node || !(required || this.beginsBody(block, form, next))) return { node, next };
     this.problems.push(missingBlock(node.range, this.tokens[next] ?? null, form));
     // a block inside a block ends where the outer one does
     if (block !== 'document' && this.tokens[next]?.tokenType === RightBrace) return { node: null, next };
@@ -157,18 +159,36 @@ class BlockReader {
   private readPhrase(block: BlockKind, form: PhraseForm, index: number): ReadPhrase {
     const end = this.starts.nextStart(block, index + 1);
     const whole = this.parse(form, index, end);
-    if (!whole.error && this.starts.mayBegin(block, whole.next)) return whole;
+    const isNext = this.starts.mayBegin(block, whole.next) || this.beginsBody(block, form, whole.next);
+    const isWhole = !whole.error && isNext;
+    if (isWhole && !this.swallowsPhrase(block, index + 1, whole.next)) return whole;
     if (whole.error && !this.starts.isBrace(end)) {
       const long = this.parse(form, index, this.starts.nextStart(block, end + 1));
-      if (!long.error && this.starts.beginsPhrase(block, long.next)) return long;
+      const isLong = !long.error && this.starts.beginsPhrase(block, long.next);
+      if (isLong && !this.swallowsPhrase(block, index + 1, long.next)) return long;
     }
     const nearest = this.starts.nearestStart(block, index + 1, whole.next, form);
     const short = nearest < whole.next ? this.parse(form, index, nearest) : whole;
     if (short.error) return this.skipBroken(block, form, index, short.error, nearest);
+    if (short !== whole && this.starts.opensLine(short.next)) return short;
     if (whole.error) return this.skipBroken(block, form, index, whole.error, whole.next);
     return form.opens?.required || this.isApart(form, whole.next)
       ? whole
       : this.skipLeftOver(block, form, index, whole.next);
+  }
+
+  /** Whether what stands behind a phrase belongs into its braces, which are missing. */
+  private beginsBody(block: BlockKind, { opens }: PhraseForm, at: number): boolean {
+    return opens !== undefined && !!this.starts.formAt(opens.block, at) && !this.starts.beginsPhrase(block, at);
+  }
+
+  /** Whether a phrase took for its own the beginning of another that stands on a line of its own and can be read. */
+  private swallowsPhrase(block: BlockKind, from: number, end: number): boolean {
+    const line = this.starts.swallowedLine(block, from, end);
+    const form = line === null ? undefined : this.starts.formAt(block, line);
+    if (line === null || !form) return false;
+    const alone = this.parse(form, line, this.starts.nextStart(block, line + 1));
+    return !alone.error && this.starts.mayBegin(block, alone.next);
   }
 
   /** Whether a word behind a phrase looks like an unknown property rather than a part of the phrase gone wrong. */
@@ -241,11 +261,26 @@ class BlockReader {
   private behindUnknown(block: BlockKind, index: number, broken: PhraseForm | null): number {
     const isBrace = this.tokens[index]?.tokenType === LeftBrace;
     if (isBrace && this.tokens[index - 1]?.tokenType === LeftBrace) return index + 1;
-    const head = isBrace ? index : this.starts.resumeAt(block, index + 1, index + 1, broken);
+    const isValueOnLine = block !== 'document' && !broken && this.starts.opensLine(index) && !this.isWord(index);
+    const head = isBrace
+      ? index
+      : isValueOnLine
+        ? this.starts.nextLine(index + 1)
+        : this.starts.resumeAt(block, index + 1, index + 1, broken);
     this.noteNames(null, index - 1, head);
     const type = this.tokens[head]?.tokenType;
     if (type === LeftBrace) return this.starts.behindBraces(head);
     return type === RightBrace && block === 'document' ? head + 1 : head;
+  }
+
+  private isWord(at: number): boolean {
+    const token = this.tokens[at];
+    return token !== undefined && tokenMatcher(token, Word);
+  }
+
+  /** A brace too many before `at` leaves in doubt which block the names of the declaration before it belong to. */
+  private doubt(last: Phrase | undefined, at: number): void {
+    if (last) this.noteNames(null, this.tokens.findIndex((token) => token.startOffset >= last.range.start) - 1, at);
   }
 
   /** The words of an unread phrase may be names it gives; a declaration without any leaves its kind in doubt. */

@@ -272,7 +272,7 @@ export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
     finish: { rule: 'finishUse', example: 'finish oil' },
     moisture: { rule: 'moisture', example: 'moisture 8% to 11%' },
     hourly: { rule: 'hourly', example: 'hourly 32 EUR' },
-    minutes: { rule: 'minutes', example: 'minutes 1.5 per setting for notch_strips' },
+    minutes: { rule: 'minutes', example: 'minutes 1.5 per setting for notch_strips', inner: ['finish'] },
     margin: { rule: 'gain', example: 'margin 35%' },
     markup: { rule: 'gain', example: 'markup 60%' },
     commission: { rule: 'commission', example: 'commission 40%' },
@@ -297,6 +297,15 @@ const entries: Readonly<Partial<Record<BlockKind, PhraseForm>>> = {
 
 /** The form of a phrase that begins with any word and `=`, undefined where the block has none. */
 export const entryFormOf = (block: BlockKind): PhraseForm | undefined => entries[block];
+
+const blocksRound: Partial<Record<BlockKind, readonly BlockKind[]>> = {
+  tips: ['panel', 'motif'],
+  frame: ['panel'],
+  map: ['panel'],
+};
+
+/** The blocks that a block inside a declaration may stand in; none for the others. */
+export const outerBlocks = (block: BlockKind): readonly BlockKind[] => blocksRound[block] ?? [];
 
 /** How a maker speaks of a block. */
 export const blockNames: Readonly<Record<BlockKind, string>> = {

@@ -108,7 +108,11 @@ export class WorkRules extends ObjectRules {
       ERR_MSG: listed(typed(labourUnits)),
     });
     this.CONSUME(keyword.for);
-    const step = this.SUBRULE(this.name, { ARGS: ['a step of the job, such as `notch_strips`'] });
+    const aStep = 'a step of the job, such as `notch_strips`';
+    const step = this.OR2({
+      DEF: [{ GATE: () => !this.isAhead(1, keyword.for), ALT: () => this.SUBRULE(this.name, { ARGS: [aStep] }) }],
+      ERR_MSG: aStep,
+    });
     const wait = this.OPTION(() => {
       this.CONSUME(keyword.wait);
       return this.SUBRULE2(this.expression);

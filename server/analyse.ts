@@ -18,6 +18,7 @@ import { objectProblems } from './shop/object-problems.ts';
 import { textFingerprint } from './shop/text-fingerprint.ts';
 import { placementProblems } from './shop/work/placement-problems.ts';
 import { markKinds } from './shop/mark-kinds.ts';
+import { unknownWoods } from './shop/wood/unknown-woods.ts';
 import { type NestedBlank, nestBlanks, withBlanks } from './shop/nesting/nest-blanks.ts';
 
 export interface Analysis {
@@ -60,6 +61,7 @@ export function analyse(text: string, place: SourcePlace = nowhere): Analysis {
     ...nested.problems,
     ...objectProblems(design),
     ...placementProblems(design, panels),
+    ...unknownWoods(names),
   ];
   const problems = inOrderOfPlace([...designProblems, ...problemsHere(latticeProblems, design.panels, files[0])]);
   return {

@@ -1,6 +1,7 @@
 /** What fills the cells of a panel: fills and the map of the design. */
 import type { FillPlaceSyntax, MotifUse, PanelFillProperty } from '../../grammar/fill-syntax.ts';
 import { problemAt } from '../../grammar/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problem.ts';
 import type { SourceRange } from '../../grammar/source-range.ts';
 import type { Expression, Name, TipProperty } from '../../grammar/syntax-tree.ts';
 import { otherShape } from './build-motif.ts';
@@ -53,13 +54,20 @@ export function buildUse(
     context.report(problemAt('outOfRange', use.range, message));
     return [];
   }
+  if (use.by && count === 1) context.report(nothingTakesTurns(use.by));
   const base = { shape: of, stock, mirrored: use.mirrored, tips: ofTips, range: use.range };
   return Array.from({ length: count }, (_, place) => {
     const motif = known[place % known.length];
     const turned = given[place % given.length] ?? 0;
-    const share: FillCondition[] = count > 1 ? [{ kind: 'share', by: use.by ?? 'cell', place, of: count }] : [];
+    const share: FillCondition[] = count > 1 ? [{ kind: 'share', by: use.by?.what ?? 'cell', place, of: count }] : [];
     return motif ? { ...base, motif, turned, where: share } : null;
   }).filter((fill) => fill !== null);
+}
+
+/** `by row` behind one motif laid one way. */
+function nothingTakesTurns({ what, range }: NonNullable<MotifUse['by']>): Problem {
+  const message = `Nothing takes turns by ${what}: there is one motif, laid one way. Name a second motif or turn, as in \`turned 0, 1 by ${what}\`, or take this out.`;
+  return problemAt('nothingTakesTurns', range, message);
 }
 
 function motifOfShape(

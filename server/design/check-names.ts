@@ -1,6 +1,6 @@
 /** Names given twice, used without being given, or used for the wrong thing. */
 import { listed } from '../../grammar/listed-words.ts';
-import { nearestWord } from '../../grammar/nearest-word.ts';
+import { nearestName } from '../../grammar/nearest-word.ts';
 import { problemAt } from '../../grammar/problem-catalogue.ts';
 import type { Problem } from '../../grammar/problem.ts';
 import type { SourceRange } from '../../grammar/source-range.ts';
@@ -132,7 +132,7 @@ function unknownName(reference: Reference, index: NameIndex): Problem {
   const candidates = definitions
     .filter((found) => kinds.includes(found.kind) && found.scope === scope)
     .map((found) => found.name);
-  const near = nearestWord(name, candidates);
+  const near = nearestName(name, candidates);
   const where = scope === null ? '' : ` in the motif \`${scope}\``;
   const advice = near ? `Did you mean \`${near}\`?` : `Add \`${givenAs(kind, name)}\` or use another name.`;
   return problemAt('unknownName', range, `There is no ${wanted} \`${name}\`${where}. ${advice}`);

@@ -46,25 +46,46 @@ export function readPathData(data: string): ReadPath {
   return { subpaths: subpaths.filter(({ segments }) => segments.length > 0), errorAt };
 }
 
+/** An arc command with all its arguments; the `e` of an exponent is no command. */
+const arcCommand = /[Aa][^A-DF-Za-df-z]*/g;
+const arcNumber = /[\s,]*[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?/y;
+const arcFlag = /[\s,]*[01]/y;
+
+/**
+ * The command with a blank for the sign of each radius below zero, which stands for its absolute value (SVG 1.1, F.6.6;
+ * SVG 2, B.2.5) and which the parser refuses. An arc has seven arguments: two radii, a tilt, two flags, x and y.
+ */
+function withAbsoluteRadii(arcs: string): string {
+  let written = arcs.charAt(0);
+  for (let argument = 0; ; argument = (argument + 1) % 7) {
+    const pattern = argument === 3 || argument === 4 ? arcFlag : arcNumber;
+    pattern.lastIndex = written.length;
+    const found = pattern.exec(arcs)?.[0];
+    if (found === undefined) return written + arcs.slice(written.length);
+    written += argument < 2 ? found.replace(/^([\s,]*)-/, '$1 ') : found;
+  }
+}
+
 type Command = InstanceType<typeof SVGPathData>['commands'][number];
 
 /** Absolute commands without shorthands. The parser is fed one character at a time: so it is known where it stops. */
 function commandsOf(data: string): { readonly commands: readonly Command[]; readonly errorAt: number | null } {
   const parser = new SVGPathDataParser();
   const read: Command[] = [];
+  const sound = data.replace(arcCommand, withAbsoluteRadii);
   let errorAt: number | null = null;
   for (let at = 0; at <= data.length && errorAt === null; at++) {
     try {
-      if (at < data.length) parser.parse(data.charAt(at), read);
+      if (at < data.length) parser.parse(sound.charAt(at), read);
       else parser.finish(read);
     } catch {
       errorAt = at;
     }
   }
   const finite = read.findIndex((command) => !isFinite(command));
-  const sound = finite < 0 ? read : read.slice(0, finite);
-  if (sound[0]?.type !== SVGPathData.MOVE_TO) return { commands: [], errorAt: 0 };
-  const { commands } = new SVGPathData(sound).toAbs().normalizeHVZ(false, true, true).normalizeST();
+  const usable = finite < 0 ? read : read.slice(0, finite);
+  if (usable[0]?.type !== SVGPathData.MOVE_TO) return { commands: [], errorAt: 0 };
+  const { commands } = new SVGPathData(usable).toAbs().normalizeHVZ(false, true, true).normalizeST();
   return { commands, errorAt: finite < 0 ? errorAt : 0 };
 }
 

@@ -64,6 +64,13 @@ test('an arc of radius 0 is a line, an arc to itself nothing (SVG 2, appendix B.
   expect(subpathsOf('M0 0A5 5 0 0 1 0 0L1 1')[0]?.segments.map(({ kind }) => kind)).toEqual(['line']);
 });
 
+test.each([
+  ['M0 0A-80-40 30 1 1 60 20Z', 'M0 0A80 40 30 1 1 60 20Z'],
+  ['M0 0a-5e1,-30,0,10-90-10-20-20 5 0150 50z', 'M0 0a5e1,30,0,10-90-10 20 20 5 0150 50z'],
+])('radii below zero stand for their absolute values (SVG 1.1, F.6.6, step 2): %s', (data, absolute) => {
+  expect(subpathsOf(data)).toEqual(subpathsOf(absolute));
+});
+
 describe('data with an error is read up to the command with the error', () => {
   test.each([
     ['M0 0L10 0 10 10 gen', 16, 2],

@@ -1,65 +1,89 @@
 /** Whatever is done to a text, it is read: no exception, a tree, problems at places inside the text. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseDocument } from '../../grammar/parse-document.ts';
 import type { Problem } from '../../grammar/problem.ts';
 import { knownWords, tokenize } from '../../grammar/tokens.ts';
-import { buildDesign } from '../../server/design/build-design.ts';
+import { buildFiles } from '../../server/design/build-files.ts';
+import { loadFiles } from '../../server/design/load-files.ts';
+import type { SourceRange } from '../../grammar/source-range.ts';
+import { readFrom } from '../design/read-from.ts';
+import { type DeclarationInText, declarationsOf } from './declarations-of.ts';
 import { referenceText } from './reference-text.ts';
 
+const samples = fileURLToPath(new URL('../../samples', import.meta.url));
+
 /** All problems of a text, having checked that each stands somewhere in it. */
-function problemsOf(text: string): Problem[] {
-  const { tree, problems } = parseDocument(text);
-  const all = [...problems, ...buildDesign(tree).problems];
-  for (const { range, message } of all) {
+function problemsOf(text: string): readonly Problem[] {
+  const { problems } = buildFiles(loadFiles(text, { path: 'damaged.lap', read: readFrom(samples) }));
+  for (const { range, message } of problems) {
     if (!(range.start >= 0 && range.start < range.end && range.end <= text.length)) {
       throw new Error(`${JSON.stringify(range)} is no place in the text: ${message}`);
     }
   }
-  return all;
+  return problems;
 }
 
-const tokens = tokenize(referenceText).tokens.map((token) => ({
-  start: token.startOffset,
-  end: token.startOffset + token.image.length,
-}));
+/** The words of a declaration, each with where it stands in the text. */
+const wordsOf = ({ text, start, end }: DeclarationInText): SourceRange[] =>
+  tokenize(text)
+    .tokens.map((token) => ({ start: token.startOffset, end: token.startOffset + token.image.length }))
+    .filter((word) => word.start >= start && word.end <= end);
 
-/** Every fourth word, from the first, second or so: the page is read anew for each, and all of them would take minutes. */
-const everyFourth = <Thing>(things: readonly Thing[], from: number): Thing[] =>
-  things.filter((_, index) => index % 4 === from);
+/** Where signs of a map stand: one too many is wrong only for the panel that it is laid over. */
+const signStarts = (text: string): Set<number> =>
+  new Set(
+    parseDocument(text)
+      .tree.declarations.flatMap((declaration) => (declaration.kind === 'panel' ? declaration.properties : []))
+      .flatMap((property) => (property.kind === 'map' ? property.lines : []))
+      .flatMap((line) => (line.kind === 'map row' ? line.signs.map(({ range }) => range.start) : [])),
+  );
 
-const signStarts = new Set(
-  parseDocument(referenceText)
-    .tree.declarations.flatMap((declaration) => (declaration.kind === 'panel' ? declaration.properties : []))
-    .flatMap((property) => (property.kind === 'map' ? property.lines : []))
-    .flatMap((line) => (line.kind === 'map row' ? line.signs.map(({ range }) => range.start) : [])),
-);
+const files = [
+  ['the reference page', referenceText],
+  ...readdirSync(samples, { recursive: true, encoding: 'utf8' })
+    .filter((path) => path.endsWith('.lap'))
+    .map((path) => [path, readFileSync(join(samples, path), 'utf8')] as const),
+] as const;
 
-// thousands of texts are read and built here, which takes its time on a busy machine
-describe('a text of which', { timeout: 300_000 }, () => {
-  test('only a beginning is there', () => {
-    for (const { start, end } of everyFourth(tokens, 0)) {
-      for (const inside of new Set([start + 1, end - 1])) {
-        if (inside > start && inside < end) parseDocument(referenceText.slice(0, inside));
-      }
-      problemsOf(referenceText.slice(0, end));
-    }
-  });
+// every word of all that is written in the notation: thousands of texts, on a busy machine too
+describe.each(files)('of %s,', { timeout: 120_000 }, (_, whole) => {
+  describe.each(declarationsOf(whole).map((declaration) => [declaration.title, declaration] as const))(
+    '%s',
+    (__, declaration) => {
+      const { text } = declaration;
+      const words = wordsOf(declaration);
 
-  test('one word is missing has at most two problems, nearly always one', () => {
-    const counts = everyFourth(tokens, 1).map(
-      ({ start, end }) => problemsOf(referenceText.slice(0, start) + referenceText.slice(end)).length,
-    );
-    expect(Math.max(...counts)).toBeLessThanOrEqual(2);
-    expect(counts.filter((count) => count > 1).length / counts.length).toBeLessThan(0.01);
-  });
+      test('stands in a sound text', () => {
+        expect(problemsOf(text)).toEqual([]);
+      });
 
-  test('one word is doubled has just one problem', () => {
-    // a sign more in a map is wrong only for the panel it is laid over, and a minus of a minus is sound
-    const single = everyFourth(tokens, 2).filter(({ start }) => !signStarts.has(start) && referenceText[start] !== '-');
-    const damaged = single.map(({ start, end }) => `${referenceText.slice(0, end)} ${referenceText.slice(start)}`);
-    expect(damaged.filter((text) => problemsOf(text).length !== 1)).toEqual([]);
-  });
+      test('broken off anywhere is read', () => {
+        for (const [index, { start, end }] of words.entries()) {
+          if (end - start > 1) parseDocument(text.slice(0, start + 1));
+          // what can be read is built after every third word: a third of the time, and no phrase is shorter for long
+          if (index % 3 === 0) problemsOf(text.slice(0, end));
+          else parseDocument(text.slice(0, end));
+        }
+      });
+
+      test('with a word missing has at most one problem', () => {
+        const damaged = words.map(({ start, end }) => text.slice(0, start) + text.slice(end));
+        expect(damaged.filter((each) => problemsOf(each).length > 1)).toEqual([]);
+      });
+
+      test('with a word doubled has just one problem', () => {
+        const signs = signStarts(text);
+        // a minus of a minus is sound
+        const single = words.filter(({ start }) => !signs.has(start) && text[start] !== '-');
+        const damaged = single.map(({ start, end }) => `${text.slice(0, end)} ${text.slice(start)}`);
+        expect(damaged.filter((each) => problemsOf(each).length !== 1)).toEqual([]);
+      });
+    },
+  );
 });
 
 describe('any text', () => {
@@ -97,14 +121,14 @@ describe('any text', () => {
   });
 
   test('in which words are put anywhere is read', () => {
-    const edit = fc.record({ at: fc.nat({ max: referenceText.length }), drop: fc.nat({ max: 30 }), put: word });
+    const edit = fc.record({ at: fc.nat(), drop: fc.nat({ max: 30 }), put: word });
     const edited = fc
-      .array(edit, { minLength: 1, maxLength: 6 })
-      .map((edits) =>
-        edits.reduce(
-          (text, { at, drop, put }) => `${text.slice(0, at)} ${put} ${text.slice(at + drop)}`,
-          referenceText,
-        ),
+      .tuple(fc.constantFrom(...declarationsOf(referenceText)), fc.array(edit, { minLength: 1, maxLength: 6 }))
+      .map(([{ text: whole }, edits]) =>
+        edits.reduce((text, { at, drop, put }) => {
+          const place = at % text.length;
+          return `${text.slice(0, place)} ${put} ${text.slice(place + drop)}`;
+        }, whole),
       );
     fc.assert(
       fc.property(edited, (text) => void problemsOf(text)),

@@ -1,10 +1,11 @@
 /** Edits that put a problem right, found by the problem's code and place, never by its wording. */
-import { nearestWord } from '../../../grammar/nearest-word.ts';
+import { nearestName, nearestWord } from '../../../grammar/nearest-word.ts';
 import { problemCatalogue } from '../../../grammar/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problem.ts';
 import type { SourceRange } from '../../../grammar/source-range.ts';
 import { wordsOf } from '../../../grammar/vocabulary.ts';
 import type { Analysis } from '../../analyse.ts';
+import { knownWoods } from '../../shop/wood/unknown-woods.ts';
 import { blockKindAt } from './blocks.ts';
 
 /** Puts `newText` in the place of the problem's words. */
@@ -30,7 +31,9 @@ function nearest(analysis: Analysis, { code, range }: Problem): string | null {
   const written = analysis.text.slice(range.start, range.end);
   switch (code) {
     case problemCatalogue.unknownName.code:
-      return nearestWord(written, namesFor(analysis, range));
+      return nearestName(written, namesFor(analysis, range));
+    case problemCatalogue.woodNotKnown.code:
+      return nearestName(written, knownWoods(analysis.names));
     case problemCatalogue.unknownDeclaration.code:
     case problemCatalogue.unknownProperty.code:
       return nearestWord(written, wordsOf(blockKindAt(analysis, range.start)));
