@@ -23,6 +23,8 @@ import type { BlockKind, PhraseForm } from './vocabulary.ts';
 /** Tokens behind which a phrase goes on, whatever begins the next line. */
 const connectors = new Set([Comma, Equals, Plus, Minus, Times, Divide, LeftBracket]);
 
+const braceTypes = new Set([LeftBrace, RightBrace]);
+
 /** Whether a word that begins phrases may stand inside one of this form. */
 const isInner = (form: PhraseForm | null, word: string): boolean =>
   form?.inner?.some((inner) => inner === word) ?? false;
@@ -82,11 +84,19 @@ export class PhraseStarts {
    * The first word of a line that begins a phrase, but was taken by the one before `end`, though what follows that stands
    * on the same line; null where there is none.
    */
-  swallowedLine(block: BlockKind, from: number, end: number): number | null {
+  swallowedLine(block: BlockKind, form: PhraseForm, from: number, end: number): number | null {
     const follower = this.tokens[end];
     if (!follower || follower.tokenType === RightBrace || this.opensLine(end)) return null;
-    const line = this.find(from, (at) => this.opensLine(at) && this.beginsPhrase(block, at));
+    const isForeign = (at: number): boolean => !isInner(form, this.tokens[at]?.image ?? '');
+    const line = this.find(from, (at) => this.opensLine(at) && this.beginsPhrase(block, at) && isForeign(at));
     return line < end ? line : null;
+  }
+
+  /** Whether the line of a token closes more braces than it opens. */
+  closesMore(at: number): boolean {
+    const line = this.tokens[at]?.startLine;
+    const braces = this.tokens.filter(({ startLine, tokenType }) => startLine === line && braceTypes.has(tokenType));
+    return 2 * braces.filter(({ tokenType }) => tokenType === RightBrace).length > braces.length;
   }
 
   /** Index of the next brace, or of the next line that begins with a word of the block and continues nothing. */

@@ -161,11 +161,11 @@ class BlockReader {
     const whole = this.parse(form, index, end);
     const isNext = this.starts.mayBegin(block, whole.next) || this.beginsBody(block, form, whole.next);
     const isWhole = !whole.error && isNext;
-    if (isWhole && !this.swallowsPhrase(block, index + 1, whole.next)) return whole;
+    if (isWhole && !this.swallowsPhrase(block, form, index + 1, whole.next)) return whole;
     if (whole.error && !this.starts.isBrace(end)) {
       const long = this.parse(form, index, this.starts.nextStart(block, end + 1));
       const isLong = !long.error && this.starts.beginsPhrase(block, long.next);
-      if (isLong && !this.swallowsPhrase(block, index + 1, long.next)) return long;
+      if (isLong && !this.swallowsPhrase(block, form, index + 1, long.next)) return long;
     }
     const nearest = this.starts.nearestStart(block, index + 1, whole.next, form);
     const short = nearest < whole.next ? this.parse(form, index, nearest) : whole;
@@ -179,16 +179,21 @@ class BlockReader {
 
   /** Whether what stands behind a phrase belongs into its braces, which are missing. */
   private beginsBody(block: BlockKind, { opens }: PhraseForm, at: number): boolean {
-    return opens !== undefined && !!this.starts.formAt(opens.block, at) && !this.starts.beginsPhrase(block, at);
+    if (!opens || !this.starts.formAt(opens.block, at) || this.starts.beginsPhrase(block, at)) return false;
+    return this.starts.closesMore(at);
   }
 
-  /** Whether a phrase took for its own the beginning of another that stands on a line of its own and can be read. */
-  private swallowsPhrase(block: BlockKind, from: number, end: number): boolean {
-    const line = this.starts.swallowedLine(block, from, end);
-    const form = line === null ? undefined : this.starts.formAt(block, line);
-    if (line === null || !form) return false;
-    const alone = this.parse(form, line, this.starts.nextStart(block, line + 1));
-    return !alone.error && this.starts.mayBegin(block, alone.next);
+  /** Whether a phrase took for its own the beginning of another that can be read, so that what follows cannot. */
+  private swallowsPhrase(block: BlockKind, form: PhraseForm, from: number, end: number): boolean {
+    const line = this.starts.swallowedLine(block, form, from, end);
+    return line !== null && this.canRead(block, line) && !this.canRead(block, end);
+  }
+
+  private canRead(block: BlockKind, at: number): boolean {
+    const form = this.starts.formAt(block, at);
+    if (!form) return false;
+    const { error, next } = this.parse(form, at, this.starts.nextStart(block, at + 1));
+    return !error && this.starts.mayBegin(block, next);
   }
 
   /** Whether a word behind a phrase looks like an unknown property rather than a part of the phrase gone wrong. */
