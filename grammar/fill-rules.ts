@@ -18,7 +18,7 @@ import { Comma, Dot, Equals, keyword, Word } from './tokens.ts';
 
 /** A motif use with where it stands. */
 interface MotifUsePlace {
-  readonly use: MotifUse;
+  readonly use: MotifUse | null;
   readonly range: SourceRange;
 }
 
@@ -32,13 +32,13 @@ export class FillRules extends OutlineChangeRules {
     });
     const shape = this.SUBRULE(this.shapeName);
     this.CONSUME(keyword.with);
-    const { use, range } = this.SUBRULE(this.motifUse);
+    const { use, range } = this.SUBRULE(this.openOrUse);
     return this.ACTION(() => ({
       kind: 'panel fill',
       keyword: rangeOf(word),
       places,
       shape,
-      ...use,
+      use,
       tips: [],
       range: spanOf(rangeOf(word), range),
     }));
@@ -149,6 +149,25 @@ export class FillRules extends OutlineChangeRules {
     }));
   });
 
+  /** `open`, or a motif, which may have that name. */
+  private openOrUse = this.RULE('openOrUse', (): MotifUsePlace =>
+    this.OR({
+      DEF: [
+        {
+          GATE: () => !this.isAhead(2, keyword.of) && !this.isAhead(2, Comma),
+          ALT: () => {
+            const word = this.CONSUME(keyword.open);
+            return this.ACTION(() => ({ use: null, range: rangeOf(word) }));
+          },
+        },
+        { ALT: () => this.SUBRULE(this.motifUse) },
+      ],
+      MAX_LOOKAHEAD: 1,
+      IGNORE_AMBIGUITIES: true,
+      ERR_MSG: 'the name of a motif',
+    }),
+  );
+
   /** `by row`. */
   private takingTurns = this.RULE('takingTurns', (): NonNullable<MotifUse['by']> => {
     const word = this.CONSUME(keyword.by);
@@ -188,20 +207,13 @@ export class FillRules extends OutlineChangeRules {
   public mapEntry = this.RULE('mapEntry', (): MapEntry => {
     const sign = this.SUBRULE(this.mapSign);
     this.CONSUME(Equals);
-    const open: IToken | undefined = this.OPTION({
-      GATE: () => !this.isAhead(2, keyword.of) && !this.isAhead(2, Comma),
-      DEF: () => this.CONSUME(keyword.open),
-    });
-    const place: MotifUsePlace | undefined = this.OPTION2({
-      GATE: () => open === undefined,
-      DEF: () => this.SUBRULE(this.motifUse),
-    });
+    const { use, range } = this.SUBRULE(this.openOrUse);
     return this.ACTION(() => ({
       kind: 'map entry',
       keyword: sign.range,
       sign,
-      use: place?.use ?? null,
-      range: spanOf(sign.range, place?.range ?? (open ? rangeOf(open) : sign.range)),
+      use,
+      range: spanOf(sign.range, range),
     }));
   });
 

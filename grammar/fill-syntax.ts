@@ -39,11 +39,13 @@ export interface MotifUse {
 }
 
 /** `fill row 1 triangle with hemp of bass turned 1 { tip … }` inside a panel. */
-export interface PanelFillProperty extends Node, MotifUse {
+/** `use` is null for `open`. */
+export interface PanelFillProperty extends Node {
   readonly kind: 'panel fill';
   readonly keyword: SourceRange;
   readonly places: readonly FillPlaceSyntax[];
   readonly shape: ShapeName;
+  readonly use: MotifUse | null;
   readonly tips: readonly TipProperty[];
 }
 

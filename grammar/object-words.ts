@@ -19,6 +19,9 @@ export const objectWords = {
   mitred: constant('Cut at half the angle.'),
   lapped: constant('Half of each cut away.'),
 
+  meets: property('What a sawn edge is fitted to: more is left there when sawing.'),
+  leave: link('How much more is left along that edge.'),
+
   take: property('Panels sawn from the blank.'),
   gap: property('Kept free between two saw lines, beyond the kerf.'),
   allowance: property('Between the finished line and the saw line.'),

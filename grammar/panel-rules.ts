@@ -7,6 +7,7 @@ import type {
   CutCellsProperty,
   EdgeProperty,
   FitShapeSyntax,
+  MeetsProperty,
   NodeAtProperty,
   PanelShapeSyntax,
   ShapeProperty,
@@ -144,6 +145,20 @@ export class PanelRules extends FillRules {
       keyword: rangeOf(word),
       edge: edge.image as EdgeProperty['edge'],
       range: spanOf(rangeOf(word), rangeOf(edge)),
+    }));
+  });
+
+  public meets = this.RULE('meets', (): MeetsProperty => {
+    const word = this.CONSUME(keyword.meets);
+    const other = this.SUBRULE(this.name, { ARGS: ['the name of a panel, board, pour or outline'] });
+    this.CONSUME(keyword.leave);
+    const leave = this.SUBRULE(this.expression);
+    return this.ACTION(() => ({
+      kind: 'meets',
+      keyword: rangeOf(word),
+      other,
+      leave,
+      range: spanOf(rangeOf(word), leave.range),
     }));
   });
 

@@ -302,6 +302,13 @@ export interface EdgeProperty extends Phrase {
   readonly edge: 'sawn' | 'framed';
 }
 
+/** `meets blade leave 2`: along the edge that faces the other thing, material is left for fitting. */
+export interface MeetsProperty extends Phrase {
+  readonly kind: 'meets';
+  readonly other: Name;
+  readonly leave: Expression;
+}
+
 export type PanelProperty =
   | NameProperty<'grid'>
   | CentredProperty
@@ -312,6 +319,7 @@ export type PanelProperty =
   | ValueProperty<'stub'>
   | ValueProperty<'tail'>
   | FrameProperty
+  | MeetsProperty
   | ValueProperty<'sliver'>
   | PanelFillProperty
   | MapProperty

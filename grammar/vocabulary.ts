@@ -209,6 +209,7 @@ export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
       opens: { block: 'tips', required: false },
     },
     map: { rule: 'map', example: 'map { h = hemp of bass  row h h h }', opens: { block: 'map', required: true } },
+    meets: { rule: 'meets', example: 'meets blade leave 2' },
     copies: { rule: 'copies', example: 'copies 3' },
   },
   map: { row: { rule: 'mapRow', example: 'row h t h' } },

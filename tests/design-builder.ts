@@ -167,6 +167,7 @@ export function panelOf(grid: Grid, shape: PanelShape, more: Partial<Panel> = {}
     cutCells: 'trim',
     fit: null,
     frame: null,
+    meets: [],
     sliver: null,
     copies: 1,
     ...more,

@@ -57,6 +57,7 @@ const panel: Panel = {
   cutCells: 'trim',
   fit: null,
   frame: null,
+  meets: [],
   sliver: null,
   copies: 2,
 };

@@ -1,7 +1,7 @@
 /** Syntax tree → design: names resolved, quantities computed, everything that is sound. */
 import { problemAt } from '../../grammar/problem-catalogue.ts';
 import type { Problem } from '../../grammar/problem.ts';
-import type { SyntaxTree, TextLiteral, TitleDeclaration, UnitsDeclaration } from '../../grammar/syntax-tree.ts';
+import type { Name, SyntaxTree, TextLiteral, TitleDeclaration, UnitsDeclaration } from '../../grammar/syntax-tree.ts';
 import { buildGrid } from './build-grid.ts';
 import { buildMotif } from './build-motif.ts';
 import { buildOnce } from './build-once.ts';
@@ -70,7 +70,13 @@ export function buildDesign(
       context,
     ),
   ];
-  const parts = { strips: stripsByName, grids: byName(grids), motifs: byName(motifs), outlines: byName(outlines) };
+  const parts = {
+    strips: stripsByName,
+    grids: byName(grids),
+    motifs: byName(motifs),
+    outlines: byName(outlines),
+    meant: ({ range }: Name) => names.references.find(({ range: at }) => at.start === range.start)?.definition ?? null,
+  };
   const panels = [
     ...others.panels,
     ...declared(tree, 'panel').flatMap((panel) => buildPanel(panel, parts, context) ?? []),

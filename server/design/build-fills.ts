@@ -9,6 +9,7 @@ import { cornersOf } from './build-place.ts';
 import { buildTips } from './build-tips.ts';
 import type { DesignContext } from './design-context.ts';
 import type { CellShape, FillCondition, Motif, Outline, PanelFill, StripStock } from './design-model.ts';
+import { leastCommonMultiple } from '../geometry/numbers.ts';
 import { readCount, readLength } from './read-values.ts';
 
 /** What fills are made of, by name. */
@@ -22,14 +23,42 @@ export interface FillParts {
 const mostRows = 100_000;
 const mostTakingTurns = 1000;
 
-/** The fills of one phrase: several where motifs or turns take turns; none where it is broken. */
-export function buildFill(fill: PanelFillProperty, parts: FillParts, context: DesignContext): PanelFill[] {
-  const { shape } = fill.shape;
-  const where = fill.places.map((place) => buildPlace(place, parts, context));
-  const uses = buildUse(fill, shape, fill.tips, parts, context);
-  if (where.some((condition) => !condition)) return [];
-  const conditions = where.filter((condition) => condition !== null);
-  return uses.map((use) => ({ ...use, where: [...conditions, ...use.where], range: fill.range }));
+/** The fills of a panel in order. One that leaves cells open takes them from those before it. */
+export function buildFills(
+  fills: readonly PanelFillProperty[],
+  parts: FillParts,
+  context: DesignContext,
+): readonly PanelFill[] {
+  return fills.reduce<readonly PanelFill[]>((before, fill) => {
+    const where = fill.places.map((place) => buildPlace(place, parts, context));
+    const conditions = where.filter((condition) => condition !== null);
+    const uses = fill.use
+      ? buildUse({ ...fill.use, range: fill.range }, fill.shape.shape, fill.tips, parts, context)
+      : [];
+    if (conditions.length < where.length) return before;
+    if (fill.use) return [...before, ...uses.map((use) => ({ ...use, where: [...conditions, ...use.where] }))];
+    return withoutCells(before, fill, conditions, context);
+  }, []);
+}
+
+/** The fills of one phrase and later ones are told apart by where they stand: those before stay, less the open cells. */
+function withoutCells(
+  before: readonly PanelFill[],
+  { shape: { shape }, tips, range }: PanelFillProperty,
+  where: readonly FillCondition[],
+  context: DesignContext,
+): readonly PanelFill[] {
+  for (const tip of tips) {
+    const message = 'Open cells have no pieces, so no tips. Take it out.';
+    context.report(problemAt('unexpectedWord', tip.range, message));
+  }
+  if (!before.some((fill) => fill.shape === shape)) {
+    const message = `Every ${shape} is open here already: no fill for one stands before. Take this out, or put it behind the fill that it takes cells from.`;
+    context.report(problemAt('nothingToFill', range, message));
+  }
+  return before.map((fill) =>
+    fill.shape === shape ? { ...fill, where: [...fill.where, { kind: 'not open', where }] } : fill,
+  );
 }
 
 /** The fills of a motif use for cells of `shape` (null: of the motif's own), without their place. */
@@ -120,10 +149,4 @@ function buildPlace(place: FillPlaceSyntax, { outlines }: FillParts, context: De
       return reach === null || of === undefined ? null : { kind: 'margin', of, reach, within: place.within };
     }
   }
-}
-
-function leastCommonMultiple(first: number, second: number): number {
-  let multiple = first;
-  while (multiple % second !== 0) multiple += first;
-  return multiple;
 }

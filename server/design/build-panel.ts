@@ -1,12 +1,14 @@
 /** Panels of the design. */
 import type { FrameProperty } from '../../grammar/object-syntax.ts';
 import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { PanelDeclaration, PanelShapeSyntax, ShapeProperty } from '../../grammar/syntax-tree.ts';
-import { buildFill } from './build-fills.ts';
+import type { Name, PanelDeclaration, PanelShapeSyntax, ShapeProperty } from '../../grammar/syntax-tree.ts';
+import { buildFills } from './build-fills.ts';
 import type { FillParts } from './build-fills.ts';
 import { buildFit } from './build-fit.ts';
 import { buildFrame } from './build-frame.ts';
 import { buildMap } from './build-map.ts';
+import { buildMeetings } from './build-meetings.ts';
+import type { Definition } from './name-index.ts';
 import type { DesignContext } from './design-context.ts';
 import type { Grid, Panel, PanelFit, PanelShape, Phase } from './design-model.ts';
 import { resizedGrid } from './fit-cells.ts';
@@ -16,6 +18,8 @@ import { readCount, readLength, readPoint } from './read-values.ts';
 /** What panels are made of, by name. */
 export interface PanelParts extends FillParts {
   readonly grids: ReadonlyMap<string, Grid>;
+  /** What a name means where it stands; null where it is unknown. */
+  readonly meant: (name: Name) => Definition | null;
 }
 
 /** How far a sawn strip runs beyond its last node unless said, mm. */
@@ -27,7 +31,7 @@ const mostCells = 100_000;
 
 /** The panel a declaration describes; null where its grid, shape or place is missing or broken. Broken fills are left out. */
 export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: DesignContext): Panel | null {
-  reportRepeated(panel, ['panel fill'], context);
+  reportRepeated(panel, ['panel fill', 'meets'], context);
   const gridProperty = propertyOf(panel, 'grid');
   const shapeProperty = propertyOf(panel, 'shape');
   if (!gridProperty) reportMissing(panel, 'grid', 'grid mesh', context);
@@ -46,11 +50,14 @@ export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: 
   const sliver = propertyOf(panel, 'sliver');
   const copies = propertyOf(panel, 'copies');
   const copyCount = copies ? readCount(copies.value, 'number of copies', 1, mostCopies, context) : 1;
-  const fills = panel.properties
-    .filter((property) => property.kind === 'panel fill')
-    .flatMap((fill) => buildFill(fill, parts, context));
+  const fills = buildFills(
+    panel.properties.filter((property) => property.kind === 'panel fill'),
+    parts,
+    context,
+  );
   const mapProperty = propertyOf(panel, 'map');
   const mapped = mapProperty ? buildMap(mapProperty, parts, context) : null;
+  const meetings = buildMeetings(panel, parts.meant, context);
   const frameProperty = propertyOf(panel, 'frame');
   const frame = frameProperty ? buildFrame(frameProperty, panel.name, parts.strips, context) : null;
   if (frameProperty) checkFramed(panel, frameProperty, context);
@@ -70,6 +77,7 @@ export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: 
     cutCells: propertyOf(panel, 'cut cells')?.cutCells ?? 'trim',
     fit,
     frame,
+    meets: meetings,
     sliver: sliver ? readLength(sliver.value, 'sliver', 'positive', context) : null,
     copies: copyCount,
   };

@@ -237,6 +237,8 @@ export type FillCondition =
   | { readonly kind: 'margin'; readonly of: Outline | null; readonly reach: number; readonly within: boolean }
   /** The cells numbered `place` (from 0), `place` + `of`, … in the order of taking turns. */
   | { readonly kind: 'share'; readonly by: TakingTurns; readonly place: number; readonly of: number }
+  /** All cells but those that meet every one of these conditions: a later `open` took them. */
+  | { readonly kind: 'not open'; readonly where: readonly FillCondition[] }
   /** The cells that the panel's map marks with this sign. */
   | { readonly kind: 'mapped'; readonly sign: string };
 
@@ -284,6 +286,18 @@ export interface Frame {
   readonly range: SourceRange;
 }
 
+/**
+ * An edge of a sawn panel that is fitted to another thing in the work. Along the part of the panel's line that faces that
+ * thing the saw leaves `leave` mm more than elsewhere; the true line is marked there as the scribe line, and the panel is
+ * trimmed to it while fitting. The thing is told by its name alone: two panels may meet each other.
+ */
+export interface Meeting {
+  readonly other: { readonly kind: 'panel' | 'board' | 'pour' | 'outline'; readonly name: string };
+  /** Left beyond the true line, mm. */
+  readonly leave: number;
+  readonly range: SourceRange;
+}
+
 export interface Panel extends Named {
   readonly grid: Grid;
   readonly phase: Phase;
@@ -302,6 +316,8 @@ export interface Panel extends Named {
   readonly fit: PanelFit | null;
   /** The frame's members; null where the frame is made elsewhere. */
   readonly frame: Frame | null;
+  /** What its edges are fitted to. */
+  readonly meets: readonly Meeting[];
   /** A trimmed piece that keeps less than this length is reported, mm. */
   readonly sliver: number | null;
   readonly copies: number;

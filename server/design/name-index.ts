@@ -159,6 +159,8 @@ function usesInProperty(property: Property, owner: BlockDeclaration): Use[] {
       return [property.part, ...(property.inFrontOf ? [property.inFrontOf] : [])].map((name) =>
         use(name, 'panel', { otherKinds: ['board', 'pour'] }),
       );
+    case 'meets':
+      return [use(property.other, 'panel', { otherKinds: ['board', 'pour', 'outline'] })];
     case 'finish used':
       return property.name ? [use(property.name, 'finish')] : [];
     case 'grid':
@@ -166,7 +168,10 @@ function usesInProperty(property: Property, owner: BlockDeclaration): Use[] {
     case 'shape':
       return property.shape.kind === 'outline' ? [use(property.shape.name, 'outline')] : [];
     case 'panel fill':
-      return [...property.places.flatMap(usesInFillPlace), ...usesInMotifUse(property, property.tips)];
+      return [
+        ...property.places.flatMap(usesInFillPlace),
+        ...(property.use ? usesInMotifUse(property.use, property.tips) : []),
+      ];
     case 'copy':
     case 'plus':
     case 'minus':

@@ -1,6 +1,7 @@
 /** Conditions of fills as questions about the cells of one class, told so that whole rows can be answered at once. */
 import type { FillCondition } from '../design/design-model.ts';
 import { flattenContour } from '../geometry/flatten-path.ts';
+import { leastCommonMultiple } from '../geometry/numbers.ts';
 import { grownRings } from '../geometry/grow-rings.ts';
 import { type Region, regionHolds, regionOf } from '../geometry/region.ts';
 import type { CellLabels } from './cell-labels.ts';
@@ -37,6 +38,8 @@ export function cellTest(condition: FillCondition, classIndex: number, facts: Ce
       return ofShare(condition, classIndex, facts);
     case 'rings':
       return labelled(facts.rings, classIndex, (ring) => ring >= condition.first && ring <= condition.last);
+    case 'not open':
+      return notAll(condition.where.map((each) => cellTest(each, classIndex, facts)));
     case 'mapped':
       return labelled(facts.signs, classIndex, (sign) => sign === condition.sign);
     case 'region': {
@@ -105,6 +108,13 @@ function repeatOf(every: number, columnStep: number): number {
 }
 
 const greatestCommonDivisor = (a: number, b: number): number => (b === 0 ? a : greatestCommonDivisor(b, a % b));
+
+/** Holds where one of the tests does not. */
+const notAll = (tests: readonly CellTest[]): CellTest => ({
+  holds: (member) => !tests.every((test) => test.holds(member)),
+  cuts: (row) => tests.flatMap((test) => test.cuts(row)),
+  repeat: tests.reduce((whole, test) => leastCommonMultiple(whole, test.repeat), 1),
+});
 
 /** Holds for the cells that have a label, and such a one. */
 function labelled<Label>(labels: CellLabels<Label>, classIndex: number, fits: (label: Label) => boolean): CellTest {

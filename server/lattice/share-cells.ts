@@ -3,8 +3,8 @@
  * an answer may change, and within it once for every cell of what repeats: the work does not grow with the area.
  */
 import type { Problem } from '../../grammar/problem.ts';
-import type { PanelFill } from '../design/design-model.ts';
-import { maximum } from '../geometry/numbers.ts';
+import type { FillCondition, PanelFill } from '../design/design-model.ts';
+import { leastCommonMultiple, maximum } from '../geometry/numbers.ts';
 import { CellLabels } from './cell-labels.ts';
 import { cellRings } from './cell-rings.ts';
 import { type CellFacts, cellTest, type CellTest } from './cell-tests.ts';
@@ -26,7 +26,7 @@ export function cellFacts(
   ruled: PanelCells,
 ): { readonly facts: CellFacts; readonly problems: readonly Problem[] } {
   const { fills, map } = cells.panel;
-  const rings = fills.flatMap(({ where }) => where.flatMap((each) => (each.kind === 'rings' ? [each.last] : [])));
+  const rings = fills.flatMap(({ where }) => where.flatMap(ringsAsked));
   const mapped = map ? mapCells(map, ruled) : { signs: new CellLabels<string>(), problems: [] };
   return {
     facts: {
@@ -38,6 +38,13 @@ export function cellFacts(
     problems: mapped.problems,
   };
 }
+
+const ringsAsked = (condition: FillCondition): number[] =>
+  condition.kind === 'rings'
+    ? [condition.last]
+    : condition.kind === 'not open'
+      ? condition.where.flatMap(ringsAsked)
+      : [];
 
 interface FillTests {
   readonly fill: PanelFill;
@@ -106,10 +113,4 @@ function repeatingParts(
   return one && parts.every(({ fill }) => fill === one.fill)
     ? [{ fill: one.fill, part: { row, first, last, step: 1 } }]
     : parts;
-}
-
-function leastCommonMultiple(first: number, second: number): number {
-  let multiple = first;
-  while (multiple % second !== 0) multiple += first;
-  return multiple;
 }

@@ -355,3 +355,21 @@ describe('mirrored', () => {
     ]);
   });
 });
+
+describe('cells left open', () => {
+  const ring: FillCondition = { kind: 'rings', first: 1, last: 1 };
+  const rows: FillCondition = { kind: 'rows', first: 1, last: 2, every: 1 };
+
+  test('are those that meet every condition: of 5 × 4 cells 14 lie in ring 1, 7 of them in the two upper rows', () => {
+    const { cells } = framed([square(1, diagonal, [{ kind: 'not open', where: [ring, rows] }])]);
+    expect(cells).toHaveLength(20 - 7);
+    expect(places(cells, 'diagonal')).toContain('2/2');
+    expect(places(cells, 'diagonal')).not.toContain('2/1');
+  });
+
+  test('take from the fills before, not from those behind', () => {
+    const { cells } = framed([square(1, diagonal, [{ kind: 'not open', where: [] }]), square(2, other, [rows])]);
+    expect(places(cells, 'other')).toHaveLength(10);
+    expect(places(cells, 'diagonal')).toEqual([]);
+  });
+});

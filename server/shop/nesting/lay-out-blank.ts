@@ -26,6 +26,7 @@ export function panelOfBlank({ name, range, nameRange, grid, width, height }: Bl
     cutCells: 'trim',
     fit: null,
     frame: null,
+    meets: [],
     sliver: null,
     copies: 1,
   };
