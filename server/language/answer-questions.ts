@@ -1,5 +1,5 @@
 /** Every question the editor may ask of an open text, each answered by one feature. */
-import type { Connection, Position } from 'vscode-languageserver';
+import type { Connection, Position, SemanticTokens } from 'vscode-languageserver';
 import type { Drawing } from '../drawing/drawing.ts';
 import { writePdf } from '../drawing/page/write-pdf.ts';
 import { panelPage } from '../drawing/panel-page.ts';
@@ -9,14 +9,17 @@ import { foldsOf } from './features/folds.ts';
 import { formatting } from './features/formatting.ts';
 import { formattingOnType, formattingWithin } from './features/range-formatting.ts';
 import { hoverAt } from './features/hover.ts';
+import { countHints } from './features/inlay-hints.ts';
+import { nameTokens } from './features/semantic-tokens.ts';
 import { definitionAt, isName, referencesAt, renamableAt } from './features/names.ts';
 import { chosenView, contentOf, previewOf } from './features/preview.ts';
 import { proposalsAt } from './features/proposals.ts';
 import { quickFixes } from './features/quick-fixes.ts';
 import { fileProposals, usedPathAt } from './features/use-proposals.ts';
-import { offsetAt } from './from-protocol.ts';
+import { offsetAt, rangeFrom } from './from-protocol.ts';
 import type { AnalysedDocument, OpenDocuments } from './open-documents.ts';
 import { mentionsInWorkspace } from './workspace-names.ts';
+import { declarationsInWorkspace } from './workspace-symbols.ts';
 import {
   type DrawingForm,
   type DrawingQuestion,
@@ -33,10 +36,13 @@ import {
   foldOf,
   highlightOf,
   hoverOf,
+  inlayHintOf,
   locationOf,
   rangeOf,
   renameOf,
   replacementOf,
+  semanticTokensOf,
+  symbolInFile,
   symbolOf,
 } from './to-protocol.ts';
 import { loadTypefaces } from './typefaces.ts';
@@ -93,6 +99,25 @@ export function answerQuestions(
       documentOutline(analysis).map((entry) => symbolOf(lineStarts, entry)),
     ),
   );
+  connection.onWorkspaceSymbol(({ query }) => {
+    try {
+      return declarationsInWorkspace(query, documents).map(symbolInFile);
+    } catch (error) {
+      report('Workspace symbols', error);
+      return null;
+    }
+  });
+  const noTokens: SemanticTokens = { data: [] };
+  connection.languages.semanticTokens.on(
+    (question) =>
+      about('Colours', ({ analysis, lineStarts }) => semanticTokensOf(lineStarts, nameTokens(analysis)))(question) ??
+      noTokens,
+  );
+  connection.languages.inlayHint.on(({ textDocument: { uri }, range }) =>
+    answered('Counts', uri, ({ text, analysis, lineStarts }) =>
+      countHints(analysis, rangeFrom(text, lineStarts, range)).map((hint) => inlayHintOf(lineStarts, hint)),
+    ),
+  );
   connection.onDefinition(
     at('Definition', ({ analysis, locate }, offset) => {
       const range = definitionAt(analysis, offset);
@@ -133,13 +158,11 @@ export function answerQuestions(
     }),
   );
   connection.onDocumentRangeFormatting(({ textDocument: { uri }, range }) =>
-    answered('Formatting', uri, ({ text, lineStarts }) => {
-      const start = offsetAt(text, lineStarts, range.start);
-      const end = offsetAt(text, lineStarts, range.end);
-      return formattingWithin(text, { start, end }).map((change) =>
+    answered('Formatting', uri, ({ text, lineStarts }) =>
+      formattingWithin(text, rangeFrom(text, lineStarts, range)).map((change) =>
         replacementOf(lineStarts, change.range, change.newText),
-      );
-    }),
+      ),
+    ),
   );
   connection.onDocumentOnTypeFormatting(
     at('Formatting', ({ analysis, lineStarts }, offset, { ch }: PlaceQuestion & { ch: string }) =>
@@ -157,9 +180,7 @@ export function answerQuestions(
   connection.onCodeAction(({ textDocument: { uri }, range }) =>
     answered('Quick fixes', uri, (document) => {
       const { text, analysis, lineStarts } = document;
-      const start = offsetAt(text, lineStarts, range.start);
-      const end = offsetAt(text, lineStarts, range.end);
-      return quickFixes(analysis, { start, end }).map((fix) => codeActionOf(document, fix));
+      return quickFixes(analysis, rangeFrom(text, lineStarts, range)).map((fix) => codeActionOf(document, fix));
     }),
   );
   /** As `answered`, for an answer that takes its time. */

@@ -26,6 +26,13 @@ export interface AnalysedDocument {
   readonly locate: (range: SourceRange) => PlaceInFile;
 }
 
+/** A text with its address and where it stands. */
+export interface PlacedText {
+  readonly uri: string;
+  readonly text: string;
+  readonly place: SourcePlace;
+}
+
 export type Engine = (text: string, place: SourcePlace) => Analysis;
 
 interface Entry {
@@ -104,11 +111,20 @@ export class OpenDocuments {
     };
   }
 
-  /** All texts of the workspace of `uri`, open ones as they are now: each with its address and its place. */
-  readers(uri: string): { readonly uri: string; readonly text: string; readonly place: SourcePlace }[] {
+  /** All texts of the workspace folder of `uri`, open ones as they are now. */
+  readers(uri: string): PlacedText[] {
+    return this.texts(this.workspace.filesBeside(uri));
+  }
+
+  /** All texts of all workspace folders. */
+  everyReader(): PlacedText[] {
+    return this.texts(this.workspace.files());
+  }
+
+  /** The open texts and those at these addresses. */
+  private texts(addresses: readonly string[]): PlacedText[] {
     const open = [...this.entries.values()];
-    const closed = this.workspace
-      .filesBeside(uri)
+    const closed = addresses
       .filter((address) => !this.entries.has(address))
       .flatMap((address) => {
         const text = this.workspace.textAt(address);

@@ -11,6 +11,7 @@ import {
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { analyse } from '../analyse.ts';
 import { libraryAt, libraryText } from '../design/built-in-libraries.ts';
+import { tokenModifiers, tokenTypes } from './features/semantic-tokens.ts';
 import { answerComparisons } from './answer-comparisons.ts';
 import { answerQuestions } from './answer-questions.ts';
 import { type Engine, OpenDocuments } from './open-documents.ts';
@@ -36,6 +37,12 @@ const initializeResult: InitializeResult = {
     textDocumentSync: TextDocumentSyncKind.Incremental,
     hoverProvider: true,
     documentSymbolProvider: true,
+    workspaceSymbolProvider: true,
+    semanticTokensProvider: {
+      legend: { tokenTypes: [...tokenTypes], tokenModifiers: [...tokenModifiers] },
+      full: true,
+    },
+    inlayHintProvider: true,
     definitionProvider: true,
     referencesProvider: true,
     documentHighlightProvider: true,

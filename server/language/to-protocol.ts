@@ -10,15 +10,21 @@ import {
   type DocumentSymbol,
   type FoldingRange,
   type Hover,
+  type InlayHint,
   type Location,
   MarkupKind,
   type Range,
+  type SemanticTokens,
+  SemanticTokensBuilder,
+  type SymbolInformation,
   SymbolKind,
   type TextEdit,
   type WorkspaceEdit,
 } from 'vscode-languageserver';
 import type { Problem, Severity } from '../../grammar/problem.ts';
 import { lineColumnAt, type SourceRange } from '../../grammar/source-range.ts';
+import type { CountHint } from './features/inlay-hints.ts';
+import { type NameToken, tokenModifiers, tokenTypes } from './features/semantic-tokens.ts';
 import type { DeclarationKind } from './features/declarations.ts';
 import type { OutlineEntry } from './features/document-outline.ts';
 import type { HoverText } from './features/hover-text.ts';
@@ -26,6 +32,8 @@ import type { Proposal } from './features/proposals.ts';
 import type { QuickFix } from './features/quick-fixes.ts';
 import type { FileProposal } from './features/use-proposals.ts';
 import type { AnalysedDocument, PlaceInFile } from './open-documents.ts';
+import type { DeclarationInFile } from './workspace-symbols.ts';
+import { documentName } from './workspace-files.ts';
 
 type LineStarts = readonly number[];
 
@@ -91,6 +99,29 @@ export function symbolOf(lineStarts: LineStarts, entry: OutlineEntry): DocumentS
     range: rangeOf(lineStarts, entry.range),
     selectionRange: rangeOf(lineStarts, entry.nameRange),
   };
+}
+
+export const symbolInFile = ({ kind, name, place }: DeclarationInFile): SymbolInformation => ({
+  name,
+  kind: symbolKinds[kind],
+  location: locationOf(place),
+  containerName: documentName(place.uri),
+});
+
+export function inlayHintOf(lineStarts: LineStarts, { at, label, meaning }: CountHint): InlayHint {
+  const position = rangeOf(lineStarts, { start: at, end: at }).start;
+  return { position, label, tooltip: meaning, paddingLeft: true };
+}
+
+/** Tokens stand on one line each, since names do. */
+export function semanticTokensOf(lineStarts: LineStarts, tokens: readonly NameToken[]): SemanticTokens {
+  const builder = new SemanticTokensBuilder();
+  for (const { range, type, modifiers } of tokens) {
+    const { line, column } = lineColumnAt(lineStarts, range.start);
+    const bits = modifiers.reduce((sum, modifier) => sum + 2 ** tokenModifiers.indexOf(modifier), 0);
+    builder.push(line, column, range.end - range.start, tokenTypes.indexOf(type), bits);
+  }
+  return builder.build();
 }
 
 export function locationOf({ uri, lineStarts, range }: PlaceInFile): Location {

@@ -71,6 +71,11 @@ export class WorkspaceFiles {
     return root === null ? [] : lapFilesBelow(root).map((file) => pathToFileURL(file).href);
   }
 
+  /** Addresses of all .lap files in the folders that the editor has open, once each. */
+  files(): string[] {
+    return [...new Set(this.roots.flatMap(lapFilesBelow))].map((file) => pathToFileURL(file).href);
+  }
+
   /** Paths of all .lap files in the workspace folder of `uri`, as `placeOf` counts them. */
   pathsBeside(uri: string): string[] {
     const root = this.rootOf(uri);

@@ -1,7 +1,7 @@
 /** Comparing in the editor: against the last commit by way of VS Code's git, and against a file without it. */
 import { strict as assert } from 'node:assert';
 import * as vscode from 'vscode';
-import { previewFrame, takePicture } from './browser-window.ts';
+import { previewFrame, takePicture, windowPage } from './browser-window.ts';
 import { it, until } from './case-list.ts';
 import { LapEditor } from './lap-editor.ts';
 
@@ -103,6 +103,34 @@ export const compareCases = [
     );
     assert.notEqual(hatched, 'none');
     await takePicture('compare-swipe');
+  }),
+
+  it('counts what is already cut: all of the old version, or what a list says', async () => {
+    const choose = (value: string): Promise<void> =>
+      inPage(
+        `(() => { const cut = document.getElementById('cut'); cut.value = '${value}'; cut.dispatchEvent(new Event('change', { bubbles: true })); })()`,
+      );
+    assert.ok(!(await inPage<string>(`document.getElementById('report').innerText`)).includes('still to cut'));
+    await choose('all');
+    await reportWith(/What is still to cut/);
+    const folder = vscode.workspace.workspaceFolders?.[0]?.uri;
+    assert.ok(folder);
+    const list = vscode.Uri.joinPath(folder, 'cut.csv');
+    await vscode.workspace.fs.writeFile(list, Buffer.from('mark,count\nA1,36\n'));
+    await choose('list');
+    const page = await windowPage();
+    await until('the list among the files', () =>
+      page.evaluate<boolean>(`(document.querySelector('.quick-input-list')?.innerText ?? '').includes('cut.csv')`),
+    );
+    await page.keyboard.type('cut.csv');
+    await page.keyboard.press('Enter');
+    await reportWith(/From pieces already cut: 36;/);
+    assert.equal(
+      await inPage<string>(`document.getElementById('cut').selectedOptions[0].textContent`),
+      'what cut.csv says',
+    );
+    await takePicture('compare-already-cut');
+    await vscode.workspace.fs.delete(list);
   }),
 
   it('leads from a row to its words in the old text and in the new', async () => {

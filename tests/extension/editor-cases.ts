@@ -54,6 +54,32 @@ export const editorCases = [
     assert.deepEqual(symbols.map(({ name }) => name).slice(-2), ['window', 'tray']);
   }),
 
+  it('colours names by what they name, and keeps the counts in the text out of sight until they are asked for', async () => {
+    const editor = await LapEditor.open('disc.lap');
+    const tokens = await vscode.commands.executeCommand<vscode.SemanticTokens>(
+      'vscode.provideDocumentSemanticTokens',
+      editor.uri,
+    );
+    assert.ok(tokens.data.length > 0 && tokens.data.length % 5 === 0);
+    const whole = new vscode.Range(0, 0, editor.document.lineCount, 0);
+    const hints = await vscode.commands.executeCommand<vscode.InlayHint[]>(
+      'vscode.executeInlayHintProvider',
+      editor.uri,
+      whole,
+    );
+    assert.ok(hints.some(({ label }) => label === '138 cells'));
+    const shown = vscode.workspace.getConfiguration('editor.inlayHints', editor.document).get('enabled');
+    assert.equal(shown, 'offUnlessPressed');
+    const found = await vscode.commands.executeCommand<vscode.SymbolInformation[]>(
+      'vscode.executeWorkspaceSymbolProvider',
+      'wdw',
+    );
+    assert.deepEqual(
+      found.map(({ name }) => name),
+      ['window'],
+    );
+  }),
+
   it('colours keywords, numbers and comments apart from plain names', async () => {
     await LapEditor.open('disc.lap');
     const page = await windowPage();

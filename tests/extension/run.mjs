@@ -11,6 +11,7 @@ import { fileURLToPath } from 'node:url';
 import { runTests } from '@vscode/test-electron';
 import { build } from 'esbuild';
 import { provideBrowser } from '../host/find-browser.mjs';
+import { packExtension } from './pack-extension.mjs';
 
 const here = path.dirname(fileURLToPath(import.meta.url));
 const root = path.resolve(here, '../..');
@@ -60,11 +61,13 @@ async function casesInside() {
 }
 
 async function caseFromOutside() {
-  const name = 'restores the preview after a reload of the window, with its panel and zoom';
+  const name = 'installed from its package, restores preview and comparison after a reload of the window';
   const folder = makeWorkspace();
   try {
-    const { previewSurvivesReload } = await import('./window-reload.mjs');
-    await previewSurvivesReload({ root, folder, pictures });
+    const file = path.join(scratch, 'halflap.vsix');
+    await packExtension({ root, host, file });
+    const { pagesSurviveReload } = await import('./window-reload.mjs');
+    await pagesSurviveReload({ file, folder, pictures });
     console.log(`  ok    ${name}`);
     return { passed: 1, failed: 0 };
   } catch (error) {

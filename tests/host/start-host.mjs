@@ -7,7 +7,7 @@ import { keepInside, launchBrowser } from './browser.mjs';
 import { endMarkedProcesses, makeRunFolder, pause, signalIfRunning, sweepRunFolders } from './leftovers.mjs';
 import { writeOutcomeWrapper } from './outcome-wrapper.mjs';
 import { quietSettings } from './quiet-settings.mjs';
-import { startVscodeServer } from './vscode-server.mjs';
+import { installExtension, startVscodeServer } from './vscode-server.mjs';
 
 /**
  * @typedef {object} Host
@@ -21,6 +21,7 @@ import { startVscodeServer } from './vscode-server.mjs';
 /**
  * @param {object} options
  * @param {string[]} [options.extensionDevelopmentPaths] absolute folders
+ * @param {string} [options.packedExtension] a .vsix to install first
  * @param {string} [options.extensionTestsPath] absolute CommonJS module with run()
  * @param {string} [options.folder]
  * @param {object} [options.settings] laid over the quiet ones
@@ -29,6 +30,7 @@ import { startVscodeServer } from './vscode-server.mjs';
  */
 export async function startHost({
   extensionDevelopmentPaths = [],
+  packedExtension,
   extensionTestsPath,
   folder,
   settings,
@@ -49,6 +51,7 @@ export async function startHost({
     fs.mkdirSync(sockets);
     const environment = { ...mark, TMPDIR: sockets, XDG_RUNTIME_DIR: sockets, VSCODE_HOST_BROWSER: profile };
     const folders = { userData, serverData: path.join(run, 'server'), extensions: path.join(run, 'extensions') };
+    if (packedExtension) log('server', installExtension({ ...folders, environment, file: packedExtension }));
     const { child, port } = startVscodeServer({ ...folders, environment, log });
     started.server = child;
     const authority = `127.0.0.1:${await port}`;

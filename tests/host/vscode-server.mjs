@@ -1,5 +1,5 @@
 /** Starts the VS Code 1.100 server that stands in v1.100/node_modules, with no gallery and no telemetry. */
-import { spawn } from 'node:child_process';
+import { execFileSync, spawn } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -48,6 +48,17 @@ export function startVscodeServer({ userData, serverData, extensions, environmen
     env: serverEnvironment({ ...environment, VSCODE_HOST_GUARD: String(process.pid) }),
   });
   return { child, port: portOf(child, log) };
+}
+
+/** Installs a packed extension (.vsix) into the folder `extensions`, by the server's own command line; gives what it says. */
+export function installExtension({ userData, serverData, extensions, environment, file }) {
+  prepareInstallation();
+  const folders = ['--user-data-dir', userData, '--server-data-dir', serverData, '--extensions-dir', extensions];
+  const flags = ['--install-extension', file, '--force', '--accept-server-license-terms', ...folders];
+  return execFileSync(process.execPath, [serverMain, ...flags], {
+    env: serverEnvironment(environment),
+    encoding: 'utf8',
+  });
 }
 
 function portOf(child, log) {
