@@ -93,13 +93,16 @@ const runLength = ({ width, angle, count }: NotchRun): number => (count * width)
 const boardArea = ({ outline, sheet }: Design['boards'][number]): number =>
   2 * sum(outline.contours.map(contourArea)) + sheet.thickness * sum(outline.contours.map(contourLength));
 
+/** Minutes up to two hours, else hours. */
+const waitText = (minutes: number): string => (minutes <= 120 ? `${minutes} min` : `${Math.round(minutes / 6) / 10} h`);
+
 function orderOf(finish: FinishStock, { woods }: Design, panels: readonly LaidPanel[]): string[] {
   const used = panels.flatMap(({ strips, pieces }) => [
     ...strips.map(({ stock }) => stock.wood),
     ...pieces.map(({ shape }) => shape.stock.wood),
   ]);
   const porous = [...new Set(used)].filter((wood) => woodFigures(wood, woods)?.porous === true);
-  const wait = finish.recoat === null ? '' : `, ${finish.recoat} min between`;
+  const wait = finish.recoat === null ? '' : `, ${waitText(finish.recoat)} between`;
   return [
     'Mask every face that is still to be glued: frame joints, board, bands, bodies.',
     ...(porous.length > 0 ? [`Seal before any colour: ${porous.join(', ')} is open-pored.`] : []),

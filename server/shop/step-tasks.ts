@@ -1,5 +1,7 @@
 /** What is done in each step, a line a task, with the figures that the bench asks for next. */
 import { sum } from '../geometry/numbers.ts';
+import { boundsOf } from '../geometry/polygons.ts';
+import type { LaidPanel } from '../lattice/laid-panel.ts';
 import type { PlannedDesign } from './build-plan.ts';
 import { bandTasks } from './bands/band-tasks.ts';
 import { boardTasks } from './boards/board-tasks.ts';
@@ -90,9 +92,15 @@ function sawTasks({ design, panels }: PlannedDesign): string[] {
   return panels
     .filter(({ panel }) => panel.edge === 'sawn')
     .map(
-      ({ panel, quantity, taken, perimeterMm }) =>
-        `${panel.name}: ${quantity + taken} to saw, ${millimetres(perimeterMm)} mm round each${radius}; then sand to the line.`,
+      ({ panel, quantity, taken, perimeterMm, region }) =>
+        `${panel.name}: ${quantity + taken} to saw, ${sizeText(region)} finished, ${millimetres(perimeterMm)} mm round each${radius}; then sand to the line.`,
     );
+}
+
+/** Width and height over all. */
+function sizeText(region: LaidPanel['region']): string {
+  const { left, right, bottom, top } = boundsOf(region.flat());
+  return `${millimetres(right - left)} × ${millimetres(top - bottom)}`;
 }
 
 function mountTasks({

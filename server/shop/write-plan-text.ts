@@ -1,10 +1,10 @@
 /** The shop plan as plain text, to read at the bench: two sheets, step by step, then what the work weighs, takes and costs. */
 import type { ShopPlan } from './shop-plan.ts';
 import { halfDegrees, millimetres, section } from './text/figures-text.ts';
-import { notchLines, panelColumns, pieceColumns, spareLines, stripColumns } from './text/parts-text.ts';
+import { changeColumns, notchLines, panelColumns, pieceColumns, spareLines, stripColumns } from './text/parts-text.ts';
 import { bandsText, boardColumns, poursText } from './text/object-text.ts';
 import { stepsText } from './text/steps-text.ts';
-import { closingText, costText, kitText, massText, movementText, timeText } from './text/work-text.ts';
+import { closingText, costText, kitText, massText, movementLines, timeText } from './text/work-text.ts';
 import { textTable } from './text-table.ts';
 
 /** The whole plan; ends with a line break. */
@@ -21,6 +21,10 @@ export function writePlanText(plan: ShopPlan): string {
     ...section('Steps', stepsText(plan, 'to the lattice')),
     'SECOND SHEET: AFTER MEASURING',
     ...section('Infill pieces', textTable(pieceColumns, plan.pieces)),
+    ...section(
+      'Change of each length, mm, where pitch or face came out 0.1 mm larger',
+      textTable(changeColumns, plan.pieces),
+    ),
     ...section('Notches of lapped infill', lapped.map(notchLines).join('\n')),
     ...section('Steps', stepsText(plan, 'after measuring')),
     ...section('Bands', bandsText(plan)),
@@ -29,7 +33,7 @@ export function writePlanText(plan: ShopPlan): string {
     ...section('Spares', spareLines([...plan.strips, ...plan.pieces])),
     ...section('The class', kitText(plan)),
     ...section('Weight', massText(plan)),
-    ...section('From shop to wall', movementText(plan)),
+    ...section('From shop to wall', movementLines(plan).join('\n')),
     ...section('Time', timeText(plan)),
     ...section('Price', costText(plan)),
   ];

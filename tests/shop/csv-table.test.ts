@@ -40,8 +40,8 @@ test('pieces and notches of a panel made by hand', () => {
   const files = writePlanCsv(buildPlan(planned, 'tray.lap'));
   expect(Object.keys(files)).toEqual([...planCsvFiles]);
   expect(files['pieces.csv'].trimEnd().split('\r\n')).toEqual([
-    'mark,from,stock,face_mm,depth_mm,length_mm,left_edge_mm,right_edge_mm,end_1_left,end_1_right,end_2_left,end_2_right,notches,whole,trimmed,make,spare,total,panels',
-    'A&1,spoke arm,bass,3,10,20,17,17,45,45,90,90,0,2,2,4,1,5,tray <1> 4',
+    'mark,from,stock,face_mm,depth_mm,length_mm,left_edge_mm,right_edge_mm,end_1_left,end_1_right,end_2_left,end_2_right,notches,whole,trimmed,make,spare,total,panels,mm_per_0.1_mm_of_pitch,mm_per_0.1_mm_of_face',
+    'A&1,spoke arm,bass,3,10,20,17,17,45,45,90,90,0,2,2,4,1,5,tray <1> 4,,',
   ]);
   expect(files['notches.csv']).toBe(
     'mark,at_mm,width_mm,run_mm,angle,depth_mm,from\r\nS1,36,3.05,3.05,90,5,above\r\nS2,26,3.05,3.05,90,5,below\r\n',

@@ -47,7 +47,7 @@ describe('what it takes', () => {
     const order = planOf([panel], { work: workOf({ finish: oil }) }).finish?.order ?? [];
     expect(order[0]).toContain('Mask every face that is still to be glued');
     expect(order[1]).toContain('white_ash is open-pored');
-    expect(order.join(' ')).toContain('240 min between');
+    expect(order.join(' ')).toContain('4 h between');
     const { cautions } = planOf([panel], { work: workOf({ finish: oil }) });
     expect(cautions.find(({ step }) => step === 'finish')?.text).toMatch(/rags .* data sheet/);
   });

@@ -1,5 +1,6 @@
 /** The finished object: whether it closes and moves, what it weighs, how it hangs, how it is finished. */
 import type { PlanMassPart, PlanSpan } from '../../shop/object-sections.ts';
+import { movementLines } from '../../shop/text/work-text.ts';
 import { paragraph, space, stacked } from './blocks.ts';
 import { remarks } from './remarks.ts';
 import { asPart, type FlowPart } from './flow.ts';
@@ -19,18 +20,14 @@ function told(title: string, lines: readonly string[], context: PrintContext): F
 }
 
 export function closingParts(context: PrintContext): FlowPart[] {
-  const { fit, movement } = context.plan;
+  const { fit } = context.plan;
   return [
     ...told(
       'Does it close?',
       fit.map(({ text }) => text),
       context,
     ),
-    ...told(
-      'What moves',
-      movement.map(({ text }) => text),
-      context,
-    ),
+    ...told('What moves', movementLines(context.plan), context),
   ];
 }
 

@@ -1,8 +1,9 @@
-/** Each panel as large as a page allows, with the marks of its strips and pieces. */
+/** Each panel and each blank as large as a page allows, with the marks of its strips and pieces. */
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
 import { drawPanel } from '../draw-panel.ts';
 import type { Drawing } from '../drawing.ts';
-import type { Look, PageItem, PathStep, TextItem } from '../page/page-model.ts';
+import { textAt } from '../sheet/sheet-lines.ts';
+import type { Facts, Look, PageItem, PathStep, TextItem } from '../page/page-model.ts';
 import { ringSteps } from '../page/path-steps.ts';
 import { placedRings } from '../placed-rings.ts';
 import { commonestMark, markTexts } from '../svg-marks.ts';
@@ -12,15 +13,36 @@ import { letterSizes, type PrintContext } from './print-context.ts';
 /** Room around the panel for the marks at the strips' ends, paper mm. */
 const marksRoom = 9;
 const stripMark = 2.5;
+const placeName = 5;
 const smallestMark = 1.2;
 
 export function panelPicture(laid: LaidPanel, height: number, context: PrintContext): Block {
-  const { drawn, width, typefaces } = context;
+  const { drawn } = context;
   const drawing = drawPanel(laid, drawn, drawn.design.title);
+  return picture(drawing, { panel: laid.panel.name }, captionLines(drawing, laid), height, context);
+}
+
+/** A blank with its cut-outs: their saw lines, and their names over the marks of strips and infill. */
+export function blankPicture(
+  drawing: Drawing,
+  caption: readonly string[],
+  height: number,
+  context: PrintContext,
+): Block {
+  const common = commonestMark(drawing);
+  const lines = [...caption, ...(common === null ? [] : [`Infill pieces without a mark are ${common}.`])];
+  return picture(drawing, { blank: drawing.name }, lines, height, context);
+}
+
+function picture(
+  drawing: Drawing,
+  facts: Facts,
+  caption: readonly string[],
+  height: number,
+  { width, typefaces }: PrintContext,
+): Block {
   const { left, right, bottom, top } = drawing.bounds;
-  const text = stacked(
-    captionLines(drawing, laid).map((line) => paragraph(line, { size: letterSizes.text }, width, typefaces)),
-  );
+  const text = stacked(caption.map((line) => paragraph(line, { size: letterSizes.text }, width, typefaces)));
   const scale = Math.min(
     1,
     (width - 2 * marksRoom) / (right - left),
@@ -28,10 +50,12 @@ export function panelPicture(laid: LaidPanel, height: number, context: PrintCont
   );
   const start = { x: (width - (right - left) * scale) / 2 - left * scale, y: marksRoom + top * scale };
   const place = (item: PageItem): PageItem => scaled(item, scale, start);
-  const picture = [...layers(drawing), ...sizedMarks(markTexts(drawing), scale)].map(place);
-  const items: PageItem[] = [
-    { kind: 'group', name: 'picture', facts: { panel: laid.panel.name }, items: picture, clip: null },
-  ];
+  const names = drawing.texts.map(({ x, y, text: name }) =>
+    textAt(name, { x, y: -y }, { size: placeName / scale, anchor: 'middle', look: 'strong halo' }),
+  );
+  const marks = sizedMarks(markTexts({ ...drawing, texts: [] }), scale);
+  const shown = [...layers(drawing), ...marks, ...names].map(place);
+  const items: PageItem[] = [{ kind: 'group', name: 'picture', facts, items: shown, clip: null }];
   return stacked([blockOf((top - bottom) * scale + 2 * marksRoom, items), text]);
 }
 
@@ -49,6 +73,7 @@ const looks: Readonly<Record<string, Look>> = {
   piece: { fill: '#e6e6e6', stroke: '#000000', width: 0.12, dash: [] },
   trimmed: { fill: '#ffffff', stroke: '#000000', width: 0.12, dash: [0.7, 0.5] },
   outline: { fill: null, stroke: '#000000', width: 0.5, dash: [] },
+  note: { fill: null, stroke: '#000000', width: 0.9, dash: [] },
 };
 
 /** In the drawing's coordinates with y turned down. */

@@ -1,5 +1,6 @@
 /** Time and money: each line as planned, and beside it an empty field for what it came to. */
 import type { PlanCostLine, PlanLabour } from '../../shop/work-sections.ts';
+import { counted } from '../../shop/task-words.ts';
 import { minutesText } from './cover.ts';
 import type { FlowPart } from './flow.ts';
 import { remarks } from './remarks.ts';
@@ -16,7 +17,9 @@ export function priceParts(context: PrintContext): FlowPart[] {
   const { plan, width, typefaces } = context;
   const { cost, labour } = plan;
   const elapsed =
-    labour.elapsedDays === null ? '' : `; ${labour.elapsedDays} working days of ${labour.hoursPerDay} h with the waits`;
+    labour.elapsedDays === null
+      ? ''
+      : `; ${counted(labour.elapsedDays, 'working day')} of ${labour.hoursPerDay} h with the waits`;
   return [
     ...(labour.lines.length === 0
       ? []

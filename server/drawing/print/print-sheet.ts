@@ -16,7 +16,9 @@ import type { PrintContext } from './print-context.ts';
 import { recordParts } from './record-card.ts';
 import { buyingParts } from './buying-parts.ts';
 import { kitSections } from './kit-parts.ts';
-import { frameParts } from './frame-parts.ts';
+import { stepTables } from './step-tables.ts';
+import { blankSections } from './blank-parts.ts';
+import { sensitivityParts } from './sensitivity-parts.ts';
 import { stepOfStock } from '../../shop/stock/stock-step.ts';
 import { closingParts, objectParts } from './object-parts.ts';
 import { priceParts } from './price-parts.ts';
@@ -57,7 +59,7 @@ function sections(context: PrintContext, height: number): Section[] {
   const stepsOf = (sheet: string): FlowPart[] =>
     plan.steps
       .filter((step) => step.sheet === sheet)
-      .flatMap((step) => [...stepParts(step, context), ...(step.title === 'frame' ? frameParts(context) : [])]);
+      .flatMap((step) => stepParts(step, stepTables(step.title, context), context));
   return [
     { title: 'Shop sheet', sheet: 1, parts: coverParts(context) },
     ...drawn.panels.map((laid): Section => ({
@@ -65,6 +67,7 @@ function sections(context: PrintContext, height: number): Section[] {
       sheet: 1,
       parts: panelParts(laid, height, context),
     })),
+    ...blankSections(height, context),
     {
       title: 'Buy and mill',
       sheet: 1,
@@ -91,6 +94,7 @@ function sections(context: PrintContext, height: number): Section[] {
       ),
     },
     { title: 'Record card', sheet: 1, parts: [...recordParts(context), ...closingParts(context)] },
+    { title: 'Record card, what measuring changes', sheet: 2, parts: sensitivityParts(context) },
     { title: 'Steps', sheet: 2, parts: stepsOf('after measuring') },
     ...stickSections(context),
     {

@@ -12,8 +12,8 @@ import { printTable, type PrintColumn } from './table.ts';
 
 const boxSize = 4.4;
 
-/** The parts of one step, from its heading to its gate. */
-export function stepParts(step: PlanStep, context: PrintContext): FlowPart[] {
+/** The parts of one step, from its heading to its gate; `own` are tables of what is made in it. */
+export function stepParts(step: PlanStep, own: readonly FlowPart[], context: PrintContext): FlowPart[] {
   const { plan, width, typefaces } = context;
   const settings = plan.settings.filter(({ order }) => step.settings.includes(order));
   const notching = settings.filter((setting) => setting.notching !== null);
@@ -32,8 +32,9 @@ export function stepParts(step: PlanStep, context: PrintContext): FlowPart[] {
   const isLast = (index: number): boolean => index === tables.length - 1;
   return [
     ...lines.map((block, index) =>
-      asPart({ ...block, keepsWithNext: index < lines.length - 1 || tables.length > 0 || gate !== null }),
+      asPart({ ...block, keepsWithNext: index < lines.length - 1 || own.length + tables.length > 0 || gate !== null }),
     ),
+    ...own,
     ...tables.map(({ columns, rows }, index) =>
       printTable(
         { text: `${step.order}  ${step.title}`, atStart: false },
@@ -82,7 +83,7 @@ function ticked(block: Block): Block {
   ]);
 }
 
-function gateBlock(gate: string, { width, typefaces }: PrintContext): Block {
+export function gateBlock(gate: string, { width, typefaces }: Pick<PrintContext, 'width' | 'typefaces'>): Block {
   const text = paragraph(`Gate: ${gate}`, { size: letterSizes.figure, look: 'strong' }, width - 9, typefaces);
   const inner = indented(text, 8);
   return stacked([

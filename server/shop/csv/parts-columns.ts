@@ -1,7 +1,7 @@
 /** Columns for panels, cells, strips, pieces and notches. */
 import type { PlanNotch, PlanPanel, PlanPiece, PlanPieceEnd, PlanStrip } from '../shop-plan.ts';
 import type { Column } from '../text-table.ts';
-import { figure, text } from './csv-columns.ts';
+import { figure, optionalFigure, text } from './csv-columns.ts';
 
 type Quantities = Pick<PlanStrip, 'make' | 'spare' | 'total' | 'panels'>;
 
@@ -32,6 +32,12 @@ const quantityColumns: readonly Column<Quantities>[] = [
   text('panels', (item) => perPanel(item.panels)),
 ];
 
+/** Empty where a small change of the lattice makes another piece. */
+const changeColumns: readonly Column<Pick<PlanStrip, 'perTenth'>>[] = [
+  optionalFigure('mm_per_0.1_mm_of_pitch', ({ perTenth }) => perTenth?.pitchMm ?? null),
+  optionalFigure('mm_per_0.1_mm_of_face', ({ perTenth }) => perTenth?.faceMm ?? null),
+];
+
 export const stripColumns: readonly Column<PlanStrip>[] = [
   text('mark', (strip) => strip.mark),
   text('grid', (strip) => strip.grid),
@@ -43,6 +49,7 @@ export const stripColumns: readonly Column<PlanStrip>[] = [
   text('hand', (strip) => strip.hand ?? ''),
   figure('notches', (strip) => strip.notches.length),
   ...quantityColumns,
+  ...changeColumns,
 ];
 
 export const pieceColumns: readonly Column<PlanPiece>[] = [
@@ -60,6 +67,7 @@ export const pieceColumns: readonly Column<PlanPiece>[] = [
   figure('whole', (piece) => piece.whole),
   figure('trimmed', (piece) => piece.trimmed),
   ...quantityColumns,
+  ...changeColumns,
 ];
 
 export const notchColumns: readonly Column<PlanNotch & { mark: string }>[] = [

@@ -8,6 +8,13 @@ export const keyMillimetres = (value: number): string => (Math.round(value * 20)
 /** Empty where there is none. */
 export const optional = (length: number | null): string => (length === null ? '' : millimetres(length));
 
+/** A change by a tenth of a millimetre elsewhere, to 0.01 mm and with its sign; a dash where it is not known. */
+export function tenthText(change: number | null): string {
+  if (change === null) return '–';
+  const text = Math.abs(change).toFixed(2);
+  return text === '0.00' ? text : `${change < 0 ? '−' : '+'}${text}`;
+}
+
 export function halfDegrees(angle: number): string {
   return String(Math.round(angle * 2) / 2);
 }

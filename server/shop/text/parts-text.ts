@@ -2,7 +2,7 @@
 import { sameLength } from '../../geometry/tolerance.ts';
 import type { PlanNotch, PlanPanel, PlanPiece, PlanPieceEnd, PlanStrip } from '../shop-plan.ts';
 import type { Column } from '../text-table.ts';
-import { halfDegrees, millimetres } from './figures-text.ts';
+import { halfDegrees, millimetres, tenthText } from './figures-text.ts';
 
 export const panelColumns: readonly Column<PlanPanel>[] = [
   { title: 'panel', cell: (panel) => panel.name },
@@ -45,6 +45,15 @@ export const pieceColumns: readonly Column<PlanPiece>[] = [
   { title: 'spare', right: true, cell: (piece) => String(piece.spare) },
   { title: 'cut', right: true, cell: (piece) => String(piece.total) },
   { title: 'for', cell: panelList },
+];
+
+/** How each length follows pitch and face of the lattice as it came out. */
+export const changeColumns: readonly Column<PlanStrip | PlanPiece>[] = [
+  { title: 'mark', cell: ({ mark }) => mark },
+  { title: 'length', right: true, cell: ({ lengthMm }) => millimetres(lengthMm) },
+  { title: 'pitch + 0.1', right: true, cell: ({ perTenth }) => tenthText(perTenth?.pitchMm ?? null) },
+  { title: 'face + 0.1', right: true, cell: ({ perTenth }) => tenthText(perTenth?.faceMm ?? null) },
+  { title: 'new length', cell: () => '________' },
 ];
 
 function sectionOf(item: { face: number; depth: number }): string {

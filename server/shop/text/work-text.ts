@@ -7,10 +7,11 @@ import type { PlanCost, PlanCostLine, PlanKit, PlanStep } from '../work-sections
 
 export const closingText = ({ fit }: ShopPlan): string => fit.map(({ text }) => text).join('\n');
 
-export const movementText = ({ movement }: ShopPlan): string =>
-  movement
-    .map(({ what, stock, wood, sizeMm, text }) => `${what} of ${stock} (${wood}), ${sizeMm.toFixed(1)} mm, ${text}`)
-    .join('\n');
+/** One line a size. */
+export const movementLines = ({ movement }: Pick<ShopPlan, 'movement'>): string[] =>
+  movement.map(
+    ({ what, stock, wood, sizeMm, text }) => `${what} of ${stock} (${wood}), ${sizeMm.toFixed(1)} mm, ${text}`,
+  );
 
 const grams = (mass: number | null): string => (mass === null ? 'not known' : mass.toFixed(0));
 

@@ -1,0 +1,34 @@
+/** How each infill length follows the lattice as it came out: figures to work with by hand, and fields for the answer. */
+import { tenthText } from '../../shop/text/figures-text.ts';
+import type { PlanPiece } from '../../shop/shop-plan.ts';
+import type { FlowPart } from './flow.ts';
+import type { PrintContext } from './print-context.ts';
+import { remarks } from './remarks.ts';
+import { printTable, type PrintColumn } from './table.ts';
+
+/** Nothing where there is no infill. */
+export function sensitivityParts(context: PrintContext): FlowPart[] {
+  const { plan, width, typefaces, figure } = context;
+  if (plan.pieces.length === 0) return [];
+  const columns: PrintColumn<PlanPiece>[] = [
+    { title: 'mark', strong: true, cell: ({ mark }) => mark },
+    { title: 'length here', align: 'right', strong: true, cell: ({ lengthMm }) => figure(lengthMm) },
+    { title: 'pitch + 0.1 mm', align: 'right', cell: ({ perTenth }) => tenthText(perTenth?.pitchMm ?? null) },
+    { title: 'face + 0.1 mm', align: 'right', cell: ({ perTenth }) => tenthText(perTenth?.faceMm ?? null) },
+    { title: 'pitch measured', blank: true },
+    { title: 'face measured', blank: true },
+    { title: 'new length', blank: true },
+  ];
+  return [
+    ...remarks(
+      [
+        'These lengths hold for the pitch and face at the foot of the page. Ten cells measured, divided by ten, are the pitch. For every 0.1 mm that pitch or face came out larger, add the figure of its column, for smaller take it off; better, write both into the file and print sheet 2 again.',
+        ...(plan.pieces.some(({ perTenth }) => perTenth === null)
+          ? ['Where no figure stands the piece is fitted to its place: measure it there.']
+          : []),
+      ],
+      context,
+    ),
+    printTable('Change of each length, mm', columns, plan.pieces, width, typefaces),
+  ];
+}
