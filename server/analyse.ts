@@ -43,16 +43,26 @@ export interface Analysis {
 }
 
 /** Analyses a text that stands at `place`, from where the files it uses are read. */
-export function analyse(text: string, place: SourcePlace = nowhere): Analysis {
+export const analyse = (text: string, place: SourcePlace = nowhere): Analysis => lastOf(analyseByStages(text, place));
+
+/** The analysis in stages, each told in words before it is done: who has no more use for it leaves the rest undone. */
+export function* analyseByStages(text: string, place: SourcePlace = nowhere): Generator<string, Analysis> {
+  yield 'reading';
   const files = loadFiles(text, place);
   const { tree } = files[0].parsed;
   const { design, names, problems: designProblems } = buildFiles(files);
-  const laid = design.panels.map((panel) => layOutPanel(panel, panelQuantity(design, panel)));
+  const laid: ReturnType<typeof layOutPanel>[] = [];
+  for (const panel of design.panels) {
+    yield `laying out panel ${panel.name}`;
+    laid.push(layOutPanel(panel, panelQuantity(design, panel)));
+  }
+  if (design.blanks.length > 0) yield 'packing blanks';
   const nested = nestBlanks(design);
   const panels = withBlanks(
     laid.flatMap((result) => (result.panel ? [result.panel] : [])),
     nested.blanks,
   );
+  yield 'checking';
   const latticeProblems = [
     ...laid.flatMap((result) => result.problems),
     ...stripProblems(panels),
@@ -64,6 +74,7 @@ export function analyse(text: string, place: SourcePlace = nowhere): Analysis {
     ...unknownWoods(names),
   ];
   const problems = inOrderOfPlace([...designProblems, ...problemsHere(latticeProblems, design.panels, files[0])]);
+  yield 'marking pieces';
   return {
     text,
     revision: textFingerprint(files.flatMap(textsOf).join('\0')),
@@ -77,6 +88,13 @@ export function analyse(text: string, place: SourcePlace = nowhere): Analysis {
     problems,
     incomplete: problems.some((problem) => problem.severity === 'error'),
   };
+}
+
+/** What the stages lead to. */
+export function lastOf<Result>(stages: Generator<unknown, Result>): Result {
+  let stage = stages.next();
+  while (stage.done !== true) stage = stages.next();
+  return stage.value;
 }
 
 /** All that a file says: its own text, and those of the drawings it takes outlines from. */

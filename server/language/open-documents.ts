@@ -1,7 +1,7 @@
-/** The texts open in the editor, each analysed at most once a version: only the latest version is ever analysed. */
+/** The texts open in the editor, each analysed at most once a version: a newer version leaves what is left of an older one undone. */
 import type { SourceRange } from '../../grammar/source-range.ts';
 import { lineStartsOf, rangeInFile } from '../../grammar/source-range.ts';
-import type { Analysis } from '../analyse.ts';
+import { type Analysis, lastOf } from '../analyse.ts';
 import { fileAt, type SourceFiles, type SourcePlace } from '../design/source-file.ts';
 import { plainAddress, WorkspaceFiles } from './workspace-files.ts';
 
@@ -33,18 +33,24 @@ export interface PlacedText {
   readonly place: SourcePlace;
 }
 
-export type Engine = (text: string, place: SourcePlace) => Analysis;
+/** Analyses a text in stages, each told in words before it is done. */
+export type Engine = (text: string, place: SourcePlace) => Generator<string, Analysis>;
 
 interface Entry {
   readonly uri: string;
   version: number;
   text: string;
   analysed: AnalysedDocument | null;
+  /** The stages of its version that are still to come, null where none was begun. */
+  running: ReturnType<Engine> | null;
   /** True when a file it uses has changed since it was analysed. */
   isStale: boolean;
   /** Addresses of the files that the last analysis asked for. */
   asked: ReadonlySet<string>;
 }
+
+/** Whether what was found is of an earlier version, or of other files. */
+const isBehind = ({ isStale, analysed, version }: Entry): boolean => isStale || analysed?.version !== version;
 
 export class OpenDocuments {
   readonly workspace = new WorkspaceFiles((address) => this.entries.get(address)?.text ?? null);
@@ -59,9 +65,10 @@ export class OpenDocuments {
   /** Takes a new version, unread until somebody asks for it. */
   put(uri: string, version: number, text: string): void {
     const entry = this.entries.get(plainAddress(uri));
-    if (entry) Object.assign(entry, { version, text });
+    if (entry) Object.assign(entry, { version, text, running: null });
     else {
-      this.entries.set(plainAddress(uri), { uri, version, text, analysed: null, isStale: false, asked: new Set() });
+      const unread = { analysed: null, running: null, isStale: false, asked: new Set<string>() };
+      this.entries.set(plainAddress(uri), { uri, version, text, ...unread });
     }
   }
 
@@ -73,7 +80,7 @@ export class OpenDocuments {
   fileChanged(uri: string): string[] {
     const address = plainAddress(uri);
     const users = [...this.entries.values()].filter(({ asked }) => asked.has(address));
-    for (const user of users) user.isStale = true;
+    for (const user of users) Object.assign(user, { isStale: true, running: null });
     return users.map((user) => user.uri);
   }
 
@@ -81,19 +88,33 @@ export class OpenDocuments {
   latest(uri: string): AnalysedDocument | null {
     const entry = this.entries.get(plainAddress(uri));
     if (!entry) return null;
-    if (entry.isStale || entry.analysed?.version !== entry.version) entry.analysed = this.read(entry);
+    if (isBehind(entry)) entry.analysed = this.analysedAs(entry, lastOf(this.stagesOf(entry)));
     return entry.analysed;
   }
 
-  private read(entry: Entry): AnalysedDocument {
-    const { uri, version, text, analysed } = entry;
+  /** Does the next stage of the latest version, and tells what comes after it; null when there is nothing left to do. */
+  advance(uri: string): string | null {
+    const entry = this.entries.get(plainAddress(uri));
+    if (!entry || !isBehind(entry)) return null;
+    const stage = this.stagesOf(entry).next();
+    if (stage.done !== true) return stage.value;
+    entry.analysed = this.analysedAs(entry, stage.value);
+    return null;
+  }
+
+  /** The stages that are left of the analysis, begun now if it was not yet. */
+  private stagesOf(entry: Entry): ReturnType<Engine> {
+    if (entry.running) return entry.running;
     const asked = new Set<string>();
+    const place = this.workspace.placeOf(entry.uri, (address) => asked.add(address));
     entry.asked = asked;
-    entry.isStale = false;
-    const analysis = this.analyse(
-      text,
-      this.workspace.placeOf(uri, (address) => asked.add(address)),
-    );
+    entry.running = this.analyse(entry.text, place);
+    return entry.running;
+  }
+
+  private analysedAs(entry: Entry, analysis: Analysis): AnalysedDocument {
+    const { uri, version, text, analysed } = entry;
+    Object.assign(entry, { running: null, isStale: false });
     const lastSound = analysis.incomplete ? (analysed?.lastSound ?? null) : analysis;
     const locate = this.locator(uri, analysis.files);
     return { uri, version, text, lineStarts: lineStartsOf(text), analysis, lastSound, locate };

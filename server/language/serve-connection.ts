@@ -9,7 +9,8 @@ import {
   TextDocumentSyncKind,
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import { analyse } from '../analyse.ts';
+import { analyseByStages } from '../analyse.ts';
+import { AnalysisRounds } from './announce-analyses.ts';
 import { libraryAt, libraryText } from '../design/built-in-libraries.ts';
 import { tokenModifiers, tokenTypes } from './features/semantic-tokens.ts';
 import { answerComparisons } from './answer-comparisons.ts';
@@ -27,9 +28,6 @@ import {
 } from './preview-messages.ts';
 import { StickPlans } from './stick-plans.ts';
 import { diagnosticOf } from './to-protocol.ts';
-
-/** Typing rests this long, in milliseconds, before a text is analysed unasked; a question analyses at once. */
-const restBeforeAnalysis = 30;
 
 const initializeResult: InitializeResult = {
   serverInfo: { name: 'halflap' },
@@ -58,37 +56,29 @@ const initializeResult: InitializeResult = {
 };
 
 /** Serves `connection` until it closes. A failure is logged and answered with null; it never ends the server. */
-export function serveConnection(connection: Connection, engine: Engine = analyse): void {
+export function serveConnection(connection: Connection, engine: Engine = analyseByStages): void {
   const texts = new TextDocuments(TextDocument);
   const documents = new OpenDocuments(engine);
-  const stickPlans = new StickPlans((uri, doing) => {
+  const progress = (uri: string, doing: string | null): void => {
     void connection.sendNotification(progressNotification, { uri, doing } satisfies ProgressNotice);
-  });
-  const resting = new Map<string, NodeJS.Timeout>();
+  };
+  const stickPlans = new StickPlans(progress);
   let canWatch = false;
   let canRefreshLenses = false;
 
-  function announce(uri: string): void {
-    resting.delete(uri);
-    try {
-      const document = documents.latest(uri);
-      if (!document) return;
-      const { version, analysis } = document;
+  const rounds = new AnalysisRounds(documents, {
+    analysed(document) {
+      const { uri, version, analysis } = document;
       const diagnostics = analysis.problems.map((problem) => diagnosticOf(document, problem));
       void connection.sendDiagnostics({ uri, version, diagnostics });
       void connection.sendNotification(analysedNotification, { uri, version } satisfies AnalysedNotice);
-    } catch (error) {
-      connection.console.error(`Analysis of ${uri} failed: ${describe(error)}`);
-    }
-  }
-
-  function announceSoon(uri: string): void {
-    clearTimeout(resting.get(uri));
-    resting.set(uri, setTimeout(announce, restBeforeAnalysis, uri));
-  }
+    },
+    progress,
+    failed: (uri, error) => connection.console.error(`Analysis of ${uri} failed: ${describe(error)}`),
+  });
 
   /** The file at `uri` is not what it was: open texts that use it are analysed anew. */
-  const fileChanged = (uri: string): void => documents.fileChanged(uri).forEach(announceSoon);
+  const fileChanged = (uri: string): void => documents.fileChanged(uri).forEach((user) => rounds.beginSoon(user));
 
   connection.onInitialize(({ workspaceFolders, capabilities }) => {
     documents.workspace.openFolders(workspaceFolders?.map(({ uri }) => uri) ?? []);
@@ -107,19 +97,21 @@ export function serveConnection(connection: Connection, engine: Engine = analyse
   texts.onDidChangeContent(({ document }) => {
     const { uri } = document;
     documents.put(uri, document.version, document.getText());
-    announceSoon(uri);
+    rounds.beginSoon(uri);
     fileChanged(uri);
   });
   texts.onDidClose(({ document }) => {
     const { uri } = document;
-    clearTimeout(resting.get(uri));
-    resting.delete(uri);
+    rounds.stop(uri);
     documents.close(uri);
     fileChanged(uri);
     stickPlans.close(uri);
     void connection.sendDiagnostics({ uri, diagnostics: [] });
   });
-  connection.onNotification(stopNotification, ({ uri }: StopNotice) => stickPlans.stop(uri));
+  connection.onNotification(stopNotification, ({ uri }: StopNotice) => {
+    rounds.stop(uri);
+    stickPlans.stop(uri);
+  });
   const report = (question: string, error: unknown): void => {
     connection.console.error(`${question} failed: ${describe(error)}`);
   };

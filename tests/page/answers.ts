@@ -1,7 +1,7 @@
 /** What the language server would answer the page, for designs kept beside the cases: samples may change, pictures stay. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { analyse } from '../../server/analyse.ts';
+import { analyseByStages } from '../../server/analyse.ts';
 import { cuttingPlans } from '../../server/language/cutting-plans.ts';
 import { previewOf } from '../../server/language/features/preview.ts';
 import { OpenDocuments } from '../../server/language/open-documents.ts';
@@ -12,7 +12,7 @@ export const designText = (root: string, name: string): string =>
 
 /** The answer after the texts given, one version after the other. */
 export async function answerFor(texts: readonly string[], view: string | null): Promise<DrawingAnswer> {
-  const documents = new OpenDocuments(analyse);
+  const documents = new OpenDocuments(analyseByStages);
   const uri = 'file:///design.lap';
   let answer: DrawingAnswer | null = null;
   for (const [version, text] of texts.entries()) {

@@ -9,7 +9,7 @@ import {
   StreamMessageWriter,
 } from 'vscode-languageserver/node';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { analyse } from '../../server/analyse.ts';
+import { analyseByStages } from '../../server/analyse.ts';
 import { serveConnection } from '../../server/language/serve-connection.ts';
 import { disc } from './disc.ts';
 import { positionOf } from './places.ts';
@@ -24,7 +24,7 @@ beforeAll(async () => {
   const server = createConnection(new StreamMessageReader(toServer), new StreamMessageWriter(toEditor));
   serveConnection(server, (text) => {
     if (text.includes('# fail')) throw new Error('the engine broke');
-    return analyse(text);
+    return analyseByStages(text);
   });
   editor = createMessageConnection(new StreamMessageReader(toEditor), new StreamMessageWriter(toServer));
   editor.onNotification('window/logMessage', ({ message }: { message: string }) => {

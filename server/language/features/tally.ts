@@ -27,10 +27,13 @@ export function panelTally(laid: LaidPanel): PanelTally {
   };
 }
 
-/** Over all panels and their copies, the pieces that `belongs` picks. */
+/** Panels and blanks in all their copies; of a panel that is sawn from blanks none is made itself. */
+const allMade = ({ panels, blanks }: Analysis): LaidPanel[] => [...panels, ...blanks.flatMap(({ laid }) => laid)];
+
+/** Over all that is made, the pieces that `belongs` picks. */
 export function tallyPieces(analysis: Analysis, belongs: (group: PieceGroup) => boolean): InfillTally {
   return infillTally(
-    analysis.panels.flatMap((laid) => laid.pieces.filter(belongs).map((group) => ({ group, copies: laid.quantity }))),
+    allMade(analysis).flatMap((laid) => laid.pieces.filter(belongs).map((group) => ({ group, copies: laid.quantity }))),
   );
 }
 
@@ -42,12 +45,12 @@ function infillTally(counts: readonly { readonly group: PieceGroup; readonly cop
   return { make: whole + trimmed, whole, trimmed };
 }
 
-/** Strips over all panels and their copies: how many, and their lengths added up in mm. */
+/** Strips over all that is made: how many, and their lengths added up in mm. */
 export function tallyStrips(
   analysis: Analysis,
   belongs: (group: StripGroup) => boolean,
 ): { count: number; run: number } {
-  const counts = analysis.panels.flatMap((laid) =>
+  const counts = allMade(analysis).flatMap((laid) =>
     laid.strips
       .filter(belongs)
       .map((group) => ({ count: group.placements.length * laid.quantity, length: group.length })),
