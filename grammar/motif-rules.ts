@@ -9,6 +9,7 @@ import type {
   EveryClause,
   Expression,
   FitOrderProperty,
+  HingeProperty,
   MirroredClause,
   Name,
   NodeProperty,
@@ -175,6 +176,20 @@ export class MotifRules extends PlaceRules {
       const end = last?.key?.range ?? last?.name.range ?? rangeOf(word);
       return { kind: 'fit_order', keyword: rangeOf(word), roles, range: spanOf(rangeOf(word), end) };
     });
+  });
+
+  public hinge = this.RULE('hinge', (): HingeProperty => {
+    const word = this.CONSUME(keyword.hinge);
+    const first = this.SUBRULE(this.name, { ARGS: ['the name of a piece'] });
+    this.CONSUME(Comma);
+    const second = this.SUBRULE2(this.name, { ARGS: ['the name of the piece folded from it'] });
+    return this.ACTION(() => ({
+      kind: 'hinge',
+      keyword: rangeOf(word),
+      first,
+      second,
+      range: spanOf(rangeOf(word), second.range),
+    }));
   });
 
   public partFill = this.RULE('partFill', (): PartFillProperty => {

@@ -49,6 +49,7 @@ export const problemCatalogue = {
   dividerDoesNotCross: entry('LAP0508', 'error'),
   impossibleLap: entry('LAP0509', 'error'),
   pieceTooShort: entry('LAP0510', 'warning'),
+  hingeDoesNotFold: entry('LAP0511', 'error'),
   outlineNotClosed: entry('LAP0601', 'error'),
   outlineCrossesItself: entry('LAP0602', 'error'),
   impossibleArc: entry('LAP0603', 'error'),

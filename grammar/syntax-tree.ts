@@ -256,8 +256,15 @@ export interface PartFillProperty extends Phrase {
   readonly tips: readonly TipProperty[];
 }
 
+/** `hinge arm, arm`: pieces that come in pairs out of one length. */
+export interface HingeProperty extends Phrase {
+  readonly kind: 'hinge';
+  readonly first: Name;
+  readonly second: Name;
+}
+
 export type MotifProperty =
-  NodeProperty | DividerProperty | PieceProperty | FitOrderProperty | PartFillProperty | TipProperty;
+  NodeProperty | DividerProperty | PieceProperty | FitOrderProperty | HingeProperty | PartFillProperty | TipProperty;
 
 export interface MotifDeclaration extends Block<MotifProperty> {
   readonly kind: 'motif';

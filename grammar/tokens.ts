@@ -57,6 +57,7 @@ export const knownWords = {
   divider: property('A strip across an opening that splits it.'),
   piece: property('A straight infill piece between two nodes.'),
   fit_order: property('Order in which pieces are fitted, the key last.'),
+  hinge: property('Two pieces cut as one length, scored and folded.'),
   fill: property('Puts a motif into openings or parts.'),
   tip: property('A declared bevel for the ends at a node.'),
 

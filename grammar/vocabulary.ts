@@ -163,6 +163,7 @@ export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
     divider: { rule: 'divider', example: 'divider diagonal from corner 1 to corner 3', names: true },
     piece: { rule: 'piece', example: 'piece arm from corner to hub, every corner', names: true },
     fit_order: { rule: 'fitOrder', example: 'fit_order arm, arm, arm key 0.1' },
+    hinge: { rule: 'hinge', example: 'hinge arm, arm' },
     fill: { rule: 'partFill', example: 'fill halves with hemp', opens: { block: 'tips', required: false } },
     tip,
   },

@@ -130,7 +130,7 @@ export function pieceFrom(role: string, from: NodeReference, to: NodeReference):
 }
 
 export function motifOf(name: string, shape: CellShape, more: Partial<Motif>): Motif {
-  return { ...named(name), shape, pieces: [], dividers: [], fills: [], tips: [], fitOrder: [], ...more };
+  return { ...named(name), shape, pieces: [], dividers: [], fills: [], tips: [], hinges: [], fitOrder: [], ...more };
 }
 
 /** Three arms from the corners of a triangle to its incentre. */

@@ -40,6 +40,7 @@ const motif: Motif = {
   dividers: [],
   fills: [],
   tips: [],
+  hinges: [],
   fitOrder: [],
 };
 const outline: Outline = { ...named('box'), contours: [] };
@@ -134,12 +135,14 @@ export const handMadePanel: LaidPanel = {
   filledCells: () => [],
   strips,
   pieces,
+  hinges: [],
   slivers: [],
 };
 
 const inPanel = <Group>(group: Group) => ({ panel: handMadePanel, group });
 
 export const handMadeKinds: MarkedKinds = {
+  hinges: [],
   pieces: [{ mark: 'A&1', shape, groups: pieces.map(inPanel), whole: 2, trimmed: 2, make: 4, spare: 1, total: 5 }],
   strips: [
     { mark: 'S1', groups: [inPanel(strips[0])], make: 2, spare: 1, total: 3 },

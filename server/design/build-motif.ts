@@ -1,12 +1,18 @@
 /** Motifs of the design, with the motifs that fill their parts. */
 import { problemAt } from '../../grammar/problem-catalogue.ts';
 import type { Problem } from '../../grammar/problem.ts';
-import type { FitOrderProperty, MotifDeclaration, Name, PartFillProperty } from '../../grammar/syntax-tree.ts';
+import type {
+  FitOrderProperty,
+  HingeProperty,
+  MotifDeclaration,
+  Name,
+  PartFillProperty,
+} from '../../grammar/syntax-tree.ts';
 import { buildDivider, buildPieces, checkAbove } from './build-pieces.ts';
 import { cornersOf, placeReader } from './build-place.ts';
 import { buildTips } from './build-tips.ts';
 import type { DesignContext } from './design-context.ts';
-import type { CellShape, Motif, PartFill } from './design-model.ts';
+import type { CellShape, Hinge, Motif, PartFill } from './design-model.ts';
 import { reportRepeated } from './pick-properties.ts';
 import { readLength } from './read-values.ts';
 
@@ -15,7 +21,7 @@ export type FindMotif = (name: Name) => Motif | null;
 
 /** The motif a declaration describes. Pieces and fills that are broken are left out. */
 export function buildMotif(motif: MotifDeclaration, findMotif: FindMotif, context: DesignContext): Motif {
-  reportRepeated(motif, ['node', 'divider', 'piece', 'part fill', 'tip'], context);
+  reportRepeated(motif, ['node', 'divider', 'piece', 'hinge', 'part fill', 'tip'], context);
   const { shape } = motif.shape;
   const { properties } = motif;
   const nodes = properties.filter((property) => property.kind === 'node');
@@ -37,6 +43,10 @@ export function buildMotif(motif: MotifDeclaration, findMotif: FindMotif, contex
     dividers: dividers.flatMap((divider) => buildDivider(divider, readPlace)),
     fills: fills.flatMap((fill) => buildPartFill(fill, findMotif, context) ?? []),
     tips: buildTips(tips, shape, context),
+    hinges: buildHinges(
+      properties.filter((property) => property.kind === 'hinge'),
+      context,
+    ),
     fitOrder: order ? buildFitOrder(order, context) : [],
   };
 }
@@ -67,6 +77,24 @@ export function otherShape(used: Name, motif: Motif, shape: CellShape): Problem 
 function reportUndivided({ keyword }: PartFillProperty, context: DesignContext): void {
   const message = 'There are no parts to fill. Add a line like `divider diagonal from corner 1 to corner 3`.';
   context.report(problemAt('missingProperty', keyword, message));
+}
+
+/** A role that is in a hinge already is left out of further ones, and reported. */
+function buildHinges(hinges: readonly HingeProperty[], context: DesignContext): Hinge[] {
+  const taken = new Map<string, HingeProperty>();
+  return hinges.flatMap((hinge) => {
+    const roles = [hinge.first.text, hinge.second.text] as const;
+    const repeated = [hinge.first, hinge.second].find(({ text }) => taken.has(text));
+    const before = repeated && taken.get(repeated.text);
+    if (repeated && before) {
+      const related = [{ range: before.range, message: 'It is said here first.' }];
+      const message = `\`${repeated.text}\` is part of a hinge already. Keep one of the two.`;
+      context.report(problemAt('repeatedProperty', repeated.range, message, related));
+      return [];
+    }
+    for (const role of roles) taken.set(role, hinge);
+    return [{ roles, range: hinge.range }];
+  });
 }
 
 function buildFitOrder({ roles }: FitOrderProperty, context: DesignContext): Motif['fitOrder'] {

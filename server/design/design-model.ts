@@ -176,12 +176,22 @@ export interface PartFill {
   readonly range: SourceRange;
 }
 
+/**
+ * Pieces of two roles that come in pairs out of one length, scored across and folded at the end they share: every piece of
+ * the first role with one of the second, or, of one role twice, two by two in the order written. One left over is single.
+ */
+export interface Hinge {
+  readonly roles: readonly [string, string];
+  readonly range: SourceRange;
+}
+
 export interface Motif extends Named {
   readonly shape: CellShape;
   readonly pieces: readonly MotifPiece[];
   readonly dividers: readonly MotifPiece[];
   readonly fills: readonly PartFill[];
   readonly tips: readonly TipRule[];
+  readonly hinges: readonly Hinge[];
   /** Roles in the order of fitting, empty where not stated. */
   readonly fitOrder: readonly { readonly role: string; readonly key: number | null }[];
 }

@@ -213,6 +213,8 @@ function usesInMotif(property: Property, motif: MotifDeclaration): Use[] {
       ];
     case 'fit_order':
       return property.roles.map(({ name }) => use(name, 'piece', { otherKinds: ['divider'], scope }));
+    case 'hinge':
+      return [property.first, property.second].map((name) => use(name, 'piece', { scope }));
     case 'part fill':
       return [use(property.motif, 'motif'), ...usesInTips(property.tips, property.motif)];
     case 'tip':

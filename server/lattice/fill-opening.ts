@@ -9,6 +9,7 @@ import { areaTolerance, isZeroLength, placeTolerance, rounded } from '../geometr
 import { cellShapeOf, cornerAngles, cornersFromLowest, isSquareCorner } from './cell-classes.ts';
 import { type CutPiece, cutPiece } from './cut-piece.ts';
 import { type Crossing, crossingsOf, lapsOf, mostInOneLap } from './motif-laps.ts';
+import { type Fold, foldsOf } from './motif-hinges.ts';
 import { placeNode, withoutPlace } from './motif-nodes.ts';
 import { type Axis, type EndBevels, endsAtNode, type EndTrouble } from './piece-ends.ts';
 
@@ -16,6 +17,8 @@ export interface FilledPiece extends CutPiece {
   readonly motif: string;
   readonly role: string;
   readonly words: MotifPiece['range'];
+  /** Where it is half of a hinge: the same object in both halves. */
+  readonly fold: Fold | null;
 }
 
 export interface FilledOpening {
@@ -53,7 +56,7 @@ export function fillOpening(
 }
 
 /** A piece or divider with its axis in the opening. */
-interface PlacedMember {
+export interface PlacedMember {
   readonly member: MotifPiece;
   readonly axis: Axis;
   readonly isDivider: boolean;
@@ -84,6 +87,8 @@ function cutMembers(
 ): FilledOpening {
   const axes = placed.map(({ axis }) => axis);
   const problems: Problem[] = [];
+  const folded = foldsOf(motif, placed);
+  problems.push(...folded.problems);
   const pieces = placed.flatMap(({ member, axis, isDivider }, number): FilledPiece[] => {
     const ends = [axis.from, axis.to].map((node) => bevelsAt(node, number, placed, ring, tips));
     problems.push(...ends.flatMap((end) => end.problems));
@@ -95,7 +100,9 @@ function cutMembers(
       return [];
     }
     if (cut.lost > areaTolerance && !isDivider) problems.push(losesWood(member, cut));
-    return [{ ...cut, motif: motif.name, role: member.role, words: member.range }];
+    return [
+      { ...cut, motif: motif.name, role: member.role, words: member.range, fold: folded.folds.get(number) ?? null },
+    ];
   });
   return { pieces, problems };
 }

@@ -65,6 +65,15 @@ export interface PieceGroup {
   readonly placements: () => Iterable<Placement>;
 }
 
+/** Pairs of pieces that are cut as one length, scored and folded: `count` of them, one copy of the panel. */
+export interface HingeGroup {
+  readonly motif: string;
+  readonly roles: readonly [string, string];
+  readonly shapes: readonly [PieceShape, PieceShape];
+  readonly count: number;
+  readonly range: SourceRange;
+}
+
 /** Strips of one kind in one panel. */
 export interface StripGroup {
   readonly grid: string;
@@ -133,6 +142,8 @@ export interface LaidPanel {
   readonly filledCells: () => Iterable<LaidCell>;
   readonly strips: readonly StripGroup[];
   readonly pieces: readonly PieceGroup[];
+  /** Pieces in a cell that needs one half alone are single, as are those fitted to a frame. */
+  readonly hinges: readonly HingeGroup[];
   /** Empty where the panel states no least length. */
   readonly slivers: readonly Sliver[];
 }

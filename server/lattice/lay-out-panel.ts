@@ -77,6 +77,7 @@ export function layOutPanel(panel: Panel, quantity = panel.copies, ruled = panel
       filledCells: infill.filledCells,
       strips: stripGroups(panel, drawn.families, drawn.region),
       pieces: infill.groups,
+      hinges: infill.hinges,
       slivers: infill.slivers,
     },
     problems: [...infill.problems, ...sliverProblems(panel, infill.slivers)],

@@ -12,8 +12,10 @@ import { type BoundaryCell, isCutCell } from './class-scan.ts';
 import { settled } from './cut-piece.ts';
 import { doesNotTurn, unusedFills } from './fill-problems.ts';
 import { type FilledPiece, fillOpening } from './fill-opening.ts';
+import { hingeGroups } from './hinge-groups.ts';
 import type {
   CellCount,
+  HingeGroup,
   LaidCell,
   NotchRun,
   PieceFate,
@@ -33,6 +35,7 @@ import { cellFacts, type CellShare, shareCells } from './share-cells.ts';
 
 export interface PanelInfill {
   readonly groups: readonly PieceGroup[];
+  readonly hinges: readonly HingeGroup[];
   readonly cells: readonly CellCount[];
   readonly filledCells: () => Iterable<LaidCell>;
   readonly slivers: readonly Sliver[];
@@ -51,6 +54,7 @@ export function panelInfill(cells: PanelCells, ruled = cells): PanelInfill {
   const shapes = [...new Set(cells.scans.map(({ cell }) => cell.shape))];
   return {
     groups: filled.flatMap(({ groups }) => groups),
+    hinges: filled.flatMap(({ hinges }) => hinges),
     cells: shapes.map((shape): CellCount => {
       const scans = cells.scans.filter(({ cell }) => cell.shape === shape);
       const met = sum(scans.map(({ inside, boundary }) => countMembers(inside) + boundary.length));
@@ -80,13 +84,14 @@ interface ClassShare {
 
 interface FilledShare {
   readonly groups: readonly PieceGroup[];
+  readonly hinges: readonly HingeGroup[];
   readonly needed: number;
   readonly filledCells: () => Iterable<LaidCell>;
   readonly slivers: readonly Sliver[];
   readonly problems: readonly Problem[];
 }
 
-const nothing: FilledShare = { groups: [], needed: 0, filledCells: () => [], slivers: [], problems: [] };
+const nothing: FilledShare = { groups: [], hinges: [], needed: 0, filledCells: () => [], slivers: [], problems: [] };
 
 function fillShare({ panel, period }: PanelCells, { share, numbers, change, cell }: ClassShare): FilledShare {
   const { fill, inside, boundary } = share;
@@ -102,16 +107,25 @@ function fillShare({ panel, period }: PanelCells, { share, numbers, change, cell
     for (const member of membersOf(inside)) yield memberPlace(origin, period, member);
   };
   const neededAt = new Set<Point>();
+  const madeAt = new Map<FilledPiece, Set<Point>>();
   const slivers: Sliver[] = [];
   const changes = pieceChanges(pieces, change, fill);
   const placed = pieces.map((piece, index): ChangingPiece => ({ ...place(piece), perTenth: changes[index] ?? null }));
   const groups = placed.flatMap((piece) =>
-    groupsOfPiece(panel, fill, piece, { count, moves: insideMoves }, clipped, ({ move, member }, trimmedTo) => {
-      neededAt.add(move);
-      const inRows = { row: numbers.rowOf(member.row), column: numbers.columnOf(member) };
-      const sliver = trimmedTo && sliverOf(piece, trimmedTo, panel.sliver, inRows);
-      if (sliver) slivers.push(sliver);
-    }),
+    groupsOfPiece(
+      panel,
+      fill,
+      piece,
+      { count, moves: insideMoves },
+      clipped,
+      ({ move, member }, trimmedTo, isFitted) => {
+        neededAt.add(move);
+        if (!isFitted) madeAt.set(piece, (madeAt.get(piece) ?? new Set()).add(move));
+        const inRows = { row: numbers.rowOf(member.row), column: numbers.columnOf(member) };
+        const sliver = trimmedTo && sliverOf(piece, trimmedTo, panel.sliver, inRows);
+        if (sliver) slivers.push(sliver);
+      },
+    ),
   );
   const own =
     keepsMotif || panel.cutCells === 'open' ? [] : boundary.filter(isCut).flatMap((each) => ownFill(cell, each, fill));
@@ -135,6 +149,7 @@ function fillShare({ panel, period }: PanelCells, { share, numbers, change, cell
   };
   return {
     groups: [...groups, ...own.map(({ group }) => group)],
+    hinges: hingeGroups(placed, count, madeAt),
     needed,
     filledCells,
     slivers,
@@ -175,7 +190,8 @@ interface InsideMoves {
 
 /**
  * One piece of a motif over all cells of a class: whole pieces in one group, trimmed ones in another, fitted ones each by
- * shape. `note` is told of every boundary cell that needs it, with what a sawn edge leaves of it.
+ * shape. `note` is told of every boundary cell that needs it, with what a sawn edge leaves of it, and whether a frame
+ * leaves only part of it.
  */
 function groupsOfPiece(
   panel: Panel,
@@ -183,7 +199,7 @@ function groupsOfPiece(
   piece: ChangingPiece,
   inside: InsideMoves,
   boundary: readonly BoundaryCell[],
-  note: (cell: BoundaryCell, trimmedTo: readonly Polygon[] | null) => void,
+  note: (cell: BoundaryCell, trimmedTo: readonly Polygon[] | null, isFitted: boolean) => void,
 ): PieceGroup[] {
   const full = signedArea(piece.ground);
   const whole: Point[] = [];
@@ -196,7 +212,8 @@ function groupsOfPiece(
     const keptArea = areaOf(kept);
     if (keptArea <= areaTolerance) return;
     const isWhole = full - keptArea <= areaTolerance;
-    note(cell, isWhole || panel.edge === 'framed' ? null : kept);
+    const isFitted = !isWhole && panel.edge === 'framed';
+    note(cell, isWhole || isFitted ? null : kept, isFitted);
     if (isWhole) whole.push(move);
     else if (panel.edge === 'sawn') trimmed.push(move);
     else fitted.push(...fittedPieces(piece, fill, kept, move));

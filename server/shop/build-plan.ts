@@ -18,7 +18,7 @@ import { planMass } from './plan-mass.ts';
 import { planMill, stocksOf } from './plan-mill.ts';
 import { latticesMade } from './lattices-made.ts';
 import { planMovement } from './plan-movement.ts';
-import { planBench, planGrids, planPanel, planPiece, planStrip } from './plan-parts.ts';
+import { planBench, planGrids, planHinge, planPanel, planPiece, planStrip } from './plan-parts.ts';
 import { notchingBench, planSettings } from './plan-settings.ts';
 import { planSteps } from './plan-steps.ts';
 import { planStocks } from './plan-stocks.ts';
@@ -65,6 +65,7 @@ export function buildPlan(planned: PlannedDesign, source: string, cuttings: read
     benches: design.benches.map(planBench),
     panels: panels.map(planPanel),
     pieces: kinds.pieces.map(planPiece),
+    hinges: kinds.hinges.map(planHinge),
     strips: kinds.strips.flatMap(planStrip),
     settings,
     changes,

@@ -6,7 +6,7 @@ import { kindLengthTolerance } from '../geometry/tolerance.ts';
 import type { LaidPanel, PieceGroup, StripGroup } from '../lattice/laid-panel.ts';
 import { samePiece } from '../lattice/piece-shape.ts';
 import { sameStrip } from '../lattice/strip-kinds.ts';
-import type { MarkedKinds, MarkedPiece, MarkedStrip } from './marked-kinds.ts';
+import type { MarkedHinge, MarkedKinds, MarkedPiece, MarkedStrip } from './marked-kinds.ts';
 import { sparesOf } from './spares.ts';
 
 interface Gathered<Group> {
@@ -34,11 +34,13 @@ export function markKinds(panels: readonly LaidPanel[], kits: readonly Kit[] = [
   const letters = tellingLetters([stripRole, ...pieces.map(roleOf)]);
   const pieceMarks = marksOf(pieces, (kind) => letters.get(roleOf(kind)) ?? '', comparePieces);
   const stripMarks = marksOf(strips, () => letters.get(stripRole) ?? '', compareStrips);
+  const marked = pieces
+    .map((kind): MarkedPiece => markedPiece(kind, pieceMarks.get(kind) ?? '', kits))
+    .filter(({ make }) => make > 0)
+    .sort(byMark);
   return {
-    pieces: pieces
-      .map((kind): MarkedPiece => markedPiece(kind, pieceMarks.get(kind) ?? '', kits))
-      .filter(({ make }) => make > 0)
-      .sort(byMark),
+    pieces: marked,
+    hinges: markedHinges(panels, marked),
     strips: strips.map((kind): MarkedStrip => markedStrip(kind, stripMarks.get(kind) ?? '', kits)).sort(byMark),
   };
 }
@@ -141,6 +143,21 @@ function markedPiece({ groups }: Gathered<PieceGroup>, mark: string, kits: reado
     kits,
   );
   return { mark, shape, groups, whole, trimmed, make, spare, total: make + spare };
+}
+
+/** Equal hinges of all panels together. */
+function markedHinges(panels: readonly LaidPanel[], pieces: readonly MarkedPiece[]): MarkedHinge[] {
+  const hinges = new Map<string, MarkedHinge>();
+  for (const panel of panels) {
+    for (const { shapes, count } of panel.hinges) {
+      const [first, second] = shapes.map((shape) => pieces.find((piece) => samePiece(piece.shape, shape)));
+      if (!first || !second || panel.quantity === 0) continue;
+      const key = JSON.stringify([first.mark, second.mark]);
+      const make = (hinges.get(key)?.make ?? 0) + count * panel.quantity;
+      hinges.set(key, { halves: [first, second], make });
+    }
+  }
+  return [...hinges.values()];
 }
 
 function markedStrip({ groups }: Gathered<StripGroup>, mark: string, kits: readonly Kit[]): MarkedStrip {

@@ -21,7 +21,14 @@ export interface MarkedStrip {
   readonly total: number;
 }
 
+/** Pairs of pieces cut as one length, scored and folded, by the marks of their halves, the longer first. */
+export interface MarkedHinge {
+  readonly halves: readonly [MarkedPiece, MarkedPiece];
+  readonly make: number;
+}
+
 export interface MarkedKinds {
   readonly pieces: readonly MarkedPiece[];
   readonly strips: readonly MarkedStrip[];
+  readonly hinges: readonly MarkedHinge[];
 }

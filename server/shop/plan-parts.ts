@@ -4,12 +4,13 @@ import type { Bench, Design, Grid, Panel, StripStock } from '../design/design-mo
 import { gridCheck } from '../design/grid-check.ts';
 import type { LaidPanel, PieceEnd, PieceFate, PerTenth } from '../lattice/laid-panel.ts';
 import { expandNotches } from './expand-notches.ts';
-import type { MarkedPiece, MarkedStrip } from './marked-kinds.ts';
+import type { MarkedHinge, MarkedPiece, MarkedStrip } from './marked-kinds.ts';
 import { planAngle, planArea, planLength } from './plan-rounding.ts';
 import type {
   PlanBench,
   PlanBreakage,
   PlanGrid,
+  PlanHinge,
   PlanPanel,
   PlanPiece,
   PlanPieceEnd,
@@ -94,6 +95,13 @@ export function planPiece(piece: MarkedPiece): PlanPiece {
     panels: byPanel(piece.groups, (group) => group.count),
   };
 }
+
+export const planHinge = ({ halves: [first, second], make }: MarkedHinge): PlanHinge => ({
+  marks: [first.mark, second.mark],
+  lengthMm: planLength(first.shape.length + second.shape.length),
+  scoreMm: planLength(first.shape.length),
+  make,
+});
 
 const planBreakage = ({ breakage }: StripStock): PlanBreakage | null =>
   breakage && { breakagePct: planLength(100 * breakage.share), confidencePct: planLength(100 * breakage.confidence) };

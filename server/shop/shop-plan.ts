@@ -96,6 +96,17 @@ export interface PlanPiece {
   panels: Record<string, number>;
 }
 
+/** Two pieces cut as one length: scored across where the halves meet, bevelled and folded. */
+export interface PlanHinge {
+  /** The marks of the halves, the longer first. */
+  marks: [string, string];
+  /** Of both halves together, before anything is pared off. */
+  lengthMm: number;
+  /** From the longer half's far end to the score. */
+  scoreMm: number;
+  make: number;
+}
+
 export interface PlanPieceEnd {
   bevels: [number, number] | null;
 }
@@ -201,6 +212,7 @@ export interface ShopPlan {
   benches: PlanBench[];
   panels: PlanPanel[];
   pieces: PlanPiece[];
+  hinges: PlanHinge[];
   strips: PlanStrip[];
   settings: PlanSetting[];
   changes: PlanChanges[];

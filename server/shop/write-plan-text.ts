@@ -1,7 +1,15 @@
 /** The shop plan as plain text, to read at the bench: two sheets, step by step, then what the work weighs, takes and costs. */
 import type { ShopPlan } from './shop-plan.ts';
 import { halfDegrees, millimetres, section } from './text/figures-text.ts';
-import { changeColumns, notchLines, panelColumns, pieceColumns, spareLines, stripColumns } from './text/parts-text.ts';
+import {
+  changeColumns,
+  hingeColumns,
+  notchLines,
+  panelColumns,
+  pieceColumns,
+  spareLines,
+  stripColumns,
+} from './text/parts-text.ts';
 import { bandsText, boardColumns, poursText } from './text/object-text.ts';
 import { stepsText } from './text/steps-text.ts';
 import { closingText, costText, kitText, massText, movementLines, timeText } from './text/work-text.ts';
@@ -21,6 +29,7 @@ export function writePlanText(plan: ShopPlan): string {
     ...section('Steps', stepsText(plan, 'to the lattice')),
     'SECOND SHEET: AFTER MEASURING',
     ...section('Infill pieces', textTable(pieceColumns, plan.pieces)),
+    ...section('Hinges, cut as one length', textTable(hingeColumns, plan.hinges)),
     ...section(
       'Change of each length, mm, where pitch or face came out 0.1 mm larger',
       textTable(changeColumns, plan.pieces),

@@ -17,7 +17,9 @@ const plan = buildPlan(planned, 'tray.lap');
 describe('the plan', () => {
   test('keeps to its schema', () => {
     expect(schemaFaults(plan)).toEqual([]);
-    expect(schemaFaults(buildPlan({ ...planned, panels: [], kinds: { pieces: [], strips: [] } }, '-'))).toEqual([]);
+    expect(
+      schemaFaults(buildPlan({ ...planned, panels: [], kinds: { pieces: [], strips: [], hinges: [] } }, '-')),
+    ).toEqual([]);
   });
 
   test('is refused by its schema when a key is missing, misspelt or of the wrong kind', () => {

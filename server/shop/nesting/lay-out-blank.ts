@@ -53,6 +53,7 @@ export function layOutBlank(blank: Blank, cutOuts: readonly PanelCutOut[], fille
     quantity: filled.count,
     cells: bare.cells.map((count) => ({ ...count, needed: neededOf(count.shape) })),
     pieces: groupsOf([...taken.values()]),
+    hinges: [],
   };
 }
 

@@ -2,8 +2,9 @@
 import type { Design } from '../../design/design-model.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
 import { bandDemands } from '../bands/band-demands.ts';
+import { sum } from '../../geometry/numbers.ts';
 import { keysOf } from '../jigs/key-share.ts';
-import type { MarkedKinds, MarkedPiece } from '../marked-kinds.ts';
+import type { MarkedHinge, MarkedKinds, MarkedPiece } from '../marked-kinds.ts';
 import { frameDemands } from '../plan-frames.ts';
 import type { StockDemand } from './plan-stock.ts';
 
@@ -27,21 +28,32 @@ export const otherDemands = ({ design, kinds, panels }: CutDesign): StockDemand[
 ];
 
 /** `trim` is what an infill blank is longer than its piece at each end. */
-export const stockDemands = ({ strips, pieces }: MarkedKinds, trim: number): StockDemand[] => [
+export const stockDemands = ({ strips, pieces, hinges }: MarkedKinds, trim: number): StockDemand[] => [
   ...strips.flatMap(({ mark, groups, total }) =>
     groups.slice(0, 1).map(({ group: { stock, length } }) => ({ stock, mark, lengthMm: length, total })),
   ),
-  ...pieces.flatMap((piece) => blanksOf(piece, trim)),
+  ...pieces.flatMap((piece) => blanksOf(piece, halvesOf(piece, hinges), trim)),
+  ...hinges.map(({ halves: [first, second], make }) => ({
+    stock: first.shape.stock,
+    mark: `${first.mark}+${second.mark}`,
+    lengthMm: first.shape.length + second.shape.length + 2 * trim,
+    total: make,
+  })),
 ];
 
-/** Keys are cut longer than the other pieces of their mark. */
-function blanksOf(piece: MarkedPiece, trim: number): StockDemand[] {
+/** How many of a mark are halves of hinges: those are cut with their other half. */
+const halvesOf = (piece: MarkedPiece, hinges: readonly MarkedHinge[]): number =>
+  sum(hinges.map(({ halves, make }) => make * halves.filter((half) => half === piece).length));
+
+/** Blanks of single pieces. Keys are cut longer than the other pieces of their mark, and are never halves of a hinge. */
+function blanksOf(piece: MarkedPiece, halves: number, trim: number): StockDemand[] {
   const { stock, length } = piece.shape;
-  const { pieces: keys, longer } = keysOf(piece);
+  const { pieces: asked, longer } = keysOf(piece);
+  const keys = Math.min(asked, piece.total - halves);
   const blank = { stock, mark: piece.mark, lengthMm: length + 2 * trim };
-  if (longer === 0) return [{ ...blank, total: piece.total }];
+  if (longer === 0) return halves < piece.total ? [{ ...blank, total: piece.total - halves }] : [];
   return [
-    { ...blank, total: piece.total - keys },
+    { ...blank, total: piece.total - keys - halves },
     { ...blank, lengthMm: blank.lengthMm + longer, total: keys },
   ].filter(({ total }) => total > 0);
 }

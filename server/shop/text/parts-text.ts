@@ -1,6 +1,6 @@
 /** Panels, strips, notches and infill pieces as tables. */
 import { sameLength } from '../../geometry/tolerance.ts';
-import type { PlanNotch, PlanPanel, PlanPiece, PlanPieceEnd, PlanStrip } from '../shop-plan.ts';
+import type { PlanHinge, PlanNotch, PlanPanel, PlanPiece, PlanPieceEnd, PlanStrip } from '../shop-plan.ts';
 import type { Column } from '../text-table.ts';
 import { halfDegrees, millimetres, tenthText } from './figures-text.ts';
 
@@ -54,6 +54,13 @@ export const changeColumns: readonly Column<PlanStrip | PlanPiece>[] = [
   { title: 'pitch + 0.1', right: true, cell: ({ perTenth }) => tenthText(perTenth?.pitchMm ?? null) },
   { title: 'face + 0.1', right: true, cell: ({ perTenth }) => tenthText(perTenth?.faceMm ?? null) },
   { title: 'new length', cell: () => '________' },
+];
+
+export const hingeColumns: readonly Column<PlanHinge>[] = [
+  { title: 'halves', cell: ({ marks }) => marks.join(' + ') },
+  { title: 'length', right: true, cell: (hinge) => millimetres(hinge.lengthMm) },
+  { title: 'scored at', right: true, cell: (hinge) => millimetres(hinge.scoreMm) },
+  { title: 'make', right: true, cell: (hinge) => String(hinge.make) },
 ];
 
 function sectionOf(item: { face: number; depth: number }): string {

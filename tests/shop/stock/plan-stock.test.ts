@@ -67,7 +67,7 @@ test('infill blanks are longer by the trim at both ends, keys by their allowance
   const { panel } = layOutPanel(
     panelOf(gridOf('three_way', 36, ash), hexagonShape(1), { fills: [fillOf('triangle', keyed, ash)] }),
   );
-  const demands = stockDemands({ strips: [], pieces: markKinds(panel ? [panel] : []).pieces }, 2.5);
+  const demands = stockDemands({ strips: [], hinges: [], pieces: markKinds(panel ? [panel] : []).pieces }, 2.5);
   const length = 36 / Math.sqrt(3) - 3;
   expect(demands.map(({ mark, total }) => [mark, total])).toEqual([
     ['A', 12],
@@ -132,4 +132,24 @@ describe('a stock with figures of its own', () => {
     expect(answer).toMatchObject({ currency: null, plan: { objective: 'sticks', cost: null, sticksUsed: 4 } });
     expect(answer?.problems).toEqual([{ kind: 'mixedCurrencies' }]);
   });
+});
+
+test('two arms of a cell out of one length, the key by itself: 6 cells, 3 arms in each', () => {
+  const hinge = { roles: ['arm', 'arm'] as const, range: { start: 0, end: 0 } };
+  const fitOrder = [null, null, 0.1].map((key) => ({ role: 'arm', key }));
+  const ash = stripStock('ash', 3, {});
+  const { panel } = layOutPanel(
+    panelOf(gridOf('three_way', 36, ash), hexagonShape(1), {
+      fills: [fillOf('triangle', { ...hemp, fitOrder, hinges: [hinge] }, ash)],
+    }),
+  );
+  const { pieces, hinges } = markKinds(panel ? [panel] : []);
+  const demands = stockDemands({ strips: [], pieces, hinges }, 2.5);
+  const length = 36 / Math.sqrt(3) - 3;
+  expect(demands.map(({ mark, total }) => [mark, total])).toEqual([
+    ['A', 6],
+    ['A+A', 6],
+  ]);
+  expect(demands[0]?.lengthMm).toBeCloseTo(length + 5.1, 9);
+  expect(demands[1]?.lengthMm).toBeCloseTo(2 * length + 5, 9);
 });
