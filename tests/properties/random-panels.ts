@@ -66,10 +66,26 @@ function gridOfKind(kind: Kind, side: number, turn: number, angle: number): Grid
   return gridOf('square', side, ash, { kind: 'free', turn, families: [family(turn, side, 0), second] });
 }
 
-/** A star-shaped polygon about the origin: convex or concave, never crossing itself. */
-const starPolygon = fc
-  .array(fc.integer({ min: 25, max: 75 }), { minLength: 3, maxLength: 9 })
-  .map((radii) => radii.map((radius, index) => turned({ x: radius, y: 0 }, (index * 360) / radii.length + 7)));
+/** A star-shaped polygon about the origin, its corners so far from it: convex or concave, never crossing itself. */
+export const starPolygons = (nearest: number, farthest: number) =>
+  fc
+    .array(fc.integer({ min: nearest, max: farthest }), { minLength: 3, maxLength: 9 })
+    .map((radii) => radii.map((radius, index) => turned({ x: radius, y: 0 }, (index * 360) / radii.length + 7)));
+
+export const randomGrids = fc
+  .record({
+    kind: fc.constantFrom<Kind>('square', 'three_way', 'diamond', 'basket', 'free spaced', 'free single'),
+    side: fc.integer({ min: 22, max: 50 }),
+    angle: fc.constantFrom(45, 60, 75, 90),
+    turn: fc.constantFrom(0, 0, 11, 45, 90),
+  })
+  .map(({ kind, side, angle, turn }) => gridOfKind(kind, side, turn, angle));
+
+/** The panel of that outline, every opening filled. */
+export function panelInOutline(grid: Grid, polygon: readonly Point[], edge: Panel['edge']): Panel {
+  const phase = { kind: 'nodeAt', at: { x: 3.7, y: -5.3 } } as const;
+  return panelOf(grid, outlineShape(polygonContour(polygon)), { edge, phase, fills });
+}
 
 export interface RandomPanel {
   readonly polygon: readonly Point[];
@@ -79,18 +95,11 @@ export interface RandomPanel {
 /** Panels a few cells wide; a node of the grid lies at a fixed odd place. */
 export const randomPanels = fc
   .record({
-    polygon: starPolygon,
-    kind: fc.constantFrom<Kind>('square', 'three_way', 'diamond', 'basket', 'free spaced', 'free single'),
-    side: fc.integer({ min: 22, max: 50 }),
-    angle: fc.constantFrom(45, 60, 75, 90),
-    turn: fc.constantFrom(0, 0, 11, 45, 90),
+    polygon: starPolygons(25, 75),
+    grid: randomGrids,
     edge: fc.constantFrom('sawn' as const, 'framed' as const),
   })
-  .map(({ polygon, kind, side, angle, turn, edge }): RandomPanel => {
-    const grid = gridOfKind(kind, side, turn, angle);
-    const phase = { kind: 'nodeAt', at: { x: 3.7, y: -5.3 } } as const;
-    return { polygon, panel: panelOf(grid, outlineShape(polygonContour(polygon)), { edge, phase, fills }) };
-  });
+  .map(({ polygon, grid, edge }): RandomPanel => ({ polygon, panel: panelInOutline(grid, polygon, edge) }));
 
 export function laidOut(panel: Panel): LaidPanel {
   const { panel: laid, problems } = layOutPanel(panel);
