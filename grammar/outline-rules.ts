@@ -118,12 +118,14 @@ export class OutlineRules extends MotifRules {
       this.CONSUME(keyword.and);
       return this.SUBRULE2(this.point);
     });
+    const rounded = this.SUBRULE(this.optionalRounded);
     return this.ACTION(() => ({
       kind: 'curve',
       keyword: rangeOf(word),
       to: end,
       controls: second ? [first, second] : [first],
-      range: spanOf(rangeOf(word), (second ?? first).range),
+      rounded,
+      range: spanOf(rangeOf(word), (rounded ?? second ?? first).range),
     }));
   });
 
@@ -132,12 +134,14 @@ export class OutlineRules extends MotifRules {
     this.CONSUME(keyword.to);
     const { end, range } = this.SUBRULE(this.stepEnd);
     const through = this.SUBRULE(this.throughPoints);
+    const rounded = this.SUBRULE(this.optionalRounded);
     return this.ACTION(() => ({
       kind: 'spline',
       keyword: rangeOf(word),
       to: end,
       through,
-      range: spanOf(rangeOf(word), through.at(-1)?.range ?? range),
+      rounded,
+      range: spanOf(rangeOf(word), (rounded ?? through.at(-1))?.range ?? range),
     }));
   });
 

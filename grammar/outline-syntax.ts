@@ -41,12 +41,14 @@ export interface CurveStep extends Phrase {
   readonly kind: 'curve';
   readonly to: StepEnd;
   readonly controls: readonly [PointSyntax] | readonly [PointSyntax, PointSyntax];
+  readonly rounded: Expression | null;
 }
 
 export interface SplineStep extends Phrase {
   readonly kind: 'spline';
   readonly to: StepEnd;
   readonly through: readonly PointSyntax[];
+  readonly rounded: Expression | null;
 }
 
 /** A closed smooth line. */

@@ -33,7 +33,7 @@ export function drawOn(pen: Pen, step: PenStep, context: DesignContext): boolean
   const from = pen.at;
   const to = endOf(step.to, pen, context);
   const segments = to && segmentsOf(step, from, to, context);
-  const rounded = 'rounded' in step && step.rounded ? step.rounded : null;
+  const { rounded } = step;
   const radius = rounded ? readLength(rounded, 'radius', 'positive', context) : null;
   if (!to || !segments || (rounded && radius === null)) return false;
   const drawn = segments

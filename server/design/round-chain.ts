@@ -6,7 +6,7 @@ import type { Point } from '../geometry/point.ts';
 import { placeTolerance } from '../geometry/tolerance.ts';
 import type { DesignContext } from './design-context.ts';
 import type { DrawnChain, DrawnSegment } from './drawn-segment.ts';
-import { type CornerTrouble, largestRadius, roundedCorner } from './round-corners.ts';
+import { type CornerTrouble, largestFitting, largestRadius, roundedCorner } from './round-corners.ts';
 
 /** The chain with its corners rounded in order; null where one can't be, which is reported. */
 export function roundChain(chain: DrawnChain, context: DesignContext): DrawnSegment[] | null {
@@ -20,7 +20,9 @@ export function roundChain(chain: DrawnChain, context: DesignContext): DrawnSegm
     const corner = roundedCorner(before.segment, after.segment, rounded.radius);
     if (typeof corner === 'string') {
       if (troubles.some(({ range }) => range === rounded.range)) return;
-      const most = isAlike(chain) ? roundestOfAll(chain) : roundestOf(before, after);
+      const most = isAlike(chain)
+        ? roundestOfAll(chain)
+        : largestFitting(before.segment, after.segment, rounded.radius);
       troubles.push(cannotRound(corner, before.segment.to, rounded, most));
       return;
     }
@@ -63,9 +65,8 @@ function cannotRound(
 ): Problem {
   const at = `at ${x.toFixed(1)}, ${y.toFixed(1)}`;
   const messages: Readonly<Record<CornerTrouble, string>> = {
-    curve: `Only a corner between lines and arcs can be rounded, and ${at} a curve or an ellipse begins or ends. Draw the rounding as part of the curve.`,
     straight: `The line goes straight on or back ${at}, so there is no corner to round. Take \`rounded\` out.`,
-    tooLarge: `A radius of ${radius.toFixed(2)} mm needs more of the sides than there is ${at}. Give ${most === null ? 'a smaller radius' : `no more than ${most.toFixed(2)} mm`}.`,
+    tooLarge: `A radius of ${radius.toFixed(2)} mm needs more of the sides than there is ${at}. Give ${most === null ? 'a smaller radius' : `no more than ${(Math.floor(100 * most + placeTolerance) / 100).toFixed(2)} mm`}.`,
   };
   return problemAt('cornerCannotBeRounded', range, messages[trouble]);
 }

@@ -1,5 +1,6 @@
 /** Corners of a path rounded by arcs that touch both sides. */
 import { segmentLength } from '../geometry/curve-length.ts';
+import { type FittingArc, fittingArc } from './round-any-corner.ts';
 import { circularArc } from '../geometry/flatten-path.ts';
 import { leftDistance } from '../geometry/lines.ts';
 import type { ArcSegment, LineSegment, PathSegment } from '../geometry/path.ts';
@@ -26,27 +27,47 @@ export interface RoundedCorner {
   readonly after: PathSegment;
 }
 
-/** `curve`: a side is neither a line nor a circular arc. `straight`: there is no corner. `tooLarge`: the arc is longer than a side. */
-export type CornerTrouble = 'curve' | 'straight' | 'tooLarge';
+/** `straight`: there is no corner. `tooLarge`: the arc is longer than a side. */
+export type CornerTrouble = 'straight' | 'tooLarge';
 
 /** The corner where `before` ends and `after` begins, rounded with `radius`. */
 export function roundedCorner(before: PathSegment, after: PathSegment, radius: number): RoundedCorner | CornerTrouble {
-  if (!isPlain(before) || !isPlain(after)) return 'curve';
   const [arriving, leaving] = [endDirection(before), startDirection(after)];
   if (!arriving || !leaving) return 'straight';
   const side = Math.sign(cross(arriving, leaving));
   if (Math.abs(cross(arriving, leaving)) <= directionTolerance) return 'straight';
+  const best =
+    isPlain(before) && isPlain(after) ? plainArc(before, after, side, radius) : fittingArc(before, after, side, radius);
+  if (!best) return 'tooLarge';
+  const [kept, rest] = [partOf(before, 0, best.end), partOf(after, best.start, 1)];
+  const sweep = degrees(sweptAngle(subtract(kept.to, best.centre), subtract(rest.from, best.centre), side));
+  return { before: kept, arc: circularArc(kept.to, rest.from, best.centre, sweep), after: rest };
+}
+
+/** The arc between lines and circles, where their offsets cross; null where it goes beyond a side. */
+function plainArc(before: Plain, after: Plain, side: number, radius: number): FittingArc | null {
   const centres = crossings(locus(before, side * radius), locus(after, side * radius));
   const fits = centres.flatMap((centre) => {
     const [end, start] = [touchOn(before, centre), touchOn(after, centre)];
     return end === null || start === null ? [] : [{ centre, end, start }];
   });
   const corner = before.to;
-  const best = fits.sort((a, b) => distance(a.centre, corner) - distance(b.centre, corner))[0];
-  if (!best) return 'tooLarge';
-  const [kept, rest] = [partOf(before, 0, best.end), partOf(after, best.start, 1)];
-  const sweep = degrees(sweptAngle(subtract(kept.to, best.centre), subtract(rest.from, best.centre), side));
-  return { before: kept, arc: circularArc(kept.to, rest.from, best.centre, sweep), after: rest };
+  return fits.sort((a, b) => distance(a.centre, corner) - distance(b.centre, corner))[0] ?? null;
+}
+
+/** Halvings of a radius until it is known far better than it can be sawn. */
+const radiusHalvings = 30;
+
+/** The largest radius below one that is too large, as far as smaller ones fit; null where none does. */
+export function largestFitting(before: PathSegment, after: PathSegment, tooLarge: number): number | null {
+  if (before.kind === 'line' && after.kind === 'line') return largestRadius(before, after);
+  let [fits, fails] = [0, tooLarge];
+  for (let halving = 0; halving < radiusHalvings; halving++) {
+    const middle = (fits + fails) / 2;
+    if (typeof roundedCorner(before, after, middle) === 'string') fails = middle;
+    else fits = middle;
+  }
+  return fits > placeTolerance ? fits : null;
 }
 
 /** The largest radius that rounds the corner between two straight sides: the shorter side times tan(half the corner). */

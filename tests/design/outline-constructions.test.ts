@@ -7,6 +7,7 @@ import { describe, expect, test } from 'vitest';
 import { arcByBulge, arcThrough } from '../../server/design/arc-geometry.ts';
 import { pointOnArc } from '../../server/geometry/flatten-path.ts';
 import { contourArea, contourLength } from '../../server/geometry/measure-path.ts';
+import { endDirection, pointOn, startDirection } from '../../server/geometry/path-parts.ts';
 import { distance } from '../../server/geometry/point.ts';
 import { outlineOf } from './design-of.ts';
 
@@ -126,6 +127,43 @@ describe('rounded corners of a path', () => {
     // it touches the line y = 0 from inside and the circle of radius 50 about 50, 0 from inside
     expect(fillet.centre.y).toBeCloseTo(10, 9);
     expect(distance(fillet.centre, { x: 50, y: 0 })).toBeCloseTo(40, 9);
+  });
+
+  test('between a line and a curve that is straight: as between lines', () => {
+    const straight = 'start 0, 0  line to 100, 0 rounded 8  curve to 50, 80 by 75, 40  line to start';
+    const even = 'start 0, 0  curve to 100, 0 by 30, 0 and 60, 0 rounded 8  line to 50, 80  line to start';
+    const lines = areaOf('start 0, 0  line to 100, 0 rounded 8  line to 50, 80  line to start');
+    expect(areaOf(straight)).toBeCloseTo(lines, 5);
+    expect(areaOf(even)).toBeCloseTo(lines, 5);
+  });
+
+  test.each([
+    ['a line and a parabola', 'start 0, 0  line to 100, 0 rounded 10  curve to start by 50, 90'],
+    ['a parabola and a line', 'start 0, 0  line to 100, 0  curve to start by 50, 90 rounded 10'],
+    ['two curves', 'start 0, 0  curve to 100, 0 by 40, -50 and 80, -20 rounded 10  curve to start by 50, 90'],
+    ['an arc and a spline', 'start 0, 0  arc to 100, 0 bulge 15 right rounded 10  spline to start through 60, 60'],
+  ])('between %s: the arc goes on the way both sides go, and no place of them is nearer to its centre', (_, steps) => {
+    const [contour = []] = outlineOf(steps).contours;
+    const at = contour.findIndex((part) => part.kind === 'arc' && Math.abs(part.radiusX - 10) < 1e-6);
+    const arc = contour[at];
+    if (arc?.kind !== 'arc') throw new Error('no fillet');
+    const sides = [contour.at(at - 1), contour[(at + 1) % contour.length]];
+    const [before, after] = sides;
+    const ways = [
+      before && endDirection(before),
+      startDirection(arc),
+      endDirection(arc),
+      after && startDirection(after),
+    ];
+    const [first, second, third, fourth] = ways.map((way) => way ?? { x: 0, y: 0 });
+    if (!first || !second || !third || !fourth) throw new Error('no way');
+    expect(distance(first, second)).toBeLessThan(1e-5);
+    expect(distance(third, fourth)).toBeLessThan(1e-5);
+    const places = Array.from({ length: 2001 }, (__, index) => index / 2000);
+    const apart = sides.flatMap((side) =>
+      side ? places.map((place) => distance(pointOn(side, place), arc.centre)) : [],
+    );
+    expect(Math.min(...apart)).toBeCloseTo(10, 6);
   });
 
   test('between two arcs', () => {
