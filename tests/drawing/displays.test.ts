@@ -2,18 +2,23 @@
 import { describe, expect, it } from 'vitest';
 import { analyse } from '../../server/analyse.ts';
 import type { Work } from '../../server/design/work-model.ts';
+import { displayMembers, memberKinds } from '../../server/drawing/displays/member-display.ts';
 import { displayPieces, displayStrips } from '../../server/drawing/displays/mark-display.ts';
 import { displaySticks } from '../../server/drawing/displays/stick-display.ts';
 import { displayWork } from '../../server/drawing/displays/work-display.ts';
+import { drawPanel } from '../../server/drawing/draw-panel.ts';
 import type { Drawing } from '../../server/drawing/drawing.ts';
 import { drawingBounds } from '../../server/drawing/drawing-bounds.ts';
 import { placedRings } from '../../server/drawing/placed-rings.ts';
+import { withSlivers } from '../../server/drawing/sliver-layer.ts';
 import { writeSvg } from '../../server/drawing/write-svg.ts';
+import { buildPlan } from '../../server/shop/build-plan.ts';
 import type { PlanStock } from '../../server/shop/shop-plan.ts';
 import { handMadeDesign, handMadeKinds, handMadePanel } from '../hand-made-panel.ts';
 import { disc } from '../protocol/disc.ts';
 
 const range = { start: 0, end: 0 };
+const handMadeDrawing = drawPanel(handMadePanel, { kinds: handMadeKinds, blanks: [] }, null);
 const texts = ({ texts: words }: Drawing): string[] => words.map(({ text }) => text);
 
 /** Length and height of everything drawn of one mark. */
@@ -128,5 +133,72 @@ describe('the assembled work', () => {
   it('says which part is left out', () => {
     expect(placed(false).summary).toEqual(['Work pair, 2 copies', '1 part placed, seen from the front']);
     expect(placed(false, []).summary[2]).toBe('Not drawn, because of errors: tray <1>');
+  });
+});
+
+describe('frames and bands', () => {
+  const analysis = analyse(`
+strip ash { wood white_ash  section face 3 depth 10 }
+strip maple { wood hard_maple  section face 20 depth 12 }
+strip thin { wood walnut  section face 1 depth 12 }
+grid squares { square  pitch 40  of ash }
+panel tray { grid squares  shape 240 x 160  edge framed  frame { of maple  groove 6 } }
+panel tile { grid squares  centred node  shape 80 x 80  edge sawn  copies 3 }
+band rim { around tile  of thin  laminations 2 }
+`);
+  const { frames, bands } = buildPlan(analysis, '');
+  const members = memberKinds(frames, bands, analysis.design);
+  const drawing = displayMembers(members, 'mm', 'Tray');
+  const ringOf = (mark: string): readonly number[] =>
+    drawing.layers.flatMap(({ kinds }) => kinds).find((kind) => kind.mark === mark)?.rings[0] ?? [];
+
+  it('are sound', () => {
+    expect(analysis.problems.filter(({ severity }) => severity === 'error')).toEqual([]);
+  });
+
+  it('show members mitred at 45°: the inner edge is two widths shorter, and as long as the clear inside', () => {
+    const [frame] = frames;
+    expect(frame?.members.length).toBe(2);
+    for (const { mark, lengthMm, innerMm, ends } of frame?.members ?? []) {
+      expect(ends).toEqual([45, 45]);
+      const [left = 0, , right = 0, , innerRight = 0, , innerLeft = 0] = ringOf(mark);
+      expect(right - left).toBeCloseTo(lengthMm, 6);
+      expect(innerRight - innerLeft).toBeCloseTo(lengthMm - 2 * 20, 6);
+      expect(innerRight - innerLeft).toBeCloseTo(innerMm, 6);
+    }
+  });
+
+  it('show every lamination at its finished length, and say what it is cut to and how it ends', () => {
+    const marks = bands.flatMap(({ laminations }) => laminations.flatMap(({ pieces }) => pieces));
+    expect(marks.length).toBe(8);
+    for (const { mark, lengthMm, cutMm } of marks) {
+      expect(sizeOf(drawing, mark).width).toBeCloseTo(lengthMm, 6);
+      const line = texts(drawing).find((text) =>
+        text.includes(`${lengthMm.toFixed(1)} mm long · cut to ${cutMm.toFixed(1)}`),
+      );
+      expect(line).toMatch(/^band rim · .* · ends mitred · 3 to make$/);
+    }
+  });
+});
+
+describe('slivers', () => {
+  /** A disc that leaves little of some arms. */
+  const text = disc.replace('edge sawn', 'edge sawn\n  sliver 6');
+  const [laid] = analyse(text).panels;
+  if (!laid) throw new Error('the disc is not laid out');
+
+  it('are ringed where they lie, each once, and counted in words', () => {
+    const marked = withSlivers(handMadeDrawing, laid);
+    const rings = marked.layers.find(({ name }) => name === 'slivers')?.kinds ?? [];
+    expect(laid.slivers.length).toBeGreaterThan(0);
+    expect(rings.map(({ placements }) => placements.slice(0, 2))).toEqual(laid.slivers.map(({ at }) => [at.x, at.y]));
+    expect(rings[0]?.label).toMatch(/^sliver: arm of hemp, row \d+, column \d+, [0-5]\.\d mm kept$/);
+    expect(marked.summary.at(-1)).toMatch(
+      new RegExp(`^${laid.slivers.length} slivers?, ringed: less than 6 mm is kept`),
+    );
+  });
+
+  it('of a panel that has none leave the drawing as it is', () => {
+    expect(withSlivers(handMadeDrawing, handMadePanel)).toBe(handMadeDrawing);
   });
 });

@@ -83,6 +83,28 @@ describe('the drawing', () => {
     expect(drawn(answer, 'piece')).toBe(276);
   });
 
+  it('of frames and bands shows every member, and lists what it is part of, its ends and how many', async () => {
+    const uri = 'file:///framed.lap';
+    const framed = twoPanels.replace('edge framed', 'edge framed\n  frame { of ash  groove 4 }');
+    await session.open(uri, `${framed}band rim { around window  of bass }\n`);
+    const answer = await drawingOf(uri, 'members');
+    expect(answer).toMatchObject({ view: 'members', stale: false });
+    const rows = answer.table?.rows ?? [];
+    expect(new Set(rows.map(({ cells: [, part] }) => part))).toEqual(new Set(['frame of tray', 'band rim']));
+    expect(drawn(answer, 'strip')).toBe(rows.length);
+    expect(rows.find(({ cells: [, part] }) => part === 'frame of tray')?.cells).toContain('mitred 45°');
+  });
+
+  it('has trimmed pieces and slivers in layers of their own', async () => {
+    const uri = 'file:///slivers.lap';
+    await session.open(uri, disc.replace('edge sawn', 'edge sawn\n  sliver 6'));
+    const answer = await drawingOf(uri);
+    const names = answer.drawing?.layers.map(({ name }) => name) ?? [];
+    expect(names).toContain('trimmed bass');
+    expect(names.at(-1)).toBe('slivers');
+    expect(answer.summary.at(-1)).toBe(`${drawn(answer, 'note')} slivers, ringed: less than 6 mm is kept of each`);
+  });
+
   it('is written as a file at full size where a view has one', async () => {
     const uri = 'file:///saved.lap';
     await session.open(uri, disc);

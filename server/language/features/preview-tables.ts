@@ -1,5 +1,6 @@
 /** The views of the preview as tables. */
 import type { LengthUnit } from '../../design/design-model.ts';
+import type { MemberKind } from '../../drawing/displays/member-display.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
 import type { MarkedKinds } from '../../shop/marked-kinds.ts';
 import type { PlanSetting, PlanStock } from '../../shop/shop-plan.ts';
@@ -63,6 +64,25 @@ function numberIn<Group>(
   countOf: (group: Group) => number,
 ): number {
   return groups.filter(({ panel }) => panel === laid).reduce((total: number, { group }) => total + countOf(group), 0);
+}
+
+/** One row a member of a frame or a lamination of a band. */
+export function membersTable(members: readonly MemberKind[], units: LengthUnit): PreviewTable {
+  return {
+    caption: 'Members of frames and laminations of bands',
+    columns: [
+      ...[words('Mark'), words('Part of'), words('Stock')],
+      ...[figures('Length'), figures('Cut to'), figures('Width'), words('Ends'), figures('Make')],
+    ],
+    rows: members.map((member): Row => ({
+      mark: member.mark,
+      cells: [
+        ...[member.mark, member.of, member.stock],
+        ...[member.length, member.cutLength, member.width].map((length) => lengthText(length, units)),
+        ...[member.ends, String(member.make)],
+      ],
+    })),
+  };
 }
 
 /** One row a kind of stick. */

@@ -1,16 +1,18 @@
 /** The views of one design, and what each shows: a drawing, a table, a few lines of text. */
 import type { Analysis } from '../../analyse.ts';
+import { displayMembers, memberKinds } from '../../drawing/displays/member-display.ts';
 import { displayPieces, displayStrips } from '../../drawing/displays/mark-display.ts';
 import { displaySticks } from '../../drawing/displays/stick-display.ts';
 import { displayWork } from '../../drawing/displays/work-display.ts';
 import { drawBlank } from '../../drawing/draw-blank.ts';
 import { drawPanel } from '../../drawing/draw-panel.ts';
 import type { Drawing } from '../../drawing/drawing.ts';
+import { withSlivers } from '../../drawing/sliver-layer.ts';
 import { buildPlan } from '../../shop/build-plan.ts';
 import type { StockCutting } from '../../shop/stock/plan-stock.ts';
 import { planStocks } from '../../shop/plan-stocks.ts';
 import type { PreviewTable, PreviewView } from '../preview-messages.ts';
-import { marksTable, settingsTable, stepsTable, sticksTable } from './preview-tables.ts';
+import { marksTable, membersTable, settingsTable, stepsTable, sticksTable } from './preview-tables.ts';
 
 export interface ViewContent {
   readonly drawing: Drawing | null;
@@ -31,6 +33,7 @@ export function viewsOf(analysis: Analysis): DesignView[] {
     ...panelViews(analysis),
     ...blankViews(analysis),
     ...partViews(analysis),
+    ...memberView(analysis),
     ...benchViews(analysis),
   ];
 }
@@ -53,7 +56,10 @@ function panelViews(analysis: Analysis): DesignView[] {
   return panels.map((laid) => {
     const { name } = laid.panel;
     return view(`panel ${name}`, name, 'Panels', () =>
-      drawn(drawPanel(laid, analysis, design.title), marksTable(kinds, design.units, `Pieces of panel ${name}`, laid)),
+      drawn(
+        withSlivers(drawPanel(laid, analysis, design.title), laid),
+        marksTable(kinds, design.units, `Pieces of panel ${name}`, laid),
+      ),
     );
   });
 }
@@ -82,6 +88,19 @@ function partViews(analysis: Analysis): DesignView[] {
     drawn(displayStrips(kinds, design.units, titleOf(analysis)), marksTable({ strips }, design.units, 'Strips', null)),
   );
   return [...(pieces.length > 0 ? [pieceView] : []), ...(strips.length > 0 ? [stripView] : [])];
+}
+
+/** Where there is a frame or a band: their members and laminations. */
+function memberView(analysis: Analysis): DesignView[] {
+  const { design } = analysis;
+  if (design.bands.length === 0 && !design.panels.some(({ frame }) => frame !== null)) return [];
+  return [
+    view('members', 'Frames and bands', 'Parts', () => {
+      const { frames, bands } = buildPlan(analysis, '');
+      const members = memberKinds(frames, bands, design);
+      return drawn(displayMembers(members, design.units, titleOf(analysis)), membersTable(members, design.units));
+    }),
+  ];
 }
 
 function benchViews(analysis: Analysis): DesignView[] {

@@ -1,0 +1,110 @@
+/** Members of frames, what fills their grooves, and the laminations of bands: each at its true size, with its ends. */
+import type { Design, LengthUnit } from '../../design/design-model.ts';
+import { cotangent } from '../../geometry/point.ts';
+import type { PlanBand, PlanBandRun } from '../../shop/object-sections.ts';
+import type { PlanFrame } from '../../shop/work-sections.ts';
+import type { Drawing } from '../drawing.ts';
+import { paperAngle, paperLength, paperUnit } from '../sheet/paper-figures.ts';
+import { layOutTiles, type Tile } from './tiles.ts';
+
+/** Everything that the view shows, one entry a mark. */
+export interface MemberKind {
+  readonly mark: string;
+  /** What it is part of: "frame of tray", "band rim". */
+  readonly of: string;
+  readonly stock: string;
+  readonly wood: string | null;
+  /** Finished length, and what it is cut to where that is longer. */
+  readonly length: number;
+  readonly cutLength: number;
+  readonly width: number;
+  readonly ends: string;
+  readonly make: number;
+  /** Corners of the face, its axis along x from 0. */
+  readonly outline: readonly number[];
+  readonly range: { readonly start: number; readonly end: number };
+}
+
+/** Frames first, in the order of their marks. */
+export function memberKinds(frames: readonly PlanFrame[], bands: readonly PlanBand[], design: Design): MemberKind[] {
+  return [...frames.flatMap((frame) => frameKinds(frame, design)), ...bands.flatMap((band) => bandKinds(band, design))];
+}
+
+/** One copy of every mark, one under the other. */
+export function displayMembers(members: readonly MemberKind[], units: LengthUnit, title: string): Drawing {
+  const total = members.reduce((sum, { make }) => sum + make, 0);
+  return {
+    title,
+    name: 'members',
+    heading: 'frames and bands',
+    ...layOutTiles(
+      members.map((member) => memberTile(member, units)),
+      { letters: 7, stacked: true },
+    ),
+    summary: [
+      `Frames and bands: ${members.length} ${members.length === 1 ? 'kind' : 'kinds'}, ${total} to make`,
+      'Each kind once, at its true length; the outer edge of a frame’s member lies below',
+      'Angles are between the cut and the axis; bands have their over-length taken off',
+    ],
+  };
+}
+
+function frameKinds(frame: PlanFrame, design: Design): MemberKind[] {
+  const range = design.panels.find(({ name }) => name === frame.panel)?.nameRange ?? { start: 0, end: 0 };
+  const part = { of: `frame of ${frame.panel}`, stock: frame.stock, wood: woodOf(design, frame.stock), range };
+  return [
+    ...frame.members.map(({ mark, lengthMm, widthMm, ends, make }) => ({
+      ...{ ...part, mark, length: lengthMm, cutLength: lengthMm, width: widthMm, make },
+      ends: `${frame.corners} ${[...new Set(ends.map(paperAngle))].join(' and ')}`,
+      outline: memberOutline(lengthMm, widthMm, ends),
+    })),
+    ...frame.groovePieces.map(({ mark, lengthMm, widthMm, make }) => ({
+      ...{ ...part, mark, length: lengthMm, cutLength: lengthMm, width: widthMm, make },
+      of: `groove of ${frame.panel}`,
+      ends: 'square',
+      outline: memberOutline(lengthMm, widthMm, [90, 90]),
+    })),
+  ];
+}
+
+function bandKinds(band: PlanBand, design: Design): MemberKind[] {
+  const range = design.bands.find(({ name }) => name === band.name)?.nameRange ?? { start: 0, end: 0 };
+  return band.laminations.flatMap(({ pieces }) =>
+    pieces.map(({ mark, lengthMm, cutMm }) => ({
+      ...{ mark, of: `band ${band.name}`, stock: band.stock, wood: woodOf(design, band.stock), range },
+      ...{ length: lengthMm, cutLength: cutMm, width: band.widthMm, make: band.quantity },
+      ends: endsOf(band.runs.find(({ marks }) => marks.includes(mark))),
+      outline: memberOutline(lengthMm, band.widthMm, [90, 90]),
+    })),
+  );
+}
+
+const endsOf = (run: PlanBandRun | undefined): string => [...new Set(run?.ends ?? [])].join(' and ') || 'square';
+
+const woodOf = ({ strips }: Design, stock: string): string | null =>
+  strips.find(({ name }) => name === stock)?.wood ?? null;
+
+/**
+ * The outer edge below, from 0 to the length; each end runs in from it by width · cot(cut), the angle between the cut
+ * and the axis: nothing for a square end, the width for a mitre of 45°.
+ */
+function memberOutline(length: number, width: number, [first, second]: readonly [number, number]): number[] {
+  const half = width / 2;
+  return [0, -half, length, -half, length - width * cotangent(second), half, width * cotangent(first), half];
+}
+
+function memberTile(member: MemberKind, units: LengthUnit): Tile {
+  const { mark, of: whole, stock, wood, length, cutLength, width, ends, make, outline, range } = member;
+  const figure = paperLength(units);
+  const kind = { mark, label: `${mark}, ${whole}, ${make} to make`, rings: [outline], range };
+  const line = [
+    whole,
+    `${figure(length)}${paperUnit(units)} long`,
+    ...(cutLength > length ? [`cut to ${figure(cutLength)}`] : []),
+    `${figure(width)} wide, of ${stock}`,
+    `ends ${ends}`,
+    `${make} to make`,
+  ].join(' · ');
+  const shapes: Tile['shapes'] = [{ layer: 'strip', wood, kind }];
+  return { width: length, height: width, shapes, heading: mark, lines: [line], texts: [] };
+}
