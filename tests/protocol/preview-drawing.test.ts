@@ -85,8 +85,9 @@ describe('the drawing', () => {
 
   it('of frames and bands shows every member, and lists what it is part of, its ends and how many', async () => {
     const uri = 'file:///framed.lap';
-    const framed = twoPanels.replace('edge framed', 'edge framed\n  frame { of ash  groove 4 }');
-    await session.open(uri, `${framed}band rim { around window  of bass }\n`);
+    const framed = twoPanels.replace('edge framed', 'edge framed\n  frame { of rail  groove 4 }');
+    const thin = 'strip thin { wood walnut  section face 0.8 depth 12 }\nstrip rail { section face 20 depth 12 }';
+    await session.open(uri, `${framed}${thin}\nband rim { around window  of thin }\n`);
     const answer = await drawingOf(uri, 'members');
     expect(answer).toMatchObject({ view: 'members', stale: false });
     const rows = answer.table?.rows ?? [];
