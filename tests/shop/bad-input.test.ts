@@ -1,4 +1,7 @@
 /** What no shop has, or has not said: a clear message, everything else planned, and an end in bounded time. */
+import { analyse } from '../../server/analyse.ts';
+import { buildPlan } from '../../server/shop/build-plan.ts';
+import { planStocks } from '../../server/shop/plan-stocks.ts';
 import { describe, expect, test } from 'vitest';
 import type { StripStock } from '../../server/design/design-model.ts';
 import {
@@ -61,6 +64,35 @@ describe('bad input', () => {
     expect(settings.find(({ notching }) => notching)?.notching?.passes).toBeNull();
   });
 
+  test('a kerf of 0 in a file: an error at its words, and the plan says that none is stated', () => {
+    const text = `strip ash { section face 3 depth 10  lengths 900 }
+bench shop { kerf 0 }
+grid net { square  pitch 40  of ash }
+panel tile { grid net  shape 3 x 3 cells }`;
+    const analysis = analyse(text);
+    const [problem, ...others] = analysis.problems;
+    expect(others).toEqual([]);
+    expect(problem?.severity).toBe('error');
+    expect(text.slice(problem?.range.start, problem?.range.end)).toBe('0');
+    const plan = buildPlan(analysis, 'tile.lap');
+    expect(plan.benches.map(({ kerfMm }) => kerfMm)).toEqual([null]);
+    expect(plan.strips.length).toBeGreaterThan(0);
+  });
+
+  test('infill longer than any stick: every such mark is named, the short ones are cut', async () => {
+    const { stock, pieces } = await planFor({}, { lengths: [{ length: 40, price: null }] });
+    const [long, short] = [true, false].map((isLong) => pieces.filter(({ lengthMm }) => lengthMm > 40 === isLong));
+    expect(long?.length).toBeGreaterThan(0);
+    expect(short?.length).toBeGreaterThan(0);
+    expect(stock[1]?.problems).toEqual(
+      long?.map(
+        ({ mark }) => expect.stringMatching(new RegExp(`^${mark}, .* is longer than any stick \\(40 mm\\)`)) as string,
+      ),
+    );
+    const cut = stock[1]?.sticks.flatMap(({ cuts }) => cuts.map(({ mark }) => mark)) ?? [];
+    expect([...new Set(cut)].sort()).toEqual(short?.map(({ mark }) => mark).sort());
+  });
+
   test('a kerf wider than a piece: every such mark is named, and planned', async () => {
     const { stock, pieces } = await planFor({}, { kerf: 20 });
     const short = pieces.filter(({ lengthMm }) => lengthMm < 20);
@@ -96,5 +128,17 @@ describe('bad input', () => {
     if (!plan) throw new Error('no plan');
     expectSound(request, plan);
     expect(plan.bound).toBeGreaterThan(600);
+  });
+
+  test('a thousand lengths and no time at all: a sound plan, its bound, and in words that the time ran out', async () => {
+    const lengths = Array.from({ length: 1000 }, (_, index) => [100 + index * 1.37, 1 + (index % 3)] as const);
+    const request = requestOf(2400, lengths, { kerfMm: 3 });
+    const answer = await ask(request, { seconds: 0 });
+    if (!answer.plan) throw new Error('no plan');
+    expectSound(request, answer.plan);
+    const [written] = planStocks([{ request, currency: null, ...answer }]);
+    expect(written?.problems).toEqual([expect.stringContaining('The time for the search ran out')]);
+    expect(written?.proven).toBe(false);
+    expect(written?.bound).toBeGreaterThan(0);
   });
 });

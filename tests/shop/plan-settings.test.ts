@@ -15,7 +15,9 @@ describe.each(samples)('settings of %s', (file) => {
 
   test('are numbered in order and name marks of the plan', () => {
     expect(settings.map(({ order }) => order)).toEqual(settings.map((_, index) => index + 1));
-    const marks = new Set([...plan.pieces, ...plan.strips].map(({ mark }) => mark));
+    const members = plan.frames.flatMap((frame) => [...frame.members, ...frame.groovePieces]);
+    const bands = plan.bands.flatMap(({ laminations }) => laminations.flatMap(({ pieces }) => pieces));
+    const marks = new Set([...plan.pieces, ...plan.strips, ...members, ...bands].map(({ mark }) => mark));
     expect(settings.flatMap((setting) => setting.marks).filter((mark) => !marks.has(mark))).toEqual([]);
   });
 
