@@ -16,9 +16,10 @@ import { writePageSvg } from '../drawing/page/write-page-svg.ts';
 import { panelPage } from '../drawing/panel-page.ts';
 import { pieceMember } from '../drawing/piece-views.ts';
 import { stockText } from '../drawing/sheet-facts.ts';
-import { buildTemplate, templateNames, templateSubject } from '../drawing/template/build-template.ts';
+import { buildTemplate } from '../drawing/template/build-template.ts';
 import { fromBack } from '../drawing/template/from-back.ts';
 import type { Template } from '../drawing/template/template.ts';
+import { nameOf, templateSubject, templateSubjects } from '../drawing/template/template-subject.ts';
 import { tiledTemplate } from '../drawing/template/tiled-template.ts';
 import { wholeTemplate } from '../drawing/template/whole-template.ts';
 import { writeSvg } from '../drawing/write-svg.ts';
@@ -132,12 +133,12 @@ function drawnTemplate(
   { name, seenFrom }: Extract<Subject, { kind: 'template' }>,
   source: string,
 ): Picture | null {
-  const { design, panels, incomplete } = analysis;
+  const { design, incomplete } = analysis;
   const subject = templateSubject(design, name);
-  const broken = subject?.kind === 'panel' && !panels.some(({ panel }) => panel === subject.panel);
-  if (subject && !broken) {
-    const front = buildTemplate(analysis, subject, source);
-    const template = seenFrom === 'back' ? fromBack(front) : front;
+  const front = subject && buildTemplate(analysis, subject, source);
+  if (front) {
+    // Holes are drilled from behind.
+    const template = seenFrom === 'back' || subject.kind === 'work' ? fromBack(front) : front;
     return {
       svg: (typefaces) => writePageSvg(wholeTemplate(template, typefaces)),
       pages: (typefaces, paper) => tiledTemplate(template, paper, design.units, typefaces),
@@ -145,11 +146,12 @@ function drawnTemplate(
     };
   }
   if (incomplete) return null;
-  const names = templateNames(design);
+  if (subject) throw new WrongUsage(`no cleat fits behind ${name}, so there is nothing to drill by`);
+  const names = templateSubjects(design).map(nameOf);
   throw new WrongUsage(
     names.length === 0
-      ? 'the file has no outline, panel or board to make a template of'
-      : `no outline, panel or board is called ${name}; there is ${names.join(', ')}`,
+      ? 'the file has no outline, panel, board or band to make a template of'
+      : `no outline, panel, board or band is called ${name}; there is ${[...new Set(names)].join(', ')}`,
   );
 }
 

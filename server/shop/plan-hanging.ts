@@ -7,8 +7,9 @@ import type { PlanHanging, PlanMass, PlanSpan } from './object-sections.ts';
 import { placedParts } from './placed-parts.ts';
 import { planLength } from './plan-rounding.ts';
 
-/** Width of the cleat's board and how far its ends stay behind the edge: common practice. */
-const cleatWidth = 40;
+/** Width of the cleat's board, and of the spacer's: common practice. */
+export const cleatWidth = 40;
+/** How far its ends stay behind the edge: common practice. */
 const hiddenBy = 20;
 
 /** From the cleat's end to its outermost hole; common practice. */
@@ -47,8 +48,8 @@ export function planHanging(work: Work | null, panels: readonly LaidPanel[], mas
   };
 }
 
-/** What lies against the wall carries the cleat. */
-function rearmost(work: Work, panels: readonly LaidPanel[]): (readonly Polygon[])[] {
+/** Edges of what lies against the wall and carries the cleat, where they lie in the work. */
+export function rearmost(work: Work, panels: readonly LaidPanel[]): (readonly Polygon[])[] {
   const placed = placedParts(work, panels);
   const lowest = Math.min(...placed.map(({ layer }) => layer));
   return placed.filter(({ layer }) => layer === lowest).map(({ rings }) => rings);

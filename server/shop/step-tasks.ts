@@ -1,13 +1,12 @@
 /** What is done in each step, a line a task, with the figures that the bench asks for next. */
 import { sum } from '../geometry/numbers.ts';
-import { boundsOf } from '../geometry/polygons.ts';
-import type { LaidPanel } from '../lattice/laid-panel.ts';
 import type { PlannedDesign } from './build-plan.ts';
 import { bandTasks } from './bands/band-tasks.ts';
 import { boardTasks } from './boards/board-tasks.ts';
 import { frameTasks } from './frame-tasks.ts';
 import type { JobStep } from './job-steps.ts';
 import { motifsOfPanels, fittingText } from './fitting-order.ts';
+import { sawTasks } from './lines/saw-tasks.ts';
 import { notchingBench } from './plan-settings.ts';
 import {
   assembleTasks,
@@ -84,23 +83,6 @@ export function tasksOf(step: JobStep, planned: PlannedDesign, plan: TaskFigures
     case 'pack':
       return packTasks(plan);
   }
-}
-
-function sawTasks({ design, panels }: PlannedDesign): string[] {
-  const bench = design.benches.find(({ bandKerf, bandBlade }) => bandKerf !== null || bandBlade !== null);
-  const radius = bench?.bandRadius == null ? '' : `; the blade turns no tighter than ${millimetres(bench.bandRadius)}`;
-  return panels
-    .filter(({ panel }) => panel.edge === 'sawn')
-    .map(
-      ({ panel, quantity, taken, perimeterMm, region }) =>
-        `${panel.name}: ${quantity + taken} to saw, ${sizeText(region)} finished, ${millimetres(perimeterMm)} mm round each${radius}; then sand to the line.`,
-    );
-}
-
-/** Width and height over all. */
-function sizeText(region: LaidPanel['region']): string {
-  const { left, right, bottom, top } = boundsOf(region.flat());
-  return `${millimetres(right - left)} × ${millimetres(top - bottom)}`;
 }
 
 function mountTasks({

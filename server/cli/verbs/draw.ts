@@ -36,7 +36,8 @@ exit code is 1 if there are errors among them.
                       it is turned, from the front and from the back
   --blank NAME        a blank with the cut-outs that are sawn from it, instead
   --template NAME     an outline, panel or board to cut by instead: finished, sand and saw line, the
-                      middles of the strips, three numbered nodes to lay it on the lattice as measured
+                      middles of the strips, three numbered nodes to lay it on the lattice as measured;
+                      of a band the caul that presses it, of a work that hangs what to drill by
   --from-back         the template as it is laid on the back
   --as FORMAT         svg, png (200 dots an inch), dxf (release 12, millimetres, a layer for each kind of
                       line), or pdf: one page as large as the drawing, but a template on sheets to glue

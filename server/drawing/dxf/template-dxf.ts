@@ -2,17 +2,30 @@
 import { flatteningTolerance } from '../../geometry/tolerance.ts';
 import { circularArc } from '../../geometry/flatten-path.ts';
 import type { PathSegment } from '../../geometry/path.ts';
-import { lineNames, type RegisterMark, type Template, type TemplateLineKind } from '../template/template.ts';
+import {
+  lineNames,
+  type RegisterMark,
+  type Template,
+  type TemplateLineKind,
+  type TemplateSpot,
+} from '../template/template.ts';
 import type { DxfDrawing, DxfLayer } from './dxf-drawing.ts';
 import { noteLayer, plainLayer } from './dxf-layers.ts';
 
-const colours: Readonly<Record<TemplateLineKind, number>> = { saw: 1, finished: 7, sand: 5 };
+const colours: Readonly<Record<TemplateLineKind, number>> = {
+  saw: 1,
+  finished: 7,
+  sand: 5,
+  caul: 1,
+  cleat: 7,
+  spacer: 7,
+};
 const markRadius = 3;
 const crossReach = 5;
 const labelHeight = 5;
 
 export function templateDxf(template: Template): DxfDrawing {
-  const { lines, axes, marks, bounds } = template;
+  const { lines, axes, marks, spots, bounds } = template;
   return {
     layers: [
       ...lines.map(({ kind, contours }) =>
@@ -23,6 +36,7 @@ export function templateDxf(template: Template): DxfDrawing {
         paths: axes.map(([from, to]) => [{ kind: 'line', from, to }]),
       }),
       marksLayer(marks),
+      ...(spots.length > 0 ? [spotsLayer(spots)] : []),
       noteLayer(bounds, [
         `${template.heading}, seen from the ${template.seenFrom}; millimetres`,
         template.origin,
@@ -46,10 +60,21 @@ function marksLayer(marks: readonly RegisterMark[]): DxfLayer {
   });
 }
 
-function crossPaths(at: RegisterMark['at']): PathSegment[][] {
+/** Places to take care at: a ring, and what is the matter. */
+const spotsLayer = (spots: readonly TemplateSpot[]): DxfLayer =>
+  plainLayer('take care', 6, {
+    paths: spots.map(({ at }) => [ringAbout(at)]),
+    texts: spots.map(({ at, text }) => ({ at: { x: at.x + crossReach, y: at.y }, height: markRadius, turn: 0, text })),
+  });
+
+function ringAbout(at: RegisterMark['at']): PathSegment {
   const east = { x: at.x + markRadius, y: at.y };
+  return circularArc(east, east, at, 360);
+}
+
+function crossPaths(at: RegisterMark['at']): PathSegment[][] {
   const arm = (dx: number, dy: number): PathSegment[] => [
     { kind: 'line', from: { x: at.x - dx, y: at.y - dy }, to: { x: at.x + dx, y: at.y + dy } },
   ];
-  return [[circularArc(east, east, at, 360)], arm(crossReach, 0), arm(0, crossReach)];
+  return [[ringAbout(at)], arm(crossReach, 0), arm(0, crossReach)];
 }

@@ -1,6 +1,5 @@
 /** Templates of panels, outlines and boards. */
 import type { Design, Outline, Panel } from '../../design/design-model.ts';
-import type { Board } from '../../design/work-model.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
 import { grownRings } from '../../geometry/grow-rings.ts';
 import type { Contour } from '../../geometry/path.ts';
@@ -13,40 +12,31 @@ import { panelRegion } from '../../lattice/panel-region.ts';
 import { registerNodes } from '../../lattice/register-nodes.ts';
 import { stripAxes } from '../../lattice/strip-axes.ts';
 import { contoursOf } from '../../shop/lines/part-contours.ts';
+import { tightestCut, tightHollows } from '../../shop/lines/tight-hollows.ts';
 import { bandThickness, sawAllowance, type ThreeLines, threeLines } from '../../shop/lines/three-lines.ts';
 import { type DrawnDesign, sheetFacts } from '../sheet-facts.ts';
 import { paperLength, type PaperLength, paperUnit } from '../sheet/paper-figures.ts';
-import type { RegisterMark, Template, TemplateLine } from './template.ts';
-
-/** What a template may be of: names of panels win over those of outlines, these over those of boards. */
-export type TemplateSubject =
-  | { readonly kind: 'panel'; readonly panel: Panel }
-  | { readonly kind: 'outline'; readonly outline: Outline }
-  | { readonly kind: 'board'; readonly board: Board };
-
-/** The subject called `name`, null where nothing is. */
-export function templateSubject({ panels, outlines, boards }: Design, name: string): TemplateSubject | null {
-  const panel = panels.find((each) => each.name === name);
-  if (panel) return { kind: 'panel', panel };
-  const outline = outlines.find((each) => each.name === name);
-  if (outline) return { kind: 'outline', outline };
-  const board = boards.find((each) => each.name === name);
-  return board ? { kind: 'board', board } : null;
-}
-
-/** Everything that `templateSubject` finds. */
-export const templateNames = ({ panels, outlines, boards }: Design): string[] => [
-  ...new Set([...panels, ...outlines, ...boards].map(({ name }) => name)),
-];
+import { caulTemplate } from './caul-template.ts';
+import { drillingTemplate } from './drilling-template.ts';
+import type { RegisterMark, Template, TemplateLine, TemplateSpot } from './template.ts';
+import { nameOf, type PartSubject, type TemplateSubject } from './template-subject.ts';
 
 /** Centre lines run on so far beyond the outermost line, to be laid on strips that stand out there. */
 const axesBeyond = 8;
 
 /**
- * The template of a subject, seen from the front. An outline that one panel alone has is drawn with that panel's lattice.
- * `source` names the file and the state of its text.
+ * The template of a subject, seen from the front; null where there is nothing to make one of. `source` names the file and
+ * the state of its text.
  */
-export function buildTemplate(drawn: DrawnDesign, subject: TemplateSubject, source: string): Template {
+export function buildTemplate(drawn: DrawnDesign, subject: TemplateSubject, source: string): Template | null {
+  if (subject.kind === 'band') return caulTemplate(drawn, subject.band, source);
+  if (subject.kind === 'work') return drillingTemplate(drawn, subject.work, source);
+  const broken = subject.kind === 'panel' && !drawn.panels.some(({ panel }) => panel === subject.panel);
+  return broken ? null : partTemplate(drawn, subject, source);
+}
+
+/** An outline that one panel alone has is drawn with that panel's lattice. */
+function partTemplate(drawn: DrawnDesign, subject: PartSubject, source: string): Template {
   const { design } = drawn;
   const panel = panelUnder(design, subject);
   const lines = subject.kind === 'panel' && subject.panel.edge === 'framed' ? null : linesOf(design, subject);
@@ -70,6 +60,7 @@ export function buildTemplate(drawn: DrawnDesign, subject: TemplateSubject, sour
     lines: shown,
     axes: stripAxes(families, grownRings(ground, axesBeyond, 'round')),
     marks,
+    spots: lines ? tightSpots(design, lines, figure) : [],
     ground,
     bounds,
     origin: facts.origin,
@@ -78,16 +69,15 @@ export function buildTemplate(drawn: DrawnDesign, subject: TemplateSubject, sour
       ...(lines ? [distanceText(lines, figure)] : []),
       ...(panel ? handText(design, panel) : []),
     ],
+    use:
+      marks.length > 2
+        ? 'Prick the numbered crosses through and lay each on the middle of its node; the thin lines run along the middles of the strips.'
+        : null,
     check: checkText(marks, finished, figure, unit),
   };
 }
 
-const nameOf = (subject: TemplateSubject): string => {
-  if (subject.kind === 'panel') return subject.panel.name;
-  return subject.kind === 'outline' ? subject.outline.name : subject.board.name;
-};
-
-const finishedPart = (subject: TemplateSubject): Panel | Outline => {
+const finishedPart = (subject: PartSubject): Panel | Outline => {
   if (subject.kind === 'panel') return subject.panel;
   return subject.kind === 'outline' ? subject.outline : subject.board.outline;
 };
@@ -95,17 +85,17 @@ const finishedPart = (subject: TemplateSubject): Panel | Outline => {
 /** The panel as its lattice came out. */
 const measured = (panel: Panel): Panel => ({ ...panel, grid: measuredGrid(panel.grid) });
 
-const measuredPart = (subject: TemplateSubject): Panel | Outline =>
+const measuredPart = (subject: PartSubject): Panel | Outline =>
   subject.kind === 'panel' ? measured(subject.panel) : finishedPart(subject);
 
-function panelUnder(design: Design, subject: TemplateSubject): Panel | null {
+function panelUnder(design: Design, subject: PartSubject): Panel | null {
   if (subject.kind === 'panel') return subject.panel;
   if (subject.kind === 'board') return null;
   const having = design.panels.filter(({ shape }) => shape.kind === 'outline' && shape.outline === subject.outline);
   return having.length === 1 ? (having[0] ?? null) : null;
 }
 
-function linesOf(design: Design, subject: TemplateSubject): ThreeLines {
+function linesOf(design: Design, subject: PartSubject): ThreeLines {
   const part = finishedPart(subject);
   const panel = panelUnder(design, subject) ?? part;
   return threeLines(contoursOf(measuredPart(subject)), bandThickness(design, panel), sawAllowance(design, panel));
@@ -122,11 +112,7 @@ function shownLines({ finished, sand, saw, bandMm, allowanceMm }: ThreeLines): T
   return bandMm > allowanceMm ? [edge, cut, inner] : [cut, edge, inner];
 }
 
-function marksOf(
-  subject: TemplateSubject,
-  families: readonly LineFamily[],
-  finished: readonly Contour[],
-): RegisterMark[] {
+function marksOf(subject: PartSubject, families: readonly LineFamily[], finished: readonly Contour[]): RegisterMark[] {
   if (subject.kind === 'board') {
     const { pivot } = subject.board;
     return pivot ? [{ label: 'pivot', at: pivot }] : [];
@@ -135,6 +121,20 @@ function marksOf(
   return registerNodes(families, regionOf(finished.map(flattenContour))).map((at, index) => ({
     label: String(index + 1),
     at,
+  }));
+}
+
+/** Hollows that the bench's blade does not turn through: sawn in from both sides, or drilled. */
+function tightSpots(
+  { benches }: Design,
+  { finished, bandMm, allowanceMm }: ThreeLines,
+  figure: PaperLength,
+): TemplateSpot[] {
+  const tightest = tightestCut(benches);
+  if (tightest === null) return [];
+  return tightHollows(finished, allowanceMm - bandMm, tightest).map(({ at, radius }) => ({
+    at,
+    text: `${radius === 0 ? 'inside corner' : `hollow of ${figure(radius)}`}: the blade turns no tighter than ${figure(tightest)}`,
   }));
 }
 

@@ -16,6 +16,7 @@ export function fromBack(template: Template): Template {
     })),
     axes: template.axes.map(([from, to]) => [transformed(from, turnedOver), transformed(to, turnedOver)] as const),
     marks: template.marks.map(({ label, at }) => ({ label, at: transformed(at, turnedOver) })),
+    spots: template.spots.map(({ at, text }) => ({ at: transformed(at, turnedOver), text })),
     ground,
     bounds: boundsOf(ground.flat()),
   };

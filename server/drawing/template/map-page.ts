@@ -63,14 +63,10 @@ function howTo(
   const lines = [
     `1. Print sheets 1 to ${count} on ${paper} at 100 %, never fitted to the page, and measure both bars on each.${skipped}`,
     '2. Sheet by sheet in order: cut along the solid edge with the cross halves on it, lay that edge on the thin line of the sheet before, over the hatched strip. The crosses of the same name must become whole. Glue.',
-    template.marks.length > 2
+    template.axes.length > 0 && template.marks.length > 2
       ? `3. Measure across the glued sheets: ${distances(template, units)}. They are those of the lattice as it is assumed below; where yours measures otherwise, state it in the grid and print again.`
       : '3. Measure across the glued sheets what the foot gives to check.',
-    ...(template.marks.length > 2
-      ? [
-          '4. Prick the numbered crosses through and lay each on the middle of its node; the thin lines run along the middles of the strips.',
-        ]
-      : []),
+    ...(template.use === null ? [] : [`4. ${template.use}`]),
   ];
   return stacked(
     [

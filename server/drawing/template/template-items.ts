@@ -6,7 +6,14 @@ import type { Look, PageItem, PathItem, TextItem } from '../page/page-model.ts';
 import { chain, circle, ring } from '../page/path-steps.ts';
 import { contourSteps } from '../page/segment-steps.ts';
 import { textAt } from '../sheet/sheet-lines.ts';
-import { lineNames, type RegisterMark, type Template, type TemplateLine, type TemplateLineKind } from './template.ts';
+import {
+  lineNames,
+  type RegisterMark,
+  type Template,
+  type TemplateLine,
+  type TemplateLineKind,
+  type TemplateSpot,
+} from './template.ts';
 
 const black = '#000000';
 const inked = (width: number, dash: readonly number[] = [], stroke = black): Look => ({
@@ -21,14 +28,18 @@ export const lineLooks: Readonly<Record<TemplateLineKind, Look>> = {
   finished: inked(0.5),
   sand: inked(0.25, [2.4, 1]),
   saw: inked(0.3, [9, 1.4]),
+  caul: inked(0.3, [9, 1.4]),
+  cleat: inked(0.4),
+  spacer: inked(0.3, [4, 1]),
 };
 export const axisLook = inked(0.14, [5, 1, 0.6, 1], '#707070');
 const markLook = inked(0.3);
+const spotLook = inked(0.3, [1, 0.6]);
 
 const pageOrigin: Point = { x: 0, y: 0 };
 const flipped = ({ x, y }: Point): Point => ({ x, y: -y });
 
-/** From the back to the front: centre lines, the three lines, their names along them, the marks. */
+/** From the back to the front: centre lines, the other lines, their names along them, the places to take care at, the marks. */
 export function templateItems(template: Template): PageItem[] {
   return [
     ...template.axes.map(([from, to]): PathItem => ({
@@ -39,6 +50,7 @@ export function templateItems(template: Template): PageItem[] {
     })),
     ...[...template.lines].reverse().map(linePath),
     ...template.lines.flatMap(namesAlong),
+    ...template.spots.flatMap((spot) => spotItems(spot, (template.bounds.left + template.bounds.right) / 2)),
     ...template.marks.flatMap((mark) => markItems(mark, `${template.name} · ${template.seenFrom}`)),
   ];
 }
@@ -57,7 +69,14 @@ const linePath = ({ kind, contours }: TemplateLine): PathItem => ({
 const nameSize = 2.2;
 /** A line's name stands every so many millimetres along it, each line's at other places. */
 const nameEvery = 110;
-const nameStarts: Readonly<Record<TemplateLineKind, number>> = { saw: 20, finished: 55, sand: 90 };
+const nameStarts: Readonly<Record<TemplateLineKind, number>> = {
+  saw: 20,
+  finished: 55,
+  sand: 90,
+  caul: 20,
+  cleat: 20,
+  spacer: 20,
+};
 /** From a line of text's base to its middle, in heights of its letters. */
 const toMiddle = 0.35;
 
@@ -85,6 +104,19 @@ function placesAlong(corners: readonly Point[], start: number, every: number): {
     passed += span;
   }
   return places;
+}
+
+const spotRadius = 2;
+
+/** A dashed ring with words beside it, towards the middle of the drawing. */
+function spotItems({ at, text }: TemplateSpot, middle: number): PageItem[] {
+  const { x, y } = flipped(at);
+  return [
+    { kind: 'path', look: spotLook, steps: circle({ x, y }, spotRadius), facts: { spot: text } },
+    x > middle
+      ? textAt(text, { x: x - 3.2, y: y + 1 }, { size: 2.8, look: 'halo', anchor: 'end' })
+      : textAt(text, { x: x + 3.2, y: y + 1 }, { size: 2.8, look: 'halo' }),
+  ];
 }
 
 const markRadius = 3;

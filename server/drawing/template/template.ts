@@ -4,18 +4,27 @@ import type { Point } from '../../geometry/point.ts';
 import type { Bounds } from '../../geometry/polygons.ts';
 import type { Polygon } from '../../lattice/laid-panel.ts';
 
-/** finished: the edge of the work. sand: where sanding stops and bands begin. saw: where the saw runs. */
-export type TemplateLineKind = 'finished' | 'sand' | 'saw';
+/**
+ * finished: the edge of the work. sand: where sanding stops and bands begin. saw: where the saw runs. caul: the face that
+ * presses a band. cleat, spacer: the boards a work hangs on and leans against.
+ */
+export type TemplateLineKind = 'finished' | 'sand' | 'saw' | 'caul' | 'cleat' | 'spacer';
 
 export interface TemplateLine {
   readonly kind: TemplateLineKind;
   readonly contours: readonly Contour[];
 }
 
-/** A place to lay the template by: a numbered node of the lattice, or the pivot of a trammel. */
+/** A place to lay the template by: a numbered node of the lattice, the pivot of a trammel, a hole to drill. */
 export interface RegisterMark {
   readonly label: string;
   readonly at: Point;
+}
+
+/** A place to take care at, and what is the matter there. */
+export interface TemplateSpot {
+  readonly at: Point;
+  readonly text: string;
 }
 
 export interface Template {
@@ -29,6 +38,7 @@ export interface Template {
   /** Centre lines of the strips, a little beyond the outermost line. */
   readonly axes: readonly (readonly [from: Point, to: Point])[];
   readonly marks: readonly RegisterMark[];
+  readonly spots: readonly TemplateSpot[];
   /** Everything inside the outermost line: what has to be on some sheet. */
   readonly ground: readonly Polygon[];
   readonly bounds: Bounds;
@@ -36,6 +46,8 @@ export interface Template {
   readonly origin: string;
   /** Pitch, face and kerf that are taken as given, and how far the lines lie apart. */
   readonly assumptions: readonly string[];
+  /** How it is laid and used, where that needs saying. */
+  readonly use: string | null;
   /** One thing to check in a minute. */
   readonly check: string;
 }
@@ -45,4 +57,7 @@ export const lineNames: Readonly<Record<TemplateLineKind, string>> = {
   finished: 'finished line',
   sand: 'sand line',
   saw: 'saw line',
+  caul: 'caul line',
+  cleat: 'cleat',
+  spacer: 'spacer',
 };

@@ -10,7 +10,7 @@ import { gradeOf } from './bend-grade.ts';
 import { type MeasuredBand, type MeasuredRun, measureBand } from './measure-band.ts';
 
 /** A soft pad between the band and its caul: cork or rubber, common practice. */
-const caulPad = 3;
+export const caulPad = 3;
 
 export const planBands = (design: Design): PlanBand[] =>
   design.bands.map((band) => planBand(measureBand(band, design.woods), design));

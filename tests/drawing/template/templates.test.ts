@@ -4,14 +4,17 @@ import { fileURLToPath } from 'node:url';
 import Parser, { type IArcEntity, type ICircleEntity, type ILineEntity } from 'dxf-parser';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
+import { buildPlan } from '../../../server/shop/build-plan.ts';
+import { boundsOf } from '../../../server/geometry/polygons.ts';
 import { templateDxf } from '../../../server/drawing/dxf/template-dxf.ts';
 import { writeDxf } from '../../../server/drawing/dxf/write-dxf.ts';
 import { type PaperName } from '../../../server/drawing/page/paper-sizes.ts';
 import type { Typefaces } from '../../../server/drawing/page/typeface.ts';
 import { writePdf } from '../../../server/drawing/page/write-pdf.ts';
-import { buildTemplate, templateSubject } from '../../../server/drawing/template/build-template.ts';
+import { buildTemplate } from '../../../server/drawing/template/build-template.ts';
 import { fromBack } from '../../../server/drawing/template/from-back.ts';
 import type { Template } from '../../../server/drawing/template/template.ts';
+import { templateSubject } from '../../../server/drawing/template/template-subject.ts';
 import { tiledTemplate } from '../../../server/drawing/template/tiled-template.ts';
 import { loadTypefaces } from '../../../server/language/typefaces.ts';
 import { extentPt, readPdf } from '../read-pdf.ts';
@@ -36,8 +39,9 @@ panel plate { grid mesh  shape disc  edge sawn }
 function templateOf(text: string, name: string): Template {
   const analysis = analyse(text);
   const subject = templateSubject(analysis.design, name);
-  if (!subject) throw new Error(`nothing is called ${name}`);
-  return buildTemplate(analysis, subject, 'round.lap');
+  const template = subject && buildTemplate(analysis, subject, 'round.lap');
+  if (!template) throw new Error(`nothing to cut by is called ${name}`);
+  return template;
 }
 
 const print = async (template: Template, paper: PaperName) =>
@@ -155,6 +159,82 @@ band rim { around plate  of walnut  laminations 4 }
   test('every line is on some sheet', () => {
     const { bounds } = templateOf(banded, 'plate');
     expect(bounds.right - bounds.left).toBeCloseTo(120, 3);
+  });
+});
+
+describe('the caul of a band', () => {
+  const text = `strip veneer { wood beech  section face 1 depth 12 }
+outline disc { circle radius 100 }
+band rim { around disc  of veneer  laminations 2  bends 120mm cold tested }
+`;
+
+  test('presses from outside: one pad, 3 mm, beyond the finished line', () => {
+    const template = templateOf(text, 'rim');
+    expect(template.lines.map(({ kind }) => kind)).toEqual(['caul', 'finished']);
+    expect(template.bounds.right).toBeCloseTo(103, 3);
+    const arcs = template.lines[0]?.contours.flat() ?? [];
+    expect(arcs.every((segment) => segment.kind === 'arc' && Math.abs(segment.radiusX - 103) < 0.01)).toBe(true);
+  });
+
+  test('rings the worst place, with its bend, its limit and the thickness that would bend', () => {
+    // The middle of the inner lamination lies 1.5 mm inside the edge: radius 98.5. It bends in proportion to its thickness.
+    const [spot, ...others] = templateOf(text, 'rim').spots;
+    expect(others).toEqual([]);
+    expect(spot?.text).toBe(`bends to 98.5, limit 120.0; ${(98.5 / 120).toFixed(2)} thick it would bend`);
+    expect(Math.hypot(spot?.at.x ?? 0, spot?.at.y ?? 0)).toBeCloseTo(100, 3);
+  });
+});
+
+describe('what a work hangs on', () => {
+  const text = `sheet ply { thick 6  size 1220 x 610  density 680 }
+outline slab { rectangle 400 x 300 }
+board back { shape slab  of ply }
+work wall { place back at 0, 0  hang cleat screws 3 each 5kg height 120 }
+`;
+
+  test('holes and cleat lie as the plan says, mirrored for who drills from behind', () => {
+    const front = templateOf(text, 'wall');
+    const { hanging } = buildPlan(analyse(text), '');
+    const [places, { fromMm = 0, toMm = 0, heightMm = 0 } = {}] = [hanging?.drill ?? [], hanging?.cleat ?? undefined];
+    const back = fromBack(front);
+    // The cleat's left end as seen from behind is its right end from the front.
+    expect(back.marks).toHaveLength(places.length);
+    back.marks.forEach(({ label, at }, index) => {
+      expect([label, at.y]).toEqual([String(index + 1), places[index]?.yMm]);
+      expect(at.x + toMm).toBeCloseTo(places[index]?.xMm ?? NaN, 6);
+    });
+    expect(front.lines.map(({ kind }) => kind)).toEqual(['finished', 'cleat', 'spacer']);
+    const cleat = boundsOf(front.ground[0] ?? []);
+    expect([cleat.left, cleat.right, cleat.top]).toEqual([fromMm, toMm, heightMm]);
+    expect(heightMm).toBe(120);
+  });
+
+  test('prints cleat and spacer at full size, and no sheet for what lies between', async () => {
+    const pages = await print(fromBack(templateOf(text, 'wall')), 'A4');
+    const widths = pages.slice(1).flatMap(({ pathsPt }) => pathsPt.map((path) => extentPt(path)));
+    expect(pages[0]?.text).toContain('seen from the back');
+    expect(pages[0]?.text).toContain('Prick the numbered crosses through where the fixings go');
+    expect(widths.some(([, height]) => Math.abs(height - points(40)) < 0.02)).toBe(true);
+  });
+});
+
+describe('hollows that the blade does not turn through', () => {
+  const bench = 'bench shop { band_blade 6 cuts 0.9 curve 16 }\n';
+  const spots = (outline: string): [string, number, number][] =>
+    templateOf(bench + outline, 'tag').spots.map(({ at, text }) => [text.split(':')[0] ?? '', at.x, at.y]);
+
+  test('an inside corner is one, an outside corner is none', () => {
+    const angle =
+      'outline tag { start 0, 0  line to 80, 0  line to 80, 40  line to 40, 40  line to 40, 80  line to 0, 80  line to start }';
+    expect(spots(angle)).toEqual([['inside corner', 40, 40]]);
+  });
+
+  test('a hollow counts where the saw runs: 1.5 mm outside, by so much tighter', () => {
+    // A half circle of radius r bitten out of the top; its deepest place is as tight as any other.
+    const bitten = (radius: number): string =>
+      `outline tag { start -60, 0  line to 60, 0  line to 60, 60  line to ${radius}, 60  arc to -${radius}, 60 radius ${radius} right  line to -60, 60  line to start }`;
+    expect(spots(bitten(17)).map(([words]) => words)).toEqual(['hollow of 15.5']);
+    expect(spots(bitten(18))).toEqual([]);
   });
 });
 

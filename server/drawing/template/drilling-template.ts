@@ -1,0 +1,67 @@
+/** The template to drill by: cleat and spacer behind the work, the holes numbered, as they lie seen from the front. */
+import type { Point } from '../../geometry/point.ts';
+import { boundsOf, ringOfBounds } from '../../geometry/polygons.ts';
+import { contourOfRing } from '../../shop/lines/part-contours.ts';
+import { cleatWidth, planHanging, rearmost } from '../../shop/plan-hanging.ts';
+import { planMass } from '../../shop/plan-mass.ts';
+import type { PlanSpan } from '../../shop/object-sections.ts';
+import { paperLength, paperUnit } from '../sheet/paper-figures.ts';
+import { type DrawnDesign, sheetFacts } from '../sheet-facts.ts';
+import type { HungWork } from './template-subject.ts';
+import type { Template, TemplateLine } from './template.ts';
+
+/** Null where no cleat fits behind the work. `source` names the file and the state of its text. */
+export function drillingTemplate(drawn: DrawnDesign, work: HungWork, source: string): Template | null {
+  const { design, panels } = drawn;
+  const hanging = planHanging(work, panels, planMass(design, panels));
+  const cleat = hanging?.cleat;
+  if (!hanging || !cleat) return null;
+  const [figure, unit] = [paperLength(design.units), paperUnit(design.units)];
+  const edges = rearmost(work, panels).flat();
+  const cleatRing = boardRing(cleat);
+  const spacerRings = hanging.spacer ? [boardRing(hanging.spacer)] : [];
+  const { top } = boundsOf(edges.flat());
+  const facts = sheetFacts(drawn, [], source);
+  return {
+    name: work.name,
+    heading: `what ${work.name} hangs on`,
+    seenFrom: 'front',
+    lines: [
+      { kind: 'finished', contours: edges.map(contourOfRing) },
+      { kind: 'cleat', contours: [contourOfRing(cleatRing)] },
+      ...spacerRings.map((ring): TemplateLine => ({ kind: 'spacer', contours: [contourOfRing(ring)] })),
+    ],
+    axes: [],
+    marks: hanging.drill.map(({ xMm, yMm }, index) => ({
+      label: String(index + 1),
+      // Counted from the cleat's left end as it is seen from behind: its right end from the front.
+      at: { x: cleat.toMm - xMm, y: yMm },
+    })),
+    spots: [],
+    ground: [cleatRing, ...spacerRings],
+    bounds: boundsOf(edges.flat()),
+    origin: facts.origin,
+    assumptions: [
+      `cleat ${figure(cleat.lengthMm)} × ${figure(cleatWidth)}, its upper edge ${figure(top - cleat.heightMm)} below the top of the work`,
+      `${hanging.fixings} fixings; each fixing’s data sheet, the wall and local codes decide what holds`,
+    ],
+    use: 'Prick the numbered crosses through where the fixings go, the cleat’s upper edge level.',
+    check: checkText(hanging.drill, figure, unit, cleat),
+  };
+}
+
+/** The cleat's board, and the spacer's: as high as one another. */
+const boardRing = ({ fromMm, toMm, heightMm }: PlanSpan): Point[] =>
+  ringOfBounds({ left: fromMm, right: toMm, bottom: heightMm - cleatWidth, top: heightMm });
+
+function checkText(
+  drill: readonly { readonly xMm: number }[],
+  figure: (millimetres: number) => string,
+  unit: string,
+  { lengthMm }: PlanSpan,
+): string {
+  const [first, last] = [drill[0], drill.at(-1)];
+  return first && last && first !== last
+    ? `Check: from hole 1 to hole ${drill.length} is ${figure(last.xMm - first.xMm)}${unit}`
+    : `Check: the cleat is ${figure(lengthMm)}${unit} long`;
+}
