@@ -4,6 +4,7 @@ import { inOrderOfPlace, type Problem } from '../grammar/problem.ts';
 import { buildFiles } from './design/build-files.ts';
 import type { Design } from './design/design-model.ts';
 import { loadFiles } from './design/load-files.ts';
+import { problemsInUnits } from './design/problems-in-units.ts';
 import type { NameIndex } from './design/name-index.ts';
 import { nowhere, type SourceFile, type SourceFiles, type SourcePlace } from './design/source-file.ts';
 import { benchProblems } from './lattice/bench-checks.ts';
@@ -73,7 +74,8 @@ export function* analyseByStages(text: string, place: SourcePlace = nowhere): Ge
     ...placementProblems(design, panels),
     ...unknownWoods(names),
   ];
-  const problems = inOrderOfPlace([...designProblems, ...problemsHere(latticeProblems, design.panels, files[0])]);
+  const here = problemsInUnits(problemsHere(latticeProblems, design.panels, files[0]), design.units);
+  const problems = inOrderOfPlace([...designProblems, ...here]);
   yield 'marking pieces';
   return {
     text,

@@ -7,6 +7,7 @@ import type { Design } from './design-model.ts';
 import { type Given, givenTogether } from './given.ts';
 import { madeHere } from './made-here.ts';
 import type { NameIndex } from './name-index.ts';
+import { problemsInUnits } from './problems-in-units.ts';
 import { fileName, type SourceFile, type SourceFiles, type Use } from './source-file.ts';
 
 /** What a file says, with all that it may name. */
@@ -42,7 +43,7 @@ export function buildFiles(files: SourceFiles): BuiltFiles {
     return now;
   };
   const { design, names, problems } = build(files[0]);
-  return { design: madeHere(design), names, problems };
+  return { design: madeHere(design), names, problems: problemsInUnits(problems, design.units) };
 }
 
 interface BuiltUse {
