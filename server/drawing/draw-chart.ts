@@ -9,6 +9,7 @@ import { chartBounds, chartView, labelRoom } from './chart-view.ts';
 import { countBoxes } from './sheet/count-boxes.ts';
 import { headHeight, footHeight, margin, type Paper, papers, sheetPage } from './sheet/sheet-page.ts';
 import { area, textAt, textBlock, wrapped } from './sheet/sheet-lines.ts';
+import { copiesText } from './shared-words.ts';
 import { type DrawnDesign, sheetFacts } from './sheet-facts.ts';
 
 /** Smallest circle on paper that letters and a tick box can be read in at arm's length. */
@@ -40,7 +41,7 @@ export function drawChart(drawn: DrawnDesign, laid: LaidPanel, source: string): 
     {
       mark: panel.name,
       heading: 'placement chart',
-      subheading: `${panel.copies === 1 ? '1 copy' : `${panel.copies} copies`}, this is one; not to scale`,
+      subheading: `${copiesText(panel.copies)}, this is one; not to scale`,
       ...sheetFacts(drawn, [laid], source),
     },
     `Placement chart of panel ${panel.name}: ${count} cells in ${plan.rows.length} rows. ${assemblyOrder(laid, drawn.kinds).join('. ')}`,

@@ -1,6 +1,7 @@
 /** A laid-out panel as a drawing: region, strips from the back to the front, infill, and the outline over all. */
 import { coarserRing } from '../geometry/coarser-ring.ts';
 import type { LaidPanel, PieceFate, PieceGroup, Placement, Polygon, StripGroup } from '../lattice/laid-panel.ts';
+import { barRing } from './bar-ring.ts';
 import type { DrawingLayer, Drawing, DrawnKind, LayerKind, Rings } from './drawing.ts';
 import { drawingBounds } from './drawing-bounds.ts';
 import { type MarkedDesign, type MarkedStrips, marksOf, stripsByMark } from './kind-marks.ts';
@@ -57,16 +58,10 @@ function drawnStrip(group: StripGroup, { mark, placements, isSawn }: MarkedStrip
   return {
     mark,
     label: `${isSawn ? 'out of strip' : 'strip'} ${mark}, ${group.length.toFixed(1)} long, ${placements.length} in this panel`,
-    rings: [stripRing(group)],
+    rings: [barRing(group.length, group.stock.face)],
     placements: placementNumbers(placements),
     range: group.range,
   };
-}
-
-/** A strip seen from the front: its axis along x from 0 to its length. */
-export function stripRing({ length, stock }: StripGroup): number[] {
-  const half = stock.face / 2;
-  return [0, -half, length, -half, length, half, 0, half];
 }
 
 function pieceLayers(laid: LaidPanel, marks: Map<PieceGroup, string>, fate: PieceFate): DrawingLayer[] {

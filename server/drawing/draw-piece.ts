@@ -10,6 +10,7 @@ import { paperAngle, paperLength, type PaperLength, paperUnit } from './sheet/pa
 import { lyingA4, margin, sheetPage } from './sheet/sheet-page.ts';
 import { area, openLine, textAt, textBlock } from './sheet/sheet-lines.ts';
 import { pieceDimensions, pieceMember } from './piece-views.ts';
+import { rolesOf } from './shared-words.ts';
 import { type DrawnDesign, sheetFacts, stockText } from './sheet-facts.ts';
 import type { PageFile, PageItem } from './page/page-model.ts';
 
@@ -31,7 +32,7 @@ export function drawPiece(drawn: DrawnDesign, piece: MarkedPiece, source: string
   const { units } = drawn.design;
   const figure = paperLength(units);
   const panels = [...new Set(groups.map(({ panel }) => panel))];
-  const roles = [...new Set(groups.map(({ group }) => `${group.role} of ${group.motif}`))].join(', ');
+  const roles = rolesOf(piece).join(', ');
   const summary = `${roles}: ${figure(shape.length)}${paperUnit(units)} tip to tip, ${piece.total} to cut`;
   return sheetPage(
     lyingA4,

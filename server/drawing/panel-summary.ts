@@ -3,6 +3,7 @@ import type { GridKind } from '../design/design-model.ts';
 import { gridCheck, hasSingleLines } from '../design/grid-check.ts';
 import { rounded } from '../geometry/tolerance.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
+import { copiesText } from './shared-words.ts';
 
 const gridNames: Record<GridKind, string> = {
   three_way: 'three-way',
@@ -21,7 +22,7 @@ export function summarise(laid: LaidPanel): string[] {
   const check = gridCheck(grid);
   const size = hasSingleLines(grid) ? 'strips at places of their own' : `side ${grid.side.toFixed(1)}`;
   return [
-    `Panel ${panel.name}, ${panel.edge}, ${panel.copies === 1 ? '1 copy' : `${panel.copies} copies`}`,
+    `Panel ${panel.name}, ${panel.edge}, ${copiesText(panel.copies)}`,
     `${gridNames[grid.kind]} grid ${grid.name}: ${size}, strip face ${faces}, fit ${fit}`,
     `${stripCount(laid)} strips, ${infillCount(laid)} infill pieces, ${(rounded(laid.areaMm2, 2) / 100).toFixed(1)} cm²`,
     `Check: ${check.what} measure ${check.millimetres.toFixed(1)} mm`,

@@ -1,17 +1,9 @@
 /** An engine that fails must cost one answer, never the server. */
-import { PassThrough } from 'node:stream';
-import {
-  createConnection,
-  createMessageConnection,
-  type MessageConnection,
-  type PublishDiagnosticsParams,
-  StreamMessageReader,
-  StreamMessageWriter,
-} from 'vscode-languageserver/node';
+import type { MessageConnection, PublishDiagnosticsParams } from 'vscode-languageserver/node';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { analyseByStages } from '../../server/analyse.ts';
-import { serveConnection } from '../../server/language/serve-connection.ts';
 import { disc } from './disc.ts';
+import { startWithEngine } from './engine-session.ts';
 import { positionOf } from './places.ts';
 
 const uri = 'file:///failing.lap';
@@ -19,19 +11,17 @@ const logged: string[] = [];
 let editor: MessageConnection;
 
 beforeAll(async () => {
-  const toServer = new PassThrough();
-  const toEditor = new PassThrough();
-  const server = createConnection(new StreamMessageReader(toServer), new StreamMessageWriter(toEditor));
-  serveConnection(server, (text) => {
-    if (text.includes('# fail')) throw new Error('the engine broke');
-    return analyseByStages(text);
-  });
-  editor = createMessageConnection(new StreamMessageReader(toEditor), new StreamMessageWriter(toServer));
-  editor.onNotification('window/logMessage', ({ message }: { message: string }) => {
-    logged.push(message);
-  });
-  editor.listen();
-  await editor.sendRequest('initialize', { processId: null, rootUri: null, capabilities: {} });
+  editor = await startWithEngine(
+    (text) => {
+      if (text.includes('# fail')) throw new Error('the engine broke');
+      return analyseByStages(text);
+    },
+    (listening) => {
+      listening.onNotification('window/logMessage', ({ message }: { message: string }) => {
+        logged.push(message);
+      });
+    },
+  );
 });
 afterAll(() => {
   editor.dispose();

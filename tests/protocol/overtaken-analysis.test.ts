@@ -1,17 +1,9 @@
 /** An analysis that takes long: a newer text leaves the rest of it undone, and so does the wish to stop. */
-import { PassThrough } from 'node:stream';
-import {
-  createConnection,
-  createMessageConnection,
-  type MessageConnection,
-  type PublishDiagnosticsParams,
-  StreamMessageReader,
-  StreamMessageWriter,
-} from 'vscode-languageserver/node';
+import type { MessageConnection, PublishDiagnosticsParams } from 'vscode-languageserver/node';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { analyseByStages } from '../../server/analyse.ts';
-import { serveConnection } from '../../server/language/serve-connection.ts';
 import { disc } from './disc.ts';
+import { startWithEngine } from './engine-session.ts';
 import { positionOf } from './places.ts';
 
 const uri = 'file:///long.lap';
@@ -25,26 +17,24 @@ let stages = 0;
 let onStage = (): void => undefined;
 
 beforeAll(async () => {
-  const toServer = new PassThrough();
-  const toEditor = new PassThrough();
-  const server = createConnection(new StreamMessageReader(toServer), new StreamMessageWriter(toEditor));
-  serveConnection(server, function* (text, place) {
-    while (text === endless) {
-      stages++;
-      onStage();
-      yield 'waiting';
-    }
-    return yield* analyseByStages(text, place);
-  });
-  editor = createMessageConnection(new StreamMessageReader(toEditor), new StreamMessageWriter(toServer));
-  editor.onNotification('textDocument/publishDiagnostics', ({ version }: PublishDiagnosticsParams) => {
-    announced.push(version);
-  });
-  editor.onNotification('halflap/progress', ({ doing }: { doing: string | null }) => {
-    progress.push(doing);
-  });
-  editor.listen();
-  await editor.sendRequest('initialize', { processId: null, rootUri: null, capabilities: {} });
+  editor = await startWithEngine(
+    function* (text, place) {
+      while (text === endless) {
+        stages++;
+        onStage();
+        yield 'waiting';
+      }
+      return yield* analyseByStages(text, place);
+    },
+    (listening) => {
+      listening.onNotification('textDocument/publishDiagnostics', ({ version }: PublishDiagnosticsParams) => {
+        announced.push(version);
+      });
+      listening.onNotification('halflap/progress', ({ doing }: { doing: string | null }) => {
+        progress.push(doing);
+      });
+    },
+  );
 });
 afterAll(() => {
   editor.dispose();

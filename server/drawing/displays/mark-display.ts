@@ -4,7 +4,9 @@ import type { NotchRun, PieceShape } from '../../lattice/laid-panel.ts';
 import type { MarkedKinds, MarkedPiece, MarkedStrip } from '../../shop/marked-kinds.ts';
 import { radians } from '../../geometry/point.ts';
 import type { Drawing, Rings } from '../drawing.ts';
-import { ringOf, stripRing } from '../draw-panel.ts';
+import { barRing } from '../bar-ring.ts';
+import { ringOf } from '../draw-panel.ts';
+import { rolesOf } from '../shared-words.ts';
 import { paperAngle, paperLength, paperUnit } from '../sheet/paper-figures.ts';
 import { layOutTiles, type Tile, type TileShape } from './tiles.ts';
 
@@ -53,7 +55,7 @@ export const numbersText = ({ make, spare, total }: { make: number; spare: numbe
 function pieceTile(piece: MarkedPiece, units: LengthUnit): Tile {
   const { mark, shape, groups } = piece;
   const figure = paperLength(units);
-  const roles = [...new Set(groups.map(({ group }) => `${group.role} of ${group.motif}`))].join(', ');
+  const roles = rolesOf(piece).join(', ');
   const [left, right] = shape.edges;
   const lines = [
     roles,
@@ -77,7 +79,7 @@ function stripTile(strip: MarkedStrip, units: LengthUnit): Tile[] {
     const kind = {
       mark: strip.mark,
       label: `strip ${strip.mark}, ${strip.total} to cut`,
-      rings: [stripRing(group)],
+      rings: [barRing(length, stock.face)],
       range,
     };
     return {

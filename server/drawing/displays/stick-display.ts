@@ -1,4 +1,5 @@
 /** The sticks to buy, each with the pieces cut out of it and what is left over. */
+import { barRing } from '../bar-ring.ts';
 import type { LengthUnit, StripStock } from '../../design/design-model.ts';
 import type { PlanStock } from '../../shop/shop-plan.ts';
 import type { Drawing } from '../drawing.ts';
@@ -43,14 +44,13 @@ function planText({ stock, sticksUsed, wastePct, proven, bound, objective }: Pla
 
 function stickTile(plan: PlanStock, stick: Stick, stock: StripStock, units: LengthUnit): Tile {
   const figure = paperLength(units);
-  const half = stickHeight / 2;
   const whole: TileShape = {
     layer: 'offcut',
     wood: stock.wood,
     kind: {
       mark: '',
       label: `off-cut, ${figure(stick.offcutMm)}${paperUnit(units)}`,
-      rings: [[0, -half, stick.lengthMm, -half, stick.lengthMm, half, 0, half]],
+      rings: [barRing(stick.lengthMm, stickHeight)],
       range: stock.range,
     },
   };
@@ -68,7 +68,7 @@ function stickTile(plan: PlanStock, stick: Stick, stock: StripStock, units: Leng
         kind: {
           mark,
           label: `${mark}, ${figure(length)}${paperUnit(units)} out of a stick of ${figure(stick.lengthMm)}`,
-          rings: [[0, -half, length, -half, length, half, 0, half]],
+          rings: [barRing(length, stickHeight)],
           range: stock.range,
         },
       })),

@@ -8,6 +8,7 @@ import type { Drawing, DrawingLayer, DrawnKind, Rings } from '../drawing.ts';
 import { drawingBounds } from '../drawing-bounds.ts';
 import { drawPanel, ringOf } from '../draw-panel.ts';
 import type { MarkedDesign } from '../kind-marks.ts';
+import { copiesText } from '../shared-words.ts';
 
 /** What the assembled work is put together from. */
 export interface WorkParts extends MarkedDesign {
@@ -28,7 +29,7 @@ export function displayWork(work: Work, parts: WorkParts, title: string): Drawin
     layers,
     texts: [],
     summary: [
-      `Work ${work.name}, ${work.copies === 1 ? '1 copy' : `${work.copies} copies`}`,
+      `Work ${work.name}, ${copiesText(work.copies)}`,
       `${placed.length} ${placed.length === 1 ? 'part' : 'parts'} placed, seen from the front`,
       ...(missing.length > 0 ? [`Not drawn, because of errors: ${missing.join(', ')}`] : []),
     ],

@@ -4,7 +4,7 @@ import { boundsOf } from '../../geometry/polygons.ts';
 import type { LaidPanel, Placement, Polygon } from '../../lattice/laid-panel.ts';
 import { contoursOf } from '../../shop/lines/part-contours.ts';
 import { measuredGrid } from '../../lattice/measured-grid.ts';
-import { stripRing } from '../draw-panel.ts';
+import { barRing } from '../bar-ring.ts';
 import { marksOf, stripsByMark } from '../kind-marks.ts';
 import { type DrawnDesign, sheetFacts } from '../sheet-facts.ts';
 import type { DxfDrawing, DxfLayer, DxfText } from './dxf-drawing.ts';
@@ -35,7 +35,7 @@ function stripLayers(laid: LaidPanel, marked: ReturnType<typeof stripsByMark>): 
   return levels.map((level, index) => {
     const groups = laid.strips.filter(({ layer }) => layer === level);
     return plainLayer(`strips ${level + 1}`, stripColours[index % stripColours.length] ?? 3, {
-      rings: groups.flatMap((group) => placedAll(pointsOf(stripRing(group)), group.placements)),
+      rings: groups.flatMap((group) => placedAll(pointsOf(barRing(group.length, group.stock.face)), group.placements)),
       texts: groups.flatMap((group) =>
         marked(group).flatMap(({ mark, placements }) =>
           placements.map((placement) => markText(mark, placement, group.length / 2)),

@@ -1,6 +1,7 @@
 /** What the preview tells of each mark: the same figures as the plan, in the units of the file. */
 import type { LengthUnit } from '../../design/design-model.ts';
 import { numbersText } from '../../drawing/displays/mark-display.ts';
+import { rolesOf } from '../../drawing/shared-words.ts';
 import type { PieceEnd } from '../../lattice/laid-panel.ts';
 import type { MarkedKinds, MarkedPiece, MarkedStrip } from '../../shop/marked-kinds.ts';
 import type { SourceRange } from '../../../grammar/source-range.ts';
@@ -28,7 +29,7 @@ function pieceCard(piece: MarkedPiece, units: LengthUnit, wordsAt: WordsFinder):
   const [first, second] = shape.ends.map(endText);
   return {
     mark,
-    heading: piecesOf(piece).join(', '),
+    heading: rolesOf(piece).join(', '),
     facts: [
       fact('Length', lengthText(shape.length, units)),
       fact('Long edges', edges),
@@ -41,11 +42,6 @@ function pieceCard(piece: MarkedPiece, units: LengthUnit, wordsAt: WordsFinder):
     words: wordsAt(groups[0]?.group.range ?? { start: 0, end: 0 }),
   };
 }
-
-/** "arm of hemp", once each. */
-export const piecesOf = ({ groups }: MarkedPiece): string[] => [
-  ...new Set(groups.map(({ group }) => `${group.role} of ${group.motif}`)),
-];
 
 function stripCard(strip: MarkedStrip, units: LengthUnit, wordsAt: WordsFinder): MarkCard[] {
   return strip.groups.slice(0, 1).map(({ group: { grid, family, stock, length, notches, hand, range } }) => ({

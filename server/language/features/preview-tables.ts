@@ -1,12 +1,12 @@
 /** The views of the preview as tables. */
 import type { LengthUnit } from '../../design/design-model.ts';
 import type { MemberKind } from '../../drawing/displays/member-display.ts';
+import { rolesOf } from '../../drawing/shared-words.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
 import type { MarkedKinds } from '../../shop/marked-kinds.ts';
 import type { PlanSetting, PlanStock } from '../../shop/shop-plan.ts';
 import type { PlanStep } from '../../shop/work-sections.ts';
 import type { PreviewTable } from '../preview-messages.ts';
-import { piecesOf } from './mark-cards.ts';
 import { lengthText } from '../../design/length-text.ts';
 import { angleText } from './quantities.ts';
 
@@ -25,7 +25,7 @@ export function marksTable(
 ): PreviewTable {
   const pieces = (kinds.pieces ?? []).map((piece) => ({
     kind: piece,
-    what: piecesOf(piece).join(', '),
+    what: rolesOf(piece).join(', '),
     length: piece.shape.length,
     here: numberIn(piece, laid, (group) => group.count),
   }));

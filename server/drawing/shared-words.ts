@@ -1,0 +1,10 @@
+/** Words that several drawings say of the same thing. */
+import type { MarkedPiece } from '../shop/marked-kinds.ts';
+
+/** "1 copy", "3 copies". */
+export const copiesText = (copies: number): string => (copies === 1 ? '1 copy' : `${copies} copies`);
+
+/** What pieces of a kind are in their motifs, such as "arm of hemp", once each. */
+export const rolesOf = ({ groups }: Pick<MarkedPiece, 'groups'>): string[] => [
+  ...new Set(groups.map(({ group }) => `${group.role} of ${group.motif}`)),
+];
