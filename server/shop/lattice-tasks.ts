@@ -2,6 +2,7 @@
 import type { Bench } from '../design/design-model.ts';
 import { sum } from '../geometry/numbers.ts';
 import { cotangent } from '../geometry/point.ts';
+import { sidesToMeasure } from './sides-to-measure.ts';
 import type { PlannedDesign } from './build-plan.ts';
 import { latticesMade } from './lattices-made.ts';
 import type { JobStep } from './job-steps.ts';
@@ -101,11 +102,20 @@ export function assembleTasks(planned: PlannedDesign): string[] {
   });
 }
 
-export function measureTasks({ grids }: TaskFigures): string[] {
+export function measureTasks({ grids }: TaskFigures, planned: PlannedDesign): string[] {
+  const small = latticesMade(planned).flatMap((laid) => {
+    const sides = sidesToMeasure(laid);
+    return sides === 0 || sides === 10
+      ? []
+      : [
+          `${laid.panel.name} has no ten: ${counted(sides, 'side')} along a strip should measure ${millimetres(sides * laid.panel.grid.side)}; measured ________`,
+        ];
+  });
   return [
     ...grids.map(
       ({ name, check }) => `${name}: ${check.what} should measure ${millimetres(check.mm)}; measured ________`,
     ),
+    ...small,
     'Strip face, at ten places: measured ________',
     'Write both into the grid as measured, and print the second sheet anew: infill, templates and resin follow it.',
   ];

@@ -8,6 +8,8 @@ import { type Keys, keysOf } from './jigs/key-share.ts';
 import type { MarkedKinds } from './marked-kinds.ts';
 import { notchingBench } from './plan-settings.ts';
 import { planLength } from './plan-rounding.ts';
+import { sidesToMeasure } from './sides-to-measure.ts';
+import { counted } from './task-words.ts';
 import type { PlanSetting } from './shop-plan.ts';
 import { piecesToCut, sparesOfKit } from './spares.ts';
 import { halfDegrees, keyMillimetres, millimetres } from './text/figures-text.ts';
@@ -136,14 +138,18 @@ function jigsFor({ done }: Kit, marks: readonly KitMark[], settings: readonly Pl
 
 function cardOf(kit: Kit, laid: LaidPanel | undefined, bag: PlanKit['bag'], jigs: PlanKit['jigs']['jigs']): string[] {
   const pieces = sum(bag.map(({ n }) => n));
-  const tenSides = laid ? ` Ten cells along a strip measure ${(10 * laid.panel.grid.side).toFixed(1)} mm.` : '';
+  const sides = laid ? sidesToMeasure(laid) : 0;
+  const length =
+    laid && sides > 0
+      ? ` ${counted(sides, 'cell')} along a strip measure ${millimetres(sides * laid.panel.grid.side)} mm.`
+      : '';
   return [
     `Count the bag: ${bag.map(({ mark, n, spare }) => (spare > 0 ? `${n} + ${spare} of ${mark}` : `${n} of ${mark}`)).join(', ')}; ${pieces} go in.`,
     ...(kit.done.includes('notched') ? [] : ['Notch the strips on the notching saw with the teacher.']),
     ...(kit.done.includes('cut') ? [] : ['Cut each piece to the length on its label.']),
     ...jigs.map(jigText),
     'Lay the lowest strips out, notches up, set the others into them and seat all laps halfway; then tap home from the middle outward.',
-    `Check: the diagonals are equal.${tenSides}`,
+    `Check: the diagonals are equal.${length}`,
     ...motifsOfPanels(laid ? [laid] : []).map(fittingText),
     'Turn it over and tap it: nothing drops out.',
     'Knives and chisels cut away from hands; the teacher shows each tool first.',

@@ -42,7 +42,7 @@ export function tasksOf(step: JobStep, planned: PlannedDesign, plan: TaskFigures
             `${stock}: take ${((depthMm - finishedDepthMm) / 2).toFixed(2)} mm off each face, ${millimetres(depthMm)} becomes ${millimetres(finishedDepthMm)}.`,
         );
     case 'measure':
-      return measureTasks(plan);
+      return measureTasks(plan, planned);
     case 'frame':
       return frameTasks(planned.panels, plan);
     case 'cut infill':

@@ -118,3 +118,10 @@ describe('printed again after measuring', () => {
     }
   });
 });
+
+test('a panel of three cells is measured over its three, not over ten that it has not', () => {
+  expect(tasksOf(planOf(sample('coasters')), 'measure')).toContain(
+    'coaster has no ten: 3 sides along a strip should measure 90.0',
+  );
+  expect(tasksOf(planOf(sample('transom')), 'measure')).not.toContain('has no ten');
+});

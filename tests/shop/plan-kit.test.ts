@@ -113,7 +113,7 @@ describe('what is done, and what the class does', () => {
     expect(card[0]).toMatch(/^Count the bag: .*; 71 go in\.$/);
     for (const { stopMm, keys } of jigs.jigs)
       expect(card.join('\n')).toContain(`stop at ${keys ? keyMillimetres(stopMm) : millimetres(stopMm)} mm`);
-    expect(card.join('\n')).toContain('Ten cells along a strip measure 300.0 mm');
+    expect(card.join('\n')).toContain('3 cells along a strip measure 90.0 mm');
     expect(card.join('\n')).toContain('square_hemp');
     expect(card.join('\n')).not.toContain('Notch the strips');
   });
