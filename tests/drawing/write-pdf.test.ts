@@ -111,7 +111,8 @@ describe('the ginkgo', () => {
   test('lies on one page of its own size, every strip and piece a path, its bar 100 mm', async () => {
     const [laid] = analysis.panels;
     if (!laid) throw new Error('no panel');
-    const file = panelPage(drawPanel(laid, analysis, 'Ginkgo'), 'ginkgo.lap');
+    const drawing = drawPanel(laid, analysis, 'Ginkgo');
+    const file = panelPage(drawing, 'ginkgo.lap');
     const { pages } = await read(file);
     const [page] = pages;
     expect(page?.sizePt[0]).toBeCloseTo(points(file.pages[0]?.width ?? 0), 2);
@@ -121,8 +122,10 @@ describe('the ginkgo', () => {
     expect(
       Math.max(...(page?.pathsPt ?? []).filter((path) => path.length === 4).map((path) => extentPt(path)[0])),
     ).toBeCloseTo(points(336), 1);
-    expect(page?.text).toContain('S21');
-    expect(page?.text).toContain('arm A, 17.8 long, 227 in this panel');
+    const arms = laid.pieces.reduce((count, group) => count + group.count, 0);
+    expect(page?.text).toContain(`arm A, 17.8 long, ${arms} in this panel`);
+    const strips = drawing.layers.filter(({ kind }) => kind === 'strip').flatMap(({ kinds }) => kinds);
+    for (const { mark } of strips) expect(page?.text).toMatch(new RegExp(`\\b${mark}\\b`));
   });
 
   test('has its arm on paper at full size: s/√3 − t = 17.785 mm for side 36 and face 3', async () => {
