@@ -122,7 +122,12 @@ export function basketGrid(side: number, stock: StripStock, turn = 0): Grid {
   return gridOf('three_way', side, stock, { families, turn });
 }
 
-const atCorner = (corner: number): NodeReference => ({ name: null, place: { kind: 'corner', corner } });
+export const atCorner = (corner: number): NodeReference => ({ name: null, place: { kind: 'corner', corner } });
+export const atMidEdge = (edge: number): NodeReference => ({
+  name: null,
+  place: { kind: 'along', edge, fraction: 0.5 },
+});
+export const middle: NodeReference = { name: 'middle', place: { kind: 'centroid' } };
 const hub: NodeReference = { name: 'hub', place: { kind: 'incentre' } };
 
 export function pieceFrom(role: string, from: NodeReference, to: NodeReference): MotifPiece {

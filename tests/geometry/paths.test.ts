@@ -5,19 +5,17 @@ import { describe, expect, it } from 'vitest';
 import { circularArc, flattenContour, pointOnCubic, pointOnQuadratic } from '../../server/geometry/flatten-path.ts';
 import { contourArea, contourLength } from '../../server/geometry/measure-path.ts';
 import type { Contour, CubicSegment, QuadraticSegment } from '../../server/geometry/path.ts';
-import { distance, type Point, turned } from '../../server/geometry/point.ts';
+import { distance, turned } from '../../server/geometry/point.ts';
 import { areaOf, intersectionOf, signedArea } from '../../server/geometry/polygons.ts';
 import { distanceToSegment, localRings, regionHolds, regionOf } from '../../server/geometry/region.ts';
 import { circleContour, polygonContour } from '../design-builder.ts';
+import { polygonOf } from '../independent-polygons.ts';
 
 const coordinate = fc.integer({ min: -200, max: 200 });
 const point = fc.record({ x: coordinate, y: coordinate });
 const star = fc
   .array(fc.integer({ min: 20, max: 150 }), { minLength: 3, maxLength: 14 })
   .map((radii) => radii.map((radius, index) => turned({ x: radius, y: 0 }, (index * 360) / radii.length)));
-
-const polygonOf = (points: readonly Point[]): Flatten.Polygon =>
-  new Flatten.Polygon(points.map(({ x, y }) => Flatten.point(x, y)));
 
 /** A slot: two straight sides and two half circles. */
 const slot: Contour = [

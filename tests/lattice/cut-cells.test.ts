@@ -2,12 +2,11 @@
 import { describe, expect, it } from 'vitest';
 import type { CutCells } from '../../server/design/design-model.ts';
 import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
-import { fillOf, gridOf, motifOf, panelOf, pieceFrom, stripStock } from '../design-builder.ts';
+import { atCorner, middle, fillOf, gridOf, motifOf, panelOf, pieceFrom, stripStock } from '../design-builder.ts';
 
 const stock = stripStock('ash', 3);
-const middle = { name: 'middle', place: { kind: 'centroid' } } as const;
 const star = motifOf('star', 'square', {
-  pieces: [1, 2, 3, 4].map((corner) => pieceFrom('arm', { name: null, place: { kind: 'corner', corner } }, middle)),
+  pieces: [1, 2, 3, 4].map((corner) => pieceFrom('arm', atCorner(corner), middle)),
 });
 
 /** Two whole openings of 37 between half openings left and right: clear 37 · 2 + 3 · 3 + 2 · 18 wide. */

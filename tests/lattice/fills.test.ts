@@ -7,6 +7,7 @@ import type { CellMap, FillCondition, Panel, PanelFill, PanelShape } from '../..
 import type { LaidCell } from '../../server/lattice/laid-panel.ts';
 import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
 import {
+  atCorner,
   basketGrid,
   cellsShape,
   circleContour,
@@ -23,9 +24,8 @@ import {
 } from '../design-builder.ts';
 
 const ash = stripStock('ash', 3);
-const corner = (number: number) => ({ name: null, place: { kind: 'corner', corner: number } as const });
-const diagonal = motifOf('diagonal', 'square', { pieces: [pieceFrom('brace', corner(1), corner(3))] });
-const other = motifOf('other', 'square', { pieces: [pieceFrom('brace', corner(2), corner(4))] });
+const diagonal = motifOf('diagonal', 'square', { pieces: [pieceFrom('brace', atCorner(1), atCorner(3))] });
+const other = motifOf('other', 'square', { pieces: [pieceFrom('brace', atCorner(2), atCorner(4))] });
 const star = { ...hemp, name: 'star' };
 const squares = gridOf('square', 40, ash);
 const mesh = gridOf('three_way', 40, ash);
@@ -292,7 +292,7 @@ describe('maps', () => {
 
   test('a sign for another shape of cell is an error at the sign', () => {
     const grid = basketGrid(40, ash);
-    const one = motifOf('one', 'hexagon', { pieces: [pieceFrom('ray', corner(1), corner(4))] });
+    const one = motifOf('one', 'hexagon', { pieces: [pieceFrom('ray', atCorner(1), atCorner(4))] });
     const fill = fillOf('hexagon', one, ash, { where: mapped('x'), ...at(1) });
     const rows = lay(panelOf(grid, cellsShape(2, 1), { edge: 'framed', fills: [] })).laid.cells;
     expect(rows.map(({ shape, met }) => [shape, met]).sort()).toEqual([
@@ -309,7 +309,7 @@ describe('maps', () => {
 describe('mirrored', () => {
   /** From one corner to a third of the way along an edge: turned and mirrored it differs from itself. */
   const slant = motifOf('slant', 'square', {
-    pieces: [pieceFrom('slant', corner(1), { name: null, place: { kind: 'along', edge: 2, fraction: 0.3 } })],
+    pieces: [pieceFrom('slant', atCorner(1), { name: null, place: { kind: 'along', edge: 2, fraction: 0.3 } })],
   });
   const one = (fill: PanelFill) => lay(panelOf(squares, cellsShape(1, 1), { edge: 'framed', fills: [fill] })).laid;
   const corners = (fill: PanelFill): string[] =>

@@ -4,10 +4,9 @@ import { analyse } from '../../server/analyse.ts';
 import type { Frame, Grid, Panel, PanelShape } from '../../server/design/design-model.ts';
 import { fitByFrame } from '../../server/design/fit-cells.ts';
 import { frameMembers, groovePieces } from '../../server/lattice/frame-members.ts';
-import type { LaidPanel } from '../../server/lattice/laid-panel.ts';
-import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
 import { cutPlanOf } from '../shop/planned.ts';
 import { cellsShape, gridOf, hexagonShape, panelOf, stripStock } from '../design-builder.ts';
+import { laidOut } from '../laid-out.ts';
 
 const ash = stripStock('ash', 3);
 const maple = stripStock('maple', 20, { depth: 30, lengths: [{ length: 900, price: null }] });
@@ -25,13 +24,7 @@ const root3 = Math.sqrt(3);
 const framed = (grid: Grid, shape: PanelShape, more: Partial<Frame> = {}, panel: Partial<Panel> = {}): Panel =>
   panelOf(grid, shape, { edge: 'framed', stub: 5.5, frame: { ...frame, ...more }, ...panel });
 
-const laid = (panel: Panel): LaidPanel => {
-  const { panel: result } = layOutPanel(panel);
-  if (!result) throw new Error('nothing was laid out');
-  return result;
-};
-
-const membersOf = (panel: Panel) => frameMembers(laid(panel), panel.frame ?? frame);
+const membersOf = (panel: Panel) => frameMembers(laidOut(panel), panel.frame ?? frame);
 
 describe('members', () => {
   const square = gridOf('square', 40, ash);
@@ -76,7 +69,7 @@ describe('members', () => {
 
 describe('strips in a groove of 6 with 0.5 free', () => {
   const lengthsOf = (grid: Grid, inFrame: boolean): number[] =>
-    laid(framed(grid, cellsShape(3, 3), {}, inFrame ? {} : { frame: null, stub: 0 })).strips.map(
+    laidOut(framed(grid, cellsShape(3, 3), {}, inFrame ? {} : { frame: null, stub: 0 })).strips.map(
       ({ length }) => length,
     );
 
@@ -96,7 +89,7 @@ describe('strips in a groove of 6 with 0.5 free', () => {
 });
 
 it('a groove is filled by 18 fillers of 37 between the strips of 5 x 4 cells, or by four border strips', () => {
-  const panel = laid(framed(gridOf('square', 40, ash), cellsShape(5, 4)));
+  const panel = laidOut(framed(gridOf('square', 40, ash), cellsShape(5, 4)));
   const [filler, ...others] = groovePieces(panel, 'fillers');
   expect(others).toEqual([]);
   expect(filler?.length).toBeCloseTo(37, 6);

@@ -1,7 +1,7 @@
 /** Free grids: the same strips and cells as kinds with a name, every point accounted for, and what can't be lapped. */
 import { describe, expect, it } from 'vitest';
 import { analyse } from '../../server/analyse.ts';
-import type { Grid, GridFamily, Panel } from '../../server/design/design-model.ts';
+import type { Grid, GridFamily } from '../../server/design/design-model.ts';
 import { cross, direction, dot, subtract } from '../../server/geometry/point.ts';
 import { cellClasses } from '../../server/lattice/cell-classes.ts';
 import { periodOf } from '../../server/lattice/grid-period.ts';
@@ -23,6 +23,7 @@ import {
   tipOf45,
 } from '../design-builder.ts';
 import { designOf, only } from '../design/design-of.ts';
+import { laidOut } from '../laid-out.ts';
 
 const ash = stripStock('ash', 3);
 const bass = stripStock('bass', 2.5);
@@ -36,12 +37,6 @@ function writtenOut(grid: Grid): Grid {
   });
   return { ...grid, kind: 'free', families };
 }
-
-const laid = (panel: Panel): LaidPanel => {
-  const { panel: result, problems } = layOutPanel(panel);
-  if (!result) throw new Error(problems.map(({ message }) => message).join());
-  return result;
-};
 
 /** Everything that is counted or made. */
 function listOf(panel: LaidPanel) {
@@ -65,7 +60,7 @@ describe('a grid written out line by line', () => {
     const phase = { kind: 'nodeAt', at: { x: 3, y: 5 } } as const;
     for (const edge of ['sawn', 'framed'] as const) {
       const panel = panelOf(grid, shape, { edge, fills, phase });
-      expect(listOf(laid({ ...panel, grid: writtenOut(grid) }))).toEqual(listOf(laid(panel)));
+      expect(listOf(laidOut({ ...panel, grid: writtenOut(grid) }))).toEqual(listOf(laidOut(panel)));
     }
   });
 });
@@ -83,7 +78,7 @@ describe('a grid without a period', () => {
     const { families, region } = panelRegion(panel);
     expect(periodOf(families)).toBeNull();
     const { classes } = cellClasses(families, region.bounds, 0);
-    const bodies = laid(panel).strips.flatMap(({ length, stock, placements }) =>
+    const bodies = laidOut(panel).strips.flatMap(({ length, stock, placements }) =>
       placements.map(({ at, turn }) => ({ at, along: direction(turn), length, half: stock.face / 2 })),
     );
     for (let x = -139; x <= 139; x += 2.03) {
@@ -106,7 +101,7 @@ describe('a grid without a period', () => {
   });
 
   it('has its strips of their own faces and woods, two kinds of notch in each', () => {
-    const panel = laid(panelOf(grid, outlineShape(circleContour(140)), { edge: 'framed' }));
+    const panel = laidOut(panelOf(grid, outlineShape(circleContour(140)), { edge: 'framed' }));
     const lowest = panel.strips.filter(({ family }) => family === 1);
     const widths = new Set(lowest.flatMap(({ notches }) => notches.map(({ width }) => width)));
     expect(lowest.every(({ stock }) => stock.name === 'ash')).toBe(true);

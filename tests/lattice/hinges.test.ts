@@ -3,12 +3,15 @@ import { describe, expect, test } from 'vitest';
 import type { Motif } from '../../server/design/design-model.ts';
 import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
 import {
+  atCorner,
+  atMidEdge,
   cellsShape,
   circleContour,
   fillOf,
   gridOf,
   hemp,
   hexagonShape,
+  middle,
   motifOf,
   outlineShape,
   panelOf,
@@ -24,9 +27,6 @@ const hinged = (motif: Motif, first: string, second: string): Motif => ({
   hinges: [{ roles: [first, second], range }],
 });
 const arms = hinged(hemp, 'arm', 'arm');
-const corner = (number: number) => ({ name: null, place: { kind: 'corner', corner: number } as const });
-const edge = (number: number) => ({ name: null, place: { kind: 'along', edge: number, fraction: 0.5 } as const });
-const middle = { name: 'middle', place: { kind: 'centroid' } as const };
 
 describe('hinges', () => {
   test('one of two arms in each of the 24 triangles of a hexagon of two cells', () => {
@@ -39,8 +39,8 @@ describe('hinges', () => {
 
   test('pieces of two roles each with the one beside it: four pairs in each square', () => {
     const pieces = [1, 2, 3, 4].flatMap((number) => [
-      pieceFrom('spoke', edge(number), middle),
-      pieceFrom('arm', corner(number), middle),
+      pieceFrom('spoke', atMidEdge(number), middle),
+      pieceFrom('arm', atCorner(number), middle),
     ]);
     const wheel = hinged(motifOf('wheel', 'square', { pieces }), 'spoke', 'arm');
     const squares = gridOf('square', 40, ash);
@@ -62,7 +62,7 @@ describe('hinges', () => {
 
   test('pieces that do not meet cannot be one', () => {
     const cross = motifOf('cross', 'square', {
-      pieces: [pieceFrom('bar', edge(1), edge(3)), pieceFrom('rail', edge(2), edge(4))],
+      pieces: [pieceFrom('bar', atMidEdge(1), atMidEdge(3)), pieceFrom('rail', atMidEdge(2), atMidEdge(4))],
     });
     const squares = gridOf('square', 40, ash);
     const fills = [fillOf('square', hinged(cross, 'bar', 'rail'), ash)];

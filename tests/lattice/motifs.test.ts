@@ -1,6 +1,6 @@
 /** Pieces in one opening: bevels round a node, laps, tips, and what is refused. */
 import { describe, expect, it } from 'vitest';
-import type { MotifPiece, NodePlace, NodeReference } from '../../server/design/design-model.ts';
+import type { MotifPiece } from '../../server/design/design-model.ts';
 import { benchProblems } from '../../server/lattice/bench-checks.ts';
 import { fillOpening } from '../../server/lattice/fill-opening.ts';
 import type { LaidPanel } from '../../server/lattice/laid-panel.ts';
@@ -8,6 +8,9 @@ import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
 import { signedArea } from '../../server/geometry/polygons.ts';
 import { markKinds } from '../../server/shop/mark-kinds.ts';
 import {
+  atCorner,
+  atMidEdge,
+  middle,
   benchOf,
   cellsShape,
   fillOf,
@@ -30,10 +33,6 @@ const squareOpening = [
   { x: side, y: side },
   { x: 0, y: side },
 ];
-const node = (place: NodePlace, name: string | null = null): NodeReference => ({ name, place });
-const corner = (number: number): NodeReference => node({ kind: 'corner', corner: number });
-const middle = node({ kind: 'centroid' }, 'middle');
-const midEdge = (edge: number): NodeReference => node({ kind: 'along', edge, fraction: 0.5 });
 
 const fill = (pieces: readonly MotifPiece[], dividers: readonly MotifPiece[] = []) =>
   fillOpening(squareOpening, motifOf('trial', 'square', { pieces, dividers }), stock, []);
@@ -46,21 +45,21 @@ const bevelsOf = (pieces: readonly MotifPiece[]) =>
 describe('bevels', () => {
   it('round a node sum to 360°: eight spokes from the middle, each 22.5/22.5', () => {
     const spokes = [1, 2, 3, 4].flatMap((number) => [
-      pieceFrom('arm', middle, corner(number)),
-      pieceFrom('rib', middle, midEdge(number)),
+      pieceFrom('arm', middle, atCorner(number)),
+      pieceFrom('rib', middle, atMidEdge(number)),
     ]);
     const atMiddle = bevelsOf(spokes).map((ends) => ends.find((pair) => pair?.[0] === 22.5 && pair[1] === 22.5));
     expect(atMiddle.flat().reduce<number>((sum, angle) => sum + (angle ?? 0), 0)).toBeCloseTo(360, 9);
   });
 
   it('are a mitre where two pieces meet alone: single slanted cuts that sum to 180', () => {
-    const [first] = bevelsOf([pieceFrom('one', corner(1), middle), pieceFrom('two', middle, corner(2))]);
+    const [first] = bevelsOf([pieceFrom('one', atCorner(1), middle), pieceFrom('two', middle, atCorner(2))]);
     const mitre = first?.find((pair) => Math.abs((pair?.[0] ?? 0) + (pair?.[1] ?? 0) - 180) < 1e-6 && pair?.[0] !== 90);
     expect(mitre?.slice().sort((a, b) => a - b)).toEqual([45, 135]);
   });
 
   it('are square where a piece ends alone, and where it butts against the middle of an edge', () => {
-    expect(bevelsOf([pieceFrom('peg', midEdge(1), middle)])).toEqual([
+    expect(bevelsOf([pieceFrom('peg', atMidEdge(1), middle)])).toEqual([
       [
         [90, 90],
         [90, 90],
@@ -69,7 +68,7 @@ describe('bevels', () => {
   });
 
   it('against a piece that runs through are its face: the butt ends half a face short', () => {
-    const { pieces } = fill([pieceFrom('rail', midEdge(4), midEdge(2)), pieceFrom('post', midEdge(1), middle)]);
+    const { pieces } = fill([pieceFrom('rail', atMidEdge(4), atMidEdge(2)), pieceFrom('post', atMidEdge(1), middle)]);
     expect(pieces.map(({ role, shape }) => [role, Number(shape.length.toFixed(6))])).toEqual([
       ['rail', 37],
       ['post', 17],
@@ -80,7 +79,7 @@ describe('bevels', () => {
 describe('laps', () => {
   it('halve two crossing diagonals, which are then one kind, laid on one another by a flip', () => {
     const cross = motifOf('cross', 'square', {
-      dividers: [pieceFrom('diagonal', corner(1), corner(3)), pieceFrom('diagonal', corner(2), corner(4))],
+      dividers: [pieceFrom('diagonal', atCorner(1), atCorner(3)), pieceFrom('diagonal', atCorner(2), atCorner(4))],
       fills: [{ parts: { kind: 'every' }, motif: hemp, tips: [], range: { start: 0, end: 0 } }],
     });
     const { pieces, problems } = fillOpening(squareOpening, cross, stock, []);
@@ -102,7 +101,7 @@ describe('laps', () => {
           fillOf(
             'triangle',
             motifOf('star', 'triangle', {
-              pieces: [1, 2, 3].map((number) => pieceFrom('bar', corner(number), midEdge((number % 3) + 1))),
+              pieces: [1, 2, 3].map((number) => pieceFrom('bar', atCorner(number), atMidEdge((number % 3) + 1))),
             }),
             stock,
           ),
@@ -115,10 +114,10 @@ describe('laps', () => {
 
   it('of four pieces at one place are refused', () => {
     const bars = [
-      pieceFrom('a', corner(1), corner(3)),
-      pieceFrom('b', corner(2), corner(4)),
-      pieceFrom('c', midEdge(1), midEdge(3)),
-      pieceFrom('d', midEdge(2), midEdge(4)),
+      pieceFrom('a', atCorner(1), atCorner(3)),
+      pieceFrom('b', atCorner(2), atCorner(4)),
+      pieceFrom('c', atMidEdge(1), atMidEdge(3)),
+      pieceFrom('d', atMidEdge(2), atMidEdge(4)),
     ];
     expect(fill(bars).problems.map(({ code }) => code)).toEqual(['LAP0505']);
   });
@@ -133,12 +132,12 @@ describe('a motif that cannot be made is told at its words', () => {
   });
 
   it('two pieces on one line from one node', () => {
-    const { problems } = fill([pieceFrom('long', corner(1), corner(3)), pieceFrom('short', corner(1), middle)]);
+    const { problems } = fill([pieceFrom('long', atCorner(1), atCorner(3)), pieceFrom('short', atCorner(1), middle)]);
     expect(problems.map(({ code }) => code)).toContain('LAP0505');
   });
 
   it('a corner the cell does not have', () => {
-    expect(fill([pieceFrom('arm', corner(5), middle)]).problems.map(({ code }) => code)).toEqual(['LAP0501']);
+    expect(fill([pieceFrom('arm', atCorner(5), middle)]).problems.map(({ code }) => code)).toEqual(['LAP0501']);
   });
 
   it('a grid finer than its strips, and more pieces than are planned', () => {

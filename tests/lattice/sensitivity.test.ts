@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import type { Grid, Panel, PanelShape } from '../../server/design/design-model.ts';
 import { resizedGrid } from '../../server/design/fit-cells.ts';
 import type { LaidPanel } from '../../server/lattice/laid-panel.ts';
-import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
 import {
   basketGrid,
   cellsShape,
@@ -18,26 +17,21 @@ import {
   stripStock,
   tipOf45,
 } from '../design-builder.ts';
+import { laidOut } from '../laid-out.ts';
 
 const ash = stripStock('ash', 3);
 const bass = stripStock('bass', 2.5);
 const fills = [fillOf('triangle', hemp, bass), fillOf('square', squareHemp([tipOf45]), bass)];
 
-const laid = (panel: Panel): LaidPanel => {
-  const { panel: result, problems } = layOutPanel(panel);
-  if (!result) throw new Error(problems.map(({ message }) => message).join());
-  return result;
-};
-
 describe('closed forms', () => {
   it('a hemp arm s/√3 − t follows the side by 0.1/√3 and the face by −0.1', () => {
-    const [arm] = laid(panelOf(gridOf('three_way', 40, ash), cellsShape(3, 3), { fills })).pieces;
+    const [arm] = laidOut(panelOf(gridOf('three_way', 40, ash), cellsShape(3, 3), { fills })).pieces;
     expect(arm?.perTenth?.pitchMm).toBeCloseTo(0.1 / Math.sqrt(3), 9);
     expect(arm?.perTenth?.faceMm).toBeCloseTo(-0.1, 9);
   });
 
   it('a diagonal (p − t)√2 of a square follows both by 0.1√2, one up and one down', () => {
-    const { pieces } = laid(panelOf(gridOf('square', 40, ash), cellsShape(3, 3), { fills }));
+    const { pieces } = laidOut(panelOf(gridOf('square', 40, ash), cellsShape(3, 3), { fills }));
     const diagonal = pieces.find(({ role }) => role === 'diagonal');
     expect(diagonal?.perTenth?.pitchMm).toBeCloseTo(0.1 * Math.SQRT2, 9);
     expect(diagonal?.perTenth?.faceMm).toBeCloseTo(-0.1 * Math.SQRT2, 9);
@@ -45,7 +39,7 @@ describe('closed forms', () => {
 
   it('a strip of five framed cells 5p − t follows the pitch by 0.5 and the face by −0.1, sawn by 0.5 and 0', () => {
     const stripsOf = (edge: Panel['edge']) =>
-      laid(panelOf(gridOf('square', 40, ash), cellsShape(5, 5), { edge, stub: 4 })).strips;
+      laidOut(panelOf(gridOf('square', 40, ash), cellsShape(5, 5), { edge, stub: 4 })).strips;
     for (const { perTenth } of stripsOf('framed')) {
       expect(perTenth?.pitchMm).toBeCloseTo(0.5, 9);
       expect(perTenth?.faceMm).toBeCloseTo(-0.1, 9);
@@ -58,7 +52,7 @@ describe('closed forms', () => {
 
   it('a strip framed in a size of its own follows neither', () => {
     const shape: PanelShape = { kind: 'rectangle', width: 300, height: 200, range: { start: 0, end: 0 } };
-    for (const { perTenth } of laid(panelOf(gridOf('square', 40, ash), shape, { edge: 'framed' })).strips) {
+    for (const { perTenth } of laidOut(panelOf(gridOf('square', 40, ash), shape, { edge: 'framed' })).strips) {
       expect(perTenth?.pitchMm).toBeCloseTo(0, 9);
       expect(perTenth?.faceMm).toBeCloseTo(0, 9);
     }
@@ -82,7 +76,7 @@ describe('finite differences of the whole engine', () => {
     ['basket weave', basketGrid(40, ash), outlineShape(circleContour(140))],
   ])('agree with what each piece and strip of a %s panel says', (_, grid, shape) => {
     const panel = panelOf(grid, shape, { edge: 'framed', fills, cutCells: 'open' });
-    const [base, pitch, face] = [grid, wider(grid), thicker(grid)].map((each) => laid({ ...panel, grid: each }));
+    const [base, pitch, face] = [grid, wider(grid), thicker(grid)].map((each) => laidOut({ ...panel, grid: each }));
     if (!base || !pitch || !face) throw new Error('nothing was laid out');
     expect(base.pieces.length).toBeGreaterThan(0);
     base.pieces.forEach((group, index) => {

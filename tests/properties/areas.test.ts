@@ -1,5 +1,4 @@
 /** Wood and openings make up the region; pieces share no wood but in laps. Unions by flatten-js, which the engine does not use. */
-import Flatten from '@flatten-js/core';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Motif } from '../../server/design/design-model.ts';
@@ -22,15 +21,7 @@ import {
   stripStock,
   tipOf45,
 } from '../design-builder.ts';
-
-const polygonOf = (points: Polygon): Flatten.Polygon =>
-  new Flatten.Polygon(points.map(({ x, y }) => Flatten.point(x, y)));
-
-function unionArea(polygons: readonly Polygon[]): number {
-  const [first, ...rest] = polygons.map(polygonOf);
-  if (!first) return 0;
-  return Math.abs(rest.reduce((union, each) => Flatten.BooleanOperations.unify(union, each), first).area());
-}
+import { unionArea } from '../independent-polygons.ts';
 
 describe('a framed panel in cells', () => {
   it('is its openings and its strips, less one lap t²/sin θ at every node', () => {

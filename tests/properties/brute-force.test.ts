@@ -4,7 +4,9 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { Grid } from '../../server/design/design-model.ts';
 import { cross, type Point, subtract } from '../../server/geometry/point.ts';
-import { laidOut, onGround, panelInOutline, randomGrids, starPolygons } from './random-panels.ts';
+import { polygonOf } from '../independent-polygons.ts';
+import { laidOut, onGround } from '../laid-out.ts';
+import { panelInOutline, randomGrids, starPolygons } from './random-panels.ts';
 
 /** Every grid is laid under so many outlines: its pieces are set out once for all of them. */
 const grids = 250;
@@ -12,9 +14,6 @@ const outlinesEach = 8;
 
 const farthest = 60;
 const longestSide = 50;
-
-const polygonOf = (points: readonly Point[]): Flatten.Polygon =>
-  new Flatten.Polygon(points.map(({ x, y }) => Flatten.point(x, y)));
 
 /** Every piece near the outlines, each on its place. */
 function allPieces(grid: Grid): Point[][] {

@@ -2,73 +2,23 @@
 import Flatten from '@flatten-js/core';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Grid, Panel } from '../../server/design/design-model.ts';
+import type { Panel } from '../../server/design/design-model.ts';
 import { type Point, turned } from '../../server/geometry/point.ts';
-import type { LaidPanel, Placement, Polygon } from '../../server/lattice/laid-panel.ts';
-import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
 import { placesOfRun } from '../../server/lattice/notch-runs.ts';
 import { notchesOf, weaveOf } from '../../server/lattice/notches.ts';
 import { panelRegion } from '../../server/lattice/panel-region.ts';
 import { pointOnLine, stripParts } from '../../server/lattice/strip-parts.ts';
 import { markKinds } from '../../server/shop/mark-kinds.ts';
-import {
-  basketGrid,
-  diamondGrid,
-  fillOf,
-  gridOf,
-  hemp,
-  motifOf,
-  pieceFrom,
-  outlineShape,
-  panelOf,
-  polygonContour,
-  squareHemp,
-  stripStock,
-  tipOf45,
-} from '../design-builder.ts';
+import { outlineShape, panelOf, polygonContour, stripStock } from '../design-builder.ts';
+import { polygonOf } from '../independent-polygons.ts';
+import { laidOut, onGround } from '../laid-out.ts';
+import { fills, gridOfKind, starPolygons } from './random-panels.ts';
 
 const ash = stripStock('ash', 3);
-const bass = stripStock('bass', 2.5);
-
-/** A star-shaped polygon about the origin: convex or concave, never crossing itself. */
-const starPolygon = fc
-  .array(fc.integer({ min: 45, max: 160 }), { minLength: 3, maxLength: 11 })
-  .map((radii) => radii.map((radius, index) => turned({ x: radius, y: 0 }, (index * 360) / radii.length + 7)));
-
-const lozenge = motifOf('lozenge', 'rhombus', {
-  pieces: [1, 2, 3, 4].map((corner) =>
-    pieceFrom(
-      'arm',
-      { name: null, place: { kind: 'corner', corner } },
-      { name: 'middle', place: { kind: 'centroid' } },
-    ),
-  ),
-});
-const wheel = motifOf('wheel', 'hexagon', {
-  pieces: [1, 2, 3, 4, 5, 6].map((corner) =>
-    pieceFrom(
-      'spoke',
-      { name: null, place: { kind: 'corner', corner } },
-      { name: 'middle', place: { kind: 'centroid' } },
-    ),
-  ),
-});
-const fills = [
-  fillOf('triangle', hemp, bass),
-  fillOf('square', squareHemp([tipOf45]), bass),
-  fillOf('rhombus', lozenge, bass),
-  fillOf('hexagon', wheel, bass),
-];
-
-function gridOfKind(kind: 'square' | 'three_way' | 'diamond' | 'basket', side: number, turn: number): Grid {
-  if (kind === 'diamond') return diamondGrid(side, 50, ash, turn);
-  if (kind === 'basket') return basketGrid(side, ash, turn);
-  return gridOf(kind, side, ash, { turn });
-}
 
 const panels = fc
   .record({
-    polygon: starPolygon,
+    polygon: starPolygons(45, 160),
     kind: fc.constantFrom('square' as const, 'three_way' as const, 'diamond' as const, 'basket' as const),
     side: fc.integer({ min: 22, max: 60 }),
     turn: fc.constantFrom(0, 0, 11, 45, 90),
@@ -76,7 +26,7 @@ const panels = fc
     edge: fc.constantFrom('sawn' as const, 'framed' as const),
   })
   .map(({ polygon, kind, side, turn, on, edge }): { polygon: Point[]; panel: Panel } => {
-    const grid = gridOfKind(kind, side, turn);
+    const grid = gridOfKind(kind, side, turn, 50);
     return {
       polygon,
       panel: panelOf(grid, outlineShape(polygonContour(polygon)), { edge, phase: { kind: 'centred', on }, fills }),
@@ -85,21 +35,6 @@ const panels = fc
 
 /** A direction in [0°, 180°). */
 const headingOf = (direction: number): number => ((direction % 180) + 180) % 180;
-
-const laid = (panel: Panel): LaidPanel => {
-  const { panel: result } = layOutPanel(panel);
-  if (!result) throw new Error('the panel was refused');
-  return result;
-};
-
-const onGround = (outline: Polygon, { at, turn }: Placement): Point[] =>
-  outline.map((point) => {
-    const moved = turned(point, turn);
-    return { x: moved.x + at.x, y: moved.y + at.y };
-  });
-
-const polygonOf = (points: readonly Point[]): Flatten.Polygon =>
-  new Flatten.Polygon(points.map(({ x, y }) => Flatten.point(x, y)));
 
 function keptArea(region: Flatten.Polygon, piece: readonly Point[]): number {
   const own = polygonOf(piece);
@@ -110,7 +45,7 @@ function keptArea(region: Flatten.Polygon, piece: readonly Point[]): number {
 /** Whether some piece loses or keeps so nearly the area tolerance that rounding decides its fate. */
 function isBorderline(polygon: readonly Point[], panel: Panel): boolean {
   const region = polygonOf(polygon);
-  return laid({ ...panel, edge: 'sawn' }).pieces.some(({ outline, placements }) => {
+  return laidOut({ ...panel, edge: 'sawn' }).pieces.some(({ outline, placements }) => {
     const full = Math.abs(polygonOf(outline).area());
     return [...placements()].some((placement) => {
       const kept = keptArea(region, onGround(outline, placement));
@@ -124,7 +59,7 @@ describe('any sawn or framed panel', () => {
     fc.assert(
       fc.property(panels, ({ polygon, panel }) => {
         const region = polygonOf(polygon);
-        for (const { outline, fate, placements } of laid({ ...panel, edge: 'sawn' }).pieces) {
+        for (const { outline, fate, placements } of laidOut({ ...panel, edge: 'sawn' }).pieces) {
           const full = Math.abs(polygonOf(outline).area());
           for (const placement of placements()) {
             const kept = keptArea(region, onGround(outline, placement));
@@ -144,10 +79,10 @@ describe('any sawn or framed panel', () => {
     fc.assert(
       fc.property(panels, ({ polygon, panel }) => {
         const region = polygonOf(polygon);
-        const sawn = laid({ ...panel, edge: 'sawn' }).pieces.flatMap(({ outline, placements }) =>
+        const sawn = laidOut({ ...panel, edge: 'sawn' }).pieces.flatMap(({ outline, placements }) =>
           [...placements()].map((placement) => keptArea(region, onGround(outline, placement))),
         );
-        const framed = laid({ ...panel, edge: 'framed' }).pieces.map(
+        const framed = laidOut({ ...panel, edge: 'framed' }).pieces.map(
           ({ outline, count }) => count * Math.abs(polygonOf(outline).area()),
         );
         const [sawnArea, framedArea] = [sawn, framed].map((areas) => areas.reduce((sum, area) => sum + area, 0));
@@ -174,7 +109,7 @@ describe('any sawn or framed panel', () => {
         };
         fc.pre(!isBorderline(polygon, fixed));
         const list = (each: Panel) => {
-          const { pieces, strips } = markKinds([laid(each)]);
+          const { pieces, strips } = markKinds([laidOut(each)]);
           return {
             pieces: pieces.filter(({ whole }) => whole > 0).map(({ whole, shape }) => [whole, shape.length.toFixed(2)]),
             strips: strips.reduce((sum, { make }) => sum + make, 0),

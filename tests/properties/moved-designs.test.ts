@@ -7,7 +7,8 @@ import { sum } from '../../server/geometry/numbers.ts';
 import { fillOpening } from '../../server/lattice/fill-opening.ts';
 import { markKinds } from '../../server/shop/mark-kinds.ts';
 import { motifOf, outlineShape, pieceFrom, polygonContour } from '../design-builder.ts';
-import { bass, laidOut, type RandomPanel, randomPanels } from './random-panels.ts';
+import { laidOut } from '../laid-out.ts';
+import { bass, type RandomPanel, randomPanels } from './random-panels.ts';
 
 /** What is made, so told that rounding in the last place changes nothing: numbers and lengths added up. */
 function madeOf(panel: Panel) {
@@ -30,9 +31,12 @@ type Made = ReturnType<typeof madeOf>;
 
 const countsOf = ({ wholePieces, strips, kinds }: Made): string => [wholePieces, strips, kinds].join(' ');
 
-/** Whether a hair more or less of the outline changes what is made: there, rounding may decide. */
+/**
+ * Whether a hair more or less of the outline changes what is made. There rounding may decide: cuts are kept to 0.1 µm,
+ * which over a long side is a tenth of the 0.01 mm² that tell a whole piece.
+ */
 function isBorderline(polygon: readonly Point[], panel: Panel): boolean {
-  const [base, ...others] = [1, 1.0001, 0.9999].map((growth) =>
+  const [base, ...others] = [1, 1.0005, 0.9995].map((growth) =>
     countsOf(
       madeOf({
         ...panel,

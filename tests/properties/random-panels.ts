@@ -1,15 +1,15 @@
 /** Small random panels of every kind of grid, for laws that must hold on all of them. */
 import fc from 'fast-check';
 import type { Grid, GridFamily, Panel } from '../../server/design/design-model.ts';
-import { add, type Point, turned } from '../../server/geometry/point.ts';
-import type { LaidPanel, Placement, Polygon } from '../../server/lattice/laid-panel.ts';
-import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
+import { type Point, turned } from '../../server/geometry/point.ts';
 import {
+  atCorner,
   basketGrid,
   diamondGrid,
   fillOf,
   gridOf,
   hemp,
+  middle,
   motifOf,
   outlineShape,
   panelOf,
@@ -26,16 +26,10 @@ export const bass = stripStock('bass', 2.5);
 /** Spokes from every corner of a cell to its centroid. */
 const spokes = (shape: 'rhombus' | 'hexagon' | 'polygon 4' | 'polygon 5', corners: number) =>
   motifOf(`spokes ${corners}`, shape, {
-    pieces: Array.from({ length: corners }, (_, index) =>
-      pieceFrom(
-        'spoke',
-        { name: null, place: { kind: 'corner', corner: index + 1 } },
-        { name: 'middle', place: { kind: 'centroid' } },
-      ),
-    ),
+    pieces: Array.from({ length: corners }, (_, index) => pieceFrom('spoke', atCorner(index + 1), middle)),
   });
 
-const fills = [
+export const fills = [
   fillOf('triangle', hemp, bass),
   fillOf('square', squareHemp([tipOf45]), bass),
   fillOf('rhombus', spokes('rhombus', 4), bass),
@@ -57,7 +51,7 @@ const family = (direction: number, spacing: number, layer: number, positions: nu
 type Kind = 'square' | 'three_way' | 'diamond' | 'basket' | 'free spaced' | 'free single';
 
 /** A free grid of two families: spaced unlike, or with single lines across a spaced family. */
-function gridOfKind(kind: Kind, side: number, turn: number, angle: number): Grid {
+export function gridOfKind(kind: Kind, side: number, turn: number, angle: number): Grid {
   if (kind === 'diamond') return diamondGrid(side, angle, ash, turn);
   if (kind === 'basket') return basketGrid(side, ash, turn);
   if (kind === 'square' || kind === 'three_way') return gridOf(kind, side, ash, { turn });
@@ -100,12 +94,3 @@ export const randomPanels = fc
     edge: fc.constantFrom('sawn' as const, 'framed' as const),
   })
   .map(({ polygon, grid, edge }): RandomPanel => ({ polygon, panel: panelInOutline(grid, polygon, edge) }));
-
-export function laidOut(panel: Panel): LaidPanel {
-  const { panel: laid, problems } = layOutPanel(panel);
-  if (!laid) throw new Error(problems.map(({ message }) => message).join());
-  return laid;
-}
-
-export const onGround = (outline: Polygon, { at, turn }: Placement): Point[] =>
-  outline.map((point) => add(turned(point, turn), at));

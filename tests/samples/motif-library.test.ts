@@ -1,5 +1,4 @@
 /** The library of motifs: every one can be made, takes what its comment says, and shares no wood but in laps. */
-import Flatten from '@flatten-js/core';
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../server/analyse.ts';
@@ -13,6 +12,7 @@ import { leftDistance } from '../../server/geometry/lines.ts';
 import { type Point, radians, subtract, unit } from '../../server/geometry/point.ts';
 import { signedArea } from '../../server/geometry/polygons.ts';
 import { placeTolerance, rounded, sameAngle } from '../../server/geometry/tolerance.ts';
+import { unionArea } from '../independent-polygons.ts';
 
 const text = readFileSync(new URL('../../samples/motifs/motifs.lap', import.meta.url), 'utf8');
 const face = 3;
@@ -57,18 +57,6 @@ const filled = (motif: Motif) => {
   if (!stock) throw new Error('no strip was built');
   return fillOpening(openingOf(motif.shape), motif, stock, []);
 };
-
-const polygonOf = (points: Polygon): Flatten.Polygon =>
-  new Flatten.Polygon(points.map(({ x, y }) => Flatten.point(x, y)));
-
-const { unify } = Flatten.BooleanOperations;
-const unionArea = (rings: readonly Polygon[]): number =>
-  Math.abs(
-    rings
-      .slice(1)
-      .reduce((union, ring) => unify(union, polygonOf(ring)), polygonOf(rings[0] ?? []))
-      .area(),
-  );
 
 /** Three-way laps of a motif: there three bodies share a hexagon of inradius t/2, area √3/2·t², that the three pairs count thrice. */
 const threeWayLaps: Readonly<Record<string, number>> = { three_way_star: 1 };
