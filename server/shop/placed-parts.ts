@@ -27,7 +27,7 @@ export const placedParts = ({ placements }: Work, panels: readonly LaidPanel[]):
             part: placement.part,
             layer: placement.layer,
             range: placement.range,
-            rings: rings.map((ring) => placed(ring, placement)),
+            rings: rings.map((ring) => placedRing(ring, placement)),
           },
         ];
   });
@@ -45,7 +45,7 @@ export function ringsOf(part: WorkPart, panels: readonly LaidPanel[]): readonly 
 }
 
 /** p ↦ R(turn)·M·p + at; a mirrored ring is walked backwards, so that it turns the way it did. */
-function placed(ring: Polygon, { at, turn, mirrored }: Placement): Point[] {
+export function placedRing(ring: Polygon, { at, turn, mirrored }: Placement): Point[] {
   const points = mirrored ? ring.map(({ x, y }) => ({ x, y: -y })).reverse() : ring;
   return points.map((point) => add(turned(point, turn), at));
 }

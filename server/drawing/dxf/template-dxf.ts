@@ -2,6 +2,7 @@
 import { flatteningTolerance } from '../../geometry/tolerance.ts';
 import { circularArc } from '../../geometry/flatten-path.ts';
 import type { PathSegment } from '../../geometry/path.ts';
+import type { Point } from '../../geometry/point.ts';
 import {
   lineNames,
   type RegisterMark,
@@ -25,12 +26,13 @@ const crossReach = 5;
 const labelHeight = 5;
 
 export function templateDxf(template: Template): DxfDrawing {
-  const { lines, axes, marks, spots, bounds } = template;
+  const { lines, scribe, axes, marks, spots, bounds } = template;
   return {
     layers: [
       ...lines.map(({ kind, contours }) =>
         plainLayer(lineNames[kind], colours[kind], { broken: kind === 'sand', paths: contours }),
       ),
+      ...(scribe.length > 0 ? [plainLayer('scribe line', 2, { broken: true, paths: scribe.map(edgesAlong) })] : []),
       plainLayer('middles of strips', 8, {
         broken: true,
         paths: axes.map(([from, to]) => [{ kind: 'line', from, to }]),
@@ -47,6 +49,9 @@ export function templateDxf(template: Template): DxfDrawing {
     ],
   };
 }
+
+const edgesAlong = (points: readonly Point[]): PathSegment[] =>
+  points.slice(1).map((to, index) => ({ kind: 'line', from: points[index] ?? to, to }));
 
 function marksLayer(marks: readonly RegisterMark[]): DxfLayer {
   return plainLayer('register', 3, {

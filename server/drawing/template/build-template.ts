@@ -11,6 +11,7 @@ import { measuredGrid } from '../../lattice/measured-grid.ts';
 import { panelRegion } from '../../lattice/panel-region.ts';
 import { registerNodes } from '../../lattice/register-nodes.ts';
 import { stripAxes } from '../../lattice/strip-axes.ts';
+import { facedParts } from '../../shop/lines/faced-parts.ts';
 import { contoursOf } from '../../shop/lines/part-contours.ts';
 import { tightestCut, tightHollows } from '../../shop/lines/tight-hollows.ts';
 import { bandThickness, sawAllowance, type ThreeLines, threeLines } from '../../shop/lines/three-lines.ts';
@@ -58,6 +59,7 @@ function partTemplate(drawn: DrawnDesign, subject: PartSubject, source: string):
     heading: `${subject.kind} ${nameOf(subject)}`,
     seenFrom: 'front',
     lines: shown,
+    scribe: lines?.scribe ?? [],
     axes: stripAxes(families, grownRings(ground, axesBeyond, 'round')),
     marks,
     spots: lines ? tightSpots(design, lines, figure) : [],
@@ -67,7 +69,7 @@ function partTemplate(drawn: DrawnDesign, subject: PartSubject, source: string):
     assumptions: [
       ...facts.assumptions,
       ...(lines ? [distanceText(lines, figure)] : []),
-      ...(panel ? handText(design, panel) : []),
+      ...(panel ? [...scribeText(panel, lines, figure), ...handText(design, panel)] : []),
     ],
     use:
       marks.length > 2
@@ -97,8 +99,14 @@ function panelUnder(design: Design, subject: PartSubject): Panel | null {
 
 function linesOf(design: Design, subject: PartSubject): ThreeLines {
   const part = finishedPart(subject);
-  const panel = panelUnder(design, subject) ?? part;
-  return threeLines(contoursOf(measuredPart(subject)), bandThickness(design, panel), sawAllowance(design, panel));
+  const panel = panelUnder(design, subject);
+  const edge = panel ?? part;
+  return threeLines(
+    contoursOf(measuredPart(subject)),
+    bandThickness(design, edge),
+    sawAllowance(design, edge),
+    panel ? facedParts(panel, design) : [],
+  );
 }
 
 /** The finished line is the outermost where bands are thicker than what the saw leaves. */
@@ -142,6 +150,13 @@ function distanceText({ bandMm, allowanceMm }: ThreeLines, figure: PaperLength):
   const saw = `saw line ${figure(allowanceMm)} outside`;
   if (bandMm === 0) return `no band: sand to the finished line; ${saw} it`;
   return `sand line ${figure(bandMm)} inside the finished line, for the bands; ${saw} the sand line`;
+}
+
+/** How much the saw leaves for fitting, and to what. */
+function scribeText({ meets }: Panel, lines: ThreeLines | null, figure: PaperLength): string[] {
+  if (!lines || lines.scribe.length === 0) return [];
+  const parts = meets.map(({ other, leave }) => `${figure(leave)} towards ${other.name}`);
+  return [`scribe line: so much is left outside it, ${parts.join(', ')}; trim to it while fitting`];
 }
 
 /** Mirrored places of the panel in the work: a cut-out for them is turned over. */

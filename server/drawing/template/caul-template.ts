@@ -27,6 +27,7 @@ export function caulTemplate(drawn: DrawnDesign, band: Band, source: string): Te
       { kind: 'caul', contours: caul },
       { kind: 'finished', contours: finished },
     ],
+    scribe: [],
     axes: [],
     marks: [],
     spots: worstSpot(measureBand(band, woods), figure),

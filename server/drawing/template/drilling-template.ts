@@ -31,6 +31,7 @@ export function drillingTemplate(drawn: DrawnDesign, work: HungWork, source: str
       { kind: 'cleat', contours: [contourOfRing(cleatRing)] },
       ...spacerRings.map((ring): TemplateLine => ({ kind: 'spacer', contours: [contourOfRing(ring)] })),
     ],
+    scribe: [],
     axes: [],
     marks: hanging.drill.map(({ xMm, yMm }, index) => ({
       label: String(index + 1),

@@ -14,6 +14,7 @@ export function fromBack(template: Template): Template {
       kind,
       contours: contours.map((contour) => contour.map((segment) => transformedSegment(segment, turnedOver))),
     })),
+    scribe: template.scribe.map((chain) => chain.map((point) => transformed(point, turnedOver))),
     axes: template.axes.map(([from, to]) => [transformed(from, turnedOver), transformed(to, turnedOver)] as const),
     marks: template.marks.map(({ label, at }) => ({ label, at: transformed(at, turnedOver) })),
     spots: template.spots.map(({ at, text }) => ({ at: transformed(at, turnedOver), text })),

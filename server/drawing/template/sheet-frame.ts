@@ -7,7 +7,7 @@ import type { Typefaces } from '../page/typeface.ts';
 import { type Block, paragraph, stacked } from '../print/blocks.ts';
 import { area, rectangle, textAt } from '../sheet/sheet-lines.ts';
 import { lineNames, type Template } from './template.ts';
-import { axisLook, lineLooks } from './template-items.ts';
+import { axisLook, lineLooks, scribeLook } from './template-items.ts';
 
 /** The picture keeps this far from the paper's edges; below it stands the foot. Left is wider, for the upright bar. */
 const margins = { left: 13, right: 10, top: 10, bottom: 8 };
@@ -92,6 +92,7 @@ function footText(template: Template, sheet: string, width: number, typefaces: T
 function key(template: Template, left: number, top: number): PageItem[] {
   const entries = [
     ...template.lines.map(({ kind }) => [lineLooks[kind], lineNames[kind]] as const),
+    ...(template.scribe.length > 0 ? [[scribeLook, 'scribe line'] as const] : []),
     ...(template.axes.length > 0 ? [[axisLook, 'middle of a strip'] as const] : []),
   ];
   return entries.flatMap(([look, name], index): PageItem[] => {

@@ -32,6 +32,7 @@ export const lineLooks: Readonly<Record<TemplateLineKind, Look>> = {
   cleat: inked(0.4),
   spacer: inked(0.3, [4, 1]),
 };
+export const scribeLook = inked(0.9, [0.6, 1.6]);
 export const axisLook = inked(0.14, [5, 1, 0.6, 1], '#707070');
 const markLook = inked(0.3);
 const spotLook = inked(0.3, [1, 0.6]);
@@ -50,6 +51,7 @@ export function templateItems(template: Template): PageItem[] {
     })),
     ...[...template.lines].reverse().map(linePath),
     ...template.lines.flatMap(namesAlong),
+    ...template.scribe.flatMap(scribeItems),
     ...template.spots.flatMap((spot) => spotItems(spot, (template.bounds.left + template.bounds.right) / 2)),
     ...template.marks.flatMap((mark) => markItems(mark, `${template.name} · ${template.seenFrom}`)),
   ];
@@ -104,6 +106,17 @@ function placesAlong(corners: readonly Point[], start: number, every: number): {
     passed += span;
   }
   return places;
+}
+
+/** Dots along the finished line, named in the middle. */
+function scribeItems(points: readonly Point[]): PageItem[] {
+  const middle = points[Math.floor(points.length / 2)];
+  return [
+    { kind: 'path', look: scribeLook, steps: chain(points.map(flipped)), facts: { line: 'scribe' } },
+    ...(middle
+      ? [textAt('scribe line', { x: middle.x, y: -middle.y - 1.6 }, { size: nameSize, anchor: 'middle', look: 'halo' })]
+      : []),
+  ];
 }
 
 const spotRadius = 2;

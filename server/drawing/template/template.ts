@@ -35,6 +35,8 @@ export interface Template {
   readonly seenFrom: 'front' | 'back';
   /** From the outermost inwards; a line that falls on another is left out. */
   readonly lines: readonly TemplateLine[];
+  /** Stretches of the finished line along which the panel is fitted to another part, as open chains. */
+  readonly scribe: readonly (readonly Point[])[];
   /** Centre lines of the strips, a little beyond the outermost line. */
   readonly axes: readonly (readonly [from: Point, to: Point])[];
   readonly marks: readonly RegisterMark[];

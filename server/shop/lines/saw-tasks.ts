@@ -14,6 +14,10 @@ export const sawTasks = ({ design, panels }: PlannedDesign): string[] =>
     .flatMap(({ panel, quantity, taken, perimeterMm, region }) => [
       `${panel.name}: ${quantity + taken} to saw, ${sizeText(region)} finished, ${millimetres(perimeterMm)} mm round each; then sand to the line.`,
       ...hollowTasks(design, panel),
+      ...panel.meets.map(
+        ({ other, leave }) =>
+          `${panel.name}: leave ${millimetres(leave)} more where it meets ${other.name}, and prick the scribe line through there.`,
+      ),
     ]);
 
 /** Width and height over all. */

@@ -1,6 +1,6 @@
 /** A panel as a cut-out of a blank: its saw line, what is made inside it, and how each of its cells is filled. */
-import type { Band, Blank } from '../../design/work-model.ts';
-import type { Panel } from '../../design/design-model.ts';
+import type { Blank } from '../../design/work-model.ts';
+import type { Design, Panel } from '../../design/design-model.ts';
 import { coarserRing } from '../../geometry/coarser-ring.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
 import { add, type Point } from '../../geometry/point.ts';
@@ -12,6 +12,7 @@ import type { LaidCell, LaidPanel } from '../../lattice/laid-panel.ts';
 import { layOutPanel } from '../../lattice/lay-out-panel.ts';
 import { mirroredPoint } from '../../lattice/mirrored-piece.ts';
 import { nodeOfPanel, panelRegion } from '../../lattice/panel-region.ts';
+import { facedParts } from '../lines/faced-parts.ts';
 import { contourOfRing, contoursOf } from '../lines/part-contours.ts';
 import { bandThickness, threeLines } from '../lines/three-lines.ts';
 import type { CutOut } from './cut-out.ts';
@@ -35,8 +36,14 @@ export interface PanelCutOut extends CutOut {
  * The cut-out of `panel` in `blank`, `count` times. The saw line is as straight as a pen would draw
  * it; which cell is filled with what, the finished outline says. Null where nothing of it is left, or the panel cannot be laid out.
  */
-export function cutOutOfPanel(panel: Panel, blank: Blank, bands: readonly Band[], count: number): PanelCutOut | null {
-  const { saw } = threeLines(contoursOf(panel), bandThickness({ bands }, panel), blank.allowance);
+export function cutOutOfPanel(
+  panel: Panel,
+  blank: Blank,
+  design: Pick<Design, 'bands' | 'work'>,
+  count: number,
+): PanelCutOut | null {
+  const faced = facedParts(panel, design);
+  const { saw } = threeLines(contoursOf(panel), bandThickness(design, panel), blank.allowance, faced);
   const sawLine = saw.map(flattenContour).map(coarserRing);
   if (areaOf(sawLine) <= areaTolerance) return null;
   const sawn: Panel = {

@@ -38,7 +38,7 @@ export function nestBlanks(design: Design): { readonly blanks: NestedBlank[]; re
 function nestBlank(blank: Blank, design: Design): NestedBlank {
   const workCopies = design.work?.copies ?? 1;
   const cutOuts = blank.takes.flatMap(
-    ({ panel, count }) => cutOutOfPanel(panel, blank, design.bands, count * workCopies) ?? [],
+    ({ panel, count }) => cutOutOfPanel(panel, blank, design, count * workCopies) ?? [],
   );
   const task = packingTask(cutOuts, roomOf(blank, design), cellClash(cutOuts));
   return laidOut({ blank, cutOuts, task, packing: packQuickly(task), laid: [] });
