@@ -201,7 +201,9 @@ describe('plan --as csv', () => {
     expect((await readdir(target)).sort()).toEqual(names);
     expect(await readdir(scratch.path('out'))).toEqual(['tray']);
     const strips = await readFile(join(target, 'strips.csv'), 'utf8');
-    expect(strips).toMatch(/^mark,grid,family,stock,[^\r\n]*\r\nS,squares,2,ash,3,10,37,,0,1,0,1,tray 1\r\n$/);
+    expect(strips).toMatch(
+      /^mark,grid,family,stock,[^\r\n]*\r\nS,squares,2,ash,3,10,37,,0,1,0,1,tray 1,0\.1,-0\.1\r\n$/,
+    );
   });
 
   test('needs a folder, and replaces one only with --force and only if all in it is its own', async () => {
