@@ -137,7 +137,12 @@ export interface SizeProperty extends Phrase {
 }
 
 export type SheetProperty =
-  ValueProperty<'thick'> | SizeProperty | ValueProperty<'density'> | ValueProperty<'kerf'> | ValueProperty<'margin'>;
+  | ValueProperty<'thick'>
+  | SizeProperty
+  | ValueProperty<'density'>
+  | ValueProperty<'kerf'>
+  | ValueProperty<'margin'>
+  | ListProperty<'turns'>;
 
 export interface SheetDeclaration extends Block<SheetProperty> {
   readonly kind: 'sheet';

@@ -25,7 +25,9 @@ export const objectWords = {
   take: property('Panels sawn from the blank.'),
   gap: property('Kept free between two saw lines, beyond the kerf.'),
   allowance: property('Between the finished line and the saw line.'),
-  turns: property('Turns a cut-out may take; every turn that keeps the pattern where nothing is said.'),
+  turns: property(
+    'Turns a cut-out may take. Where nothing is said: in a blank every turn that keeps the pattern, on a sheet 0 and 180, along the grain.',
+  ),
   from_back: property('Cut-outs may be sawn from the back, mirrored.'),
   match: property('With laps: cut-outs keep which strip lies above.'),
   laps: link('Which strip of a crossing lies above.'),

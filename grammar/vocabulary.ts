@@ -108,6 +108,7 @@ export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
     density: { rule: 'density', example: 'density 680' },
     kerf: { rule: 'kerf', example: 'kerf 2.4' },
     margin: { rule: 'margin', example: 'margin 10' },
+    turns: { rule: 'turns', example: 'turns 0, 90, 180, 270' },
   },
   resin: {
     density: { rule: 'density', example: 'density 1.1' },

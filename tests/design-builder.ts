@@ -287,7 +287,16 @@ export function resinOf(more: Partial<ResinStock> = {}): ResinStock {
 }
 
 export function sheetOf(more: Partial<SheetStock> = {}): SheetStock {
-  return { ...named('birch_ply'), thickness: 6, sizes: [], density: 680, kerf: 2.4, margin: 0, ...more };
+  return {
+    ...named('birch_ply'),
+    thickness: 6,
+    sizes: [],
+    density: 680,
+    kerf: 2.4,
+    margin: 0,
+    turns: [0, 180],
+    ...more,
+  };
 }
 
 export function pourOf(mould: Pour['mould'], depths: readonly number[], more: Partial<Pour> = {}): Pour {

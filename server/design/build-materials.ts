@@ -13,6 +13,7 @@ import { propertyOf, reportMissing, reportRepeated } from './pick-properties.ts'
 import { readMoney } from './read-money.ts';
 import {
   optional,
+  readAngle,
   readCount,
   readFigure,
   readFigureWithin,
@@ -55,6 +56,9 @@ export function buildWood(wood: WoodSyntax, context: DesignContext): WoodDeclara
   };
 }
 
+/** Turns that keep the grain of a sheet's face running along its board. */
+const alongGrain = [0, 180];
+
 /** The sheet a declaration describes; null where its thickness is missing or broken. */
 export function buildSheet(sheet: SheetDeclaration, context: DesignContext): SheetStock | null {
   reportRepeated(sheet, [], context);
@@ -74,6 +78,9 @@ export function buildSheet(sheet: SheetDeclaration, context: DesignContext): She
   const margin = optional(propertyOf(sheet, 'margin')?.value, (value) =>
     readLength(value, 'margin', 'notNegative', context),
   );
+  const turns = (propertyOf(sheet, 'turns')?.values ?? []).flatMap(
+    (value) => readAngle(value, 'turn', null, context) ?? [],
+  );
   if (thickness === null) return null;
   return {
     name: sheet.name.text,
@@ -84,6 +91,7 @@ export function buildSheet(sheet: SheetDeclaration, context: DesignContext): She
     density,
     kerf: kerf ?? sheetKerf,
     margin: margin ?? 0,
+    turns: turns.length > 0 ? [...new Set(turns.map((turn) => ((turn % 360) + 360) % 360))] : alongGrain,
   };
 }
 

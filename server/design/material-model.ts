@@ -62,6 +62,8 @@ export interface SheetStock extends Named {
   readonly kerf: number;
   /** Not used along each edge of a sheet. */
   readonly margin: number;
+  /** Degrees in [0, 360) that a board may be turned by on it. */
+  readonly turns: readonly number[];
 }
 
 export interface ResinStock extends Named {

@@ -3,8 +3,8 @@ import type { Point } from './point.ts';
 import { distanceToSegment } from './region.ts';
 import { drawingTolerance } from './tolerance.ts';
 
-/** The ring without corners that lie no further than the drawing tolerance from what is kept (Ramer 1972, Douglas and Peucker 1973). */
-export function coarserRing(ring: readonly Point[]): Point[] {
+/** The ring without corners that lie no further than `tolerance` from what is kept (Ramer 1972, Douglas and Peucker 1973). */
+export function coarserRing(ring: readonly Point[], tolerance: number = drawingTolerance): Point[] {
   const [first] = ring;
   if (!first || ring.length <= 4) return [...ring];
   const far = ring.reduce(
@@ -15,19 +15,19 @@ export function coarserRing(ring: readonly Point[]): Point[] {
     { index: 0, away: 0 },
   );
   const closed = [...ring, first];
-  return [...keptBetween(closed, 0, far.index), ...keptBetween(closed, far.index, ring.length)];
+  return [...keptBetween(closed, 0, far.index, tolerance), ...keptBetween(closed, far.index, ring.length, tolerance)];
 }
 
 /** The kept points of a chain from `from` on, without the one at `to`. */
-function keptBetween(chain: readonly Point[], from: number, to: number): Point[] {
+function keptBetween(chain: readonly Point[], from: number, to: number, tolerance: number): Point[] {
   const [start, end] = [chain[from], chain[to]];
   if (!start || !end || to <= from) return [];
-  let worst = { index: from, away: drawingTolerance };
+  let worst = { index: from, away: tolerance };
   for (let index = from + 1; index < to; index++) {
     const point = chain[index];
     const away = point ? distanceToSegment(point, start, end) : 0;
     if (away > worst.away) worst = { index, away };
   }
   if (worst.index === from) return [start];
-  return [...keptBetween(chain, from, worst.index), ...keptBetween(chain, worst.index, to)];
+  return [...keptBetween(chain, from, worst.index, tolerance), ...keptBetween(chain, worst.index, to, tolerance)];
 }

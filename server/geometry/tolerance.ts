@@ -13,6 +13,15 @@ export const quadratureTolerance = 1e-9;
 /** Drawings leave out corners that lie no further than this from the line between their neighbours: thinner than any pen. */
 export const drawingTolerance = 0.05;
 
+/**
+ * Curved outlines are nested as polygons that hold them and stand out no further than twice the first of these that
+ * leaves few corners enough, or than twice the last.
+ */
+export const nestingTolerances = [0.1, 0.2, 0.4] as const;
+
+/** How far a nested outline may reach into the margin of a sheet, so that what fits exactly finds its place. */
+export const marginTolerance = 0.05;
+
 /** An area this small is no wood: the limit between whole, trimmed and outside. */
 export const areaTolerance = 0.01;
 

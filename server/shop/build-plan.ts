@@ -4,6 +4,8 @@ import type { LaidPanel } from '../lattice/laid-panel.ts';
 import { planBands } from './bands/plan-bands.ts';
 import { planBoards } from './boards/plan-boards.ts';
 import { cautionsFor } from './cautions.ts';
+import { type NestedSheet, nestSheets } from './free-nesting/nest-sheets.ts';
+import { planSheets } from './free-nesting/plan-sheets.ts';
 import type { MarkedKinds } from './marked-kinds.ts';
 import type { NestedBlank } from './nesting/nest-blanks.ts';
 import { planBlanks } from './plan-blanks.ts';
@@ -41,9 +43,14 @@ export interface PlannedDesign {
 
 /**
  * The plan of a design; `source` is the name of its file, as the person gave it. `cuttings` are the cutting plans of
- * its stocks, found beforehand since their search takes time.
+ * its stocks, found beforehand since their search takes time, and so may be `nested`, its boards on their sheets.
  */
-export function buildPlan(planned: PlannedDesign, source: string, cuttings: readonly StockCutting[] = []): ShopPlan {
+export function buildPlan(
+  planned: PlannedDesign,
+  source: string,
+  cuttings: readonly StockCutting[] = [],
+  nested: readonly NestedSheet[] = nestSheets(planned.design, 0),
+): ShopPlan {
   const { design, panels, kinds } = planned;
   const { work } = design;
   const bench = notchingBench(design.benches);
@@ -72,7 +79,7 @@ export function buildPlan(planned: PlannedDesign, source: string, cuttings: read
     byHand,
     stock,
     mill: planMill(stocksOf(kinds, panels, design.bands), stock, bench),
-    sheets: [],
+    sheets: planSheets(nested),
     frames,
     blanks: planBlanks(planned.blanks),
     bands: planBands(design),

@@ -10,6 +10,7 @@ import { sum } from '../geometry/numbers.ts';
 import { gradeOf } from './bands/bend-grade.ts';
 import { measureBand } from './bands/measure-band.ts';
 import { edgeDepth } from './lines/work-depth.ts';
+import { boardFits } from './free-nesting/nest-sheets.ts';
 import { mouldRings } from './pours/mould-content.ts';
 
 export const objectProblems = (design: Design): Problem[] => [
@@ -74,17 +75,13 @@ function castProblems({ name, nameRange, cast }: Blank): Problem[] {
   return [problemAt('layerTooDeep', nameRange, message)];
 }
 
-function boardProblems({ name, nameRange, outline, sheet, pivot }: Board): Problem[] {
+function boardProblems(board: Board): Problem[] {
+  const { name, nameRange, outline, sheet, pivot } = board;
   const rings = outline.contours.map(flattenContour);
   const { left, right, bottom, top } = boundsOf(rings.flat());
-  const [short, long] = [Math.min(right - left, top - bottom), Math.max(right - left, top - bottom)];
-  const room = (size: number): number => size - 2 * sheet.margin + placeTolerance;
-  const fits = sheet.sizes.some(
-    ({ width, height }) => short <= room(Math.min(width, height)) && long <= room(Math.max(width, height)),
-  );
   const problems: Problem[] = [];
-  if (sheet.sizes.length > 0 && !fits) {
-    const message = `Board ${name} measures ${mm(right - left)} × ${mm(top - bottom)} mm, more than any sheet of ${sheet.name} has between its margins. Add a larger sheet, or make the board smaller.`;
+  if (sheet.sizes.length > 0 && !boardFits(board)) {
+    const message = `Board ${name} measures ${mm(right - left)} × ${mm(top - bottom)} mm, more than any sheet of ${sheet.name} has between its margins, turned by ${sheet.turns.map(mm).join('° or ')}°. Add a larger sheet, allow other \`turns\` on it, or make the board smaller.`;
     problems.push(problemAt('boardLargerThanSheet', nameRange, message));
   }
   if (pivot && (pivot.x < left || pivot.x > right || pivot.y < bottom || pivot.y > top)) {

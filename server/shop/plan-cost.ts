@@ -83,10 +83,15 @@ function materialsOf(design: Design, { stock, mill, sheets, finish, pours }: Pri
       return { what: `boards for ${name}`, money: moneyOf(boards.cost, boards.currency) };
     return { what: `sticks of ${name}`, money: moneyOf(cost, currency) };
   });
-  const plates = sheets.map(({ sheet, cost, currency }) => ({
-    what: `sheets of ${sheet}`,
-    money: moneyOf(cost, currency),
-  }));
+  const plates = [...new Set(sheets.map(({ sheet }) => sheet))].map((name): MaterialCost => {
+    const moneys = sheets.filter(({ sheet }) => sheet === name).map((each) => moneyOf(each.cost, each.currency));
+    const { currency } = oneCurrency(moneys.flatMap((money) => money ?? []));
+    const known = currency !== null && moneys.every((money) => money !== null);
+    return {
+      what: `sheets of ${name}`,
+      money: known ? { amount: sum(moneys.map(({ amount }) => amount)), currency } : null,
+    };
+  });
   const poured = design.resins.flatMap((resin): MaterialCost[] => {
     const own = pours.filter((pour) => pour.resin === resin.name);
     if (own.length === 0) return [];

@@ -2,7 +2,7 @@
 import { sum } from '../geometry/numbers.ts';
 import type { PlannedDesign } from './build-plan.ts';
 import { bandTasks } from './bands/band-tasks.ts';
-import { boardTasks } from './boards/board-tasks.ts';
+import { boardTasks, sheetTask } from './boards/board-tasks.ts';
 import { frameTasks } from './frame-tasks.ts';
 import type { JobStep } from './job-steps.ts';
 import { motifsOfPanels, fittingText } from './fitting-order.ts';
@@ -69,7 +69,7 @@ export function tasksOf(step: JobStep, planned: PlannedDesign, plan: TaskFigures
     case 'cast bodies':
       return plan.pours.filter(({ kind }) => kind === 'body').flatMap(pourTasks);
     case 'cut boards':
-      return plan.boards.flatMap(boardTasks);
+      return [...plan.sheets.map(sheetTask), ...plan.boards.flatMap((board) => boardTasks(board, plan.sheets))];
     case 'fit shapes':
       return fitTasks(plan.work);
     case 'finish':

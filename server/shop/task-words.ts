@@ -17,6 +17,7 @@ export type TaskFigures = Pick<
   | 'frames'
   | 'bands'
   | 'pours'
+  | 'sheets'
   | 'boards'
   | 'work'
   | 'hanging'

@@ -56,14 +56,33 @@ export interface PlanMill {
   problems: string[];
 }
 
-/** Rectangles cut from sheets of one material. */
+/** Sheets of one size that are cut alike: boards in any place, in the turns that the sheet allows. */
 export interface PlanSheet {
   sheet: string;
+  /** Name of its drawing. */
+  layout: string;
   widthMm: number;
   heightMm: number;
+  /** Left between two boards. */
   kerfMm: number;
+  /** Kept free along every edge. */
+  marginMm: number;
+  turns: number[];
   count: number;
+  /** What one sheet gives. */
   pieces: { what: string; widthMm: number; heightMm: number; n: number }[];
+  /** Each board's outline turned about its origin, then moved; 0, 0 is the lower left corner of the sheet. */
+  places: { board: string; outline: string; move: { dx: number; dy: number; turn: number; mirror: boolean } }[];
+  /** Share of the sheet that becomes boards. */
+  usedPct: number;
+  /** What `value` and `bound` count: money, or sheets where a size has no price. */
+  objective: 'cost' | 'sheets';
+  /** Of all sheets of this stock together. */
+  value: number;
+  /** By area: no layout of them counts for less. */
+  bound: number;
+  proven: boolean;
+  /** All sheets of this entry. */
   cost: number | null;
   currency: string | null;
   problems: string[];

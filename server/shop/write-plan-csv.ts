@@ -9,6 +9,8 @@ import {
   frameRows,
   pourColumns,
   pourRows,
+  sheetColumns,
+  sheetRows,
 } from './csv/object-columns.ts';
 import {
   cautionColumns,
@@ -38,6 +40,7 @@ export const planCsvFiles = [
   'frames.csv',
   'bands.csv',
   'pours.csv',
+  'sheets.csv',
   'boards.csv',
   'steps.csv',
   'labour.csv',
@@ -65,6 +68,7 @@ export function writePlanCsv(plan: ShopPlan): Record<(typeof planCsvFiles)[numbe
     'frames.csv': csvTable(frameColumns, frameRows(plan)),
     'bands.csv': csvTable(bandColumns, bandRows(plan)),
     'pours.csv': csvTable(pourColumns, pourRows(plan)),
+    'sheets.csv': csvTable(sheetColumns, sheetRows(plan)),
     'boards.csv': csvTable(boardColumns, plan.boards),
     'steps.csv': csvTable(stepColumns, plan.steps),
     'labour.csv': csvTable(labourColumns, plan.labour.lines),

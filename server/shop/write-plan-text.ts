@@ -10,7 +10,7 @@ import {
   spareLines,
   stripColumns,
 } from './text/parts-text.ts';
-import { bandsText, boardColumns, poursText } from './text/object-text.ts';
+import { bandsText, boardColumns, poursText, sheetColumns } from './text/object-text.ts';
 import { stepsText } from './text/steps-text.ts';
 import { closingText, costText, kitText, massText, movementLines, timeText } from './text/work-text.ts';
 import { textTable } from './text-table.ts';
@@ -38,6 +38,7 @@ export function writePlanText(plan: ShopPlan): string {
     ...section('Steps', stepsText(plan, 'after measuring')),
     ...section('Bands', bandsText(plan)),
     ...section('Castings', poursText(plan)),
+    ...section('Sheets', textTable(sheetColumns, plan.sheets)),
     ...section('Boards', textTable(boardColumns, plan.boards)),
     ...section('Spares', spareLines([...plan.strips, ...plan.pieces])),
     ...section('The class', kitText(plan)),

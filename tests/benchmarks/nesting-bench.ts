@@ -18,7 +18,7 @@ const units = 1_000_000;
 const strip = units * 1.0001;
 const hair = { width: 8, arcTolerance: 0 };
 /** Moves of pieces, over pieces and their turns: a step takes as long as both are many. */
-const effort = 6_000_000;
+const effort = 20_000_000;
 
 interface Instance {
   readonly name: string;

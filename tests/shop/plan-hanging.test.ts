@@ -29,7 +29,7 @@ const box = (width: number, height: number): Outline => ({
     ]),
   ],
 });
-const ply = { ...named('ply'), thickness: 10, sizes: [], density: 600, kerf: 3, margin: 5 };
+const ply = { ...named('ply'), thickness: 10, sizes: [], density: 600, kerf: 3, margin: 5, turns: [0, 180] };
 const boardOf = (outline: Outline, more: Partial<Board> = {}): Board => ({
   ...named('back'),
   outline,

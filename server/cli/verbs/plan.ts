@@ -6,6 +6,7 @@ import { writePdf } from '../../drawing/page/write-pdf.ts';
 import type { PrintPaper } from '../../drawing/print/page-frame.ts';
 import { printSheet } from '../../drawing/print/print-sheet.ts';
 import { buildPlan } from '../../shop/build-plan.ts';
+import { nestSheets } from '../../shop/free-nesting/nest-sheets.ts';
 import type { ShopPlan } from '../../shop/shop-plan.ts';
 import type { StockCutting } from '../../shop/stock/plan-stock.ts';
 import { planCsvFiles, writePlanCsv } from '../../shop/write-plan-csv.ts';
@@ -50,7 +51,7 @@ ${outputHelp}`,
     const analysis = withProgressLine(terminal, `planning ${source.name}`, () => analyse(source.text, placeOf(source)));
     terminal.writeError(problemLines(source, analysis.problems, analysis.files));
     const { packed, cuttings } = await searchUnderTheirEyes(analysis, terminal);
-    await write(buildPlan(packed, source.name, cuttings), packed);
+    await write(buildPlan(packed, source.name, cuttings, nestSheets(packed.design)), packed);
     return analysis.incomplete ? exitCode.designHasErrors : exitCode.fine;
   },
 };

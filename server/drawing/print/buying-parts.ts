@@ -1,6 +1,7 @@
 /** What is bought and milled: sticks and boards by stock, sheets, and what of it has a price. */
 import type { PlanStock } from '../../shop/shop-plan.ts';
 import type { PlanMill, PlanSheet } from '../../shop/work-sections.ts';
+import { sheetsStanding } from '../../shop/text/object-text.ts';
 import type { FlowPart } from './flow.ts';
 import { remarks } from './remarks.ts';
 import type { PrintContext } from './print-context.ts';
@@ -99,6 +100,7 @@ const sheetColumns = ({ figure }: PrintContext): PrintColumn<PlanSheet>[] => [
   { title: '', tick: true },
   { title: 'sheet', strong: true, cell: ({ sheet }) => sheet },
   { title: 'count', align: 'right', strong: true, cell: ({ count }) => String(count) },
+  { title: 'layout', cell: ({ layout }) => layout },
   { title: 'size', cell: ({ widthMm, heightMm }) => `${figure(widthMm)} × ${figure(heightMm)}` },
   {
     title: 'gives',
@@ -107,5 +109,7 @@ const sheetColumns = ({ figure }: PrintContext): PrintColumn<PlanSheet>[] => [
         .map((piece) => `${piece.n} × ${piece.what} ${figure(piece.widthMm)} × ${figure(piece.heightMm)}`)
         .join(', '),
   },
+  { title: 'used', align: 'right', cell: ({ usedPct }) => `${usedPct.toFixed(1)} %` },
+  { title: 'all together', cell: sheetsStanding },
   { title: 'cost', align: 'right', cell: ({ cost, currency }) => moneyOrNone(cost, currency) },
 ];

@@ -1,8 +1,8 @@
-/** Columns for frames, bands, castings and boards. */
+/** Columns for frames, bands, castings, sheets and boards. */
 import type { PlanBand, PlanBoard, PlanPour, PlanPourLayer } from '../object-sections.ts';
 import type { ShopPlan } from '../shop-plan.ts';
 import type { Column } from '../text-table.ts';
-import type { PlanFrame } from '../work-sections.ts';
+import type { PlanFrame, PlanSheet } from '../work-sections.ts';
 import { figure, optionalFigure, text } from './csv-columns.ts';
 
 /** A member of a frame, or (without an inner edge) what fills its groove. */
@@ -67,6 +67,31 @@ export const bandColumns: readonly Column<BandRow>[] = [
   optionalFigure('smallest_radius_mm', ({ band }) => band.smallestRadiusMm),
   optionalFigure('limit_mm', ({ band }) => band.limitMm),
   text('grade', ({ band }) => band.grade),
+];
+
+/** A board's place on a sheet. */
+export interface SheetRow {
+  readonly sheet: PlanSheet;
+  readonly place: PlanSheet['places'][number];
+}
+
+export const sheetRows = ({ sheets }: ShopPlan): SheetRow[] =>
+  sheets.flatMap((sheet) => sheet.places.map((place): SheetRow => ({ sheet, place })));
+
+export const sheetColumns: readonly Column<SheetRow>[] = [
+  text('sheet', ({ sheet }) => sheet.sheet),
+  text('layout', ({ sheet }) => sheet.layout),
+  figure('sheets', ({ sheet }) => sheet.count),
+  figure('sheet_width_mm', ({ sheet }) => sheet.widthMm),
+  figure('sheet_height_mm', ({ sheet }) => sheet.heightMm),
+  text('board', ({ place }) => place.board),
+  text('outline', ({ place }) => place.outline),
+  figure('right_mm', ({ place }) => place.move.dx),
+  figure('up_mm', ({ place }) => place.move.dy),
+  figure('turn_degrees', ({ place }) => place.move.turn),
+  figure('used_percent', ({ sheet }) => sheet.usedPct),
+  optionalFigure('cost_of_these_sheets', ({ sheet }) => sheet.cost),
+  text('currency', ({ sheet }) => sheet.currency ?? ''),
 ];
 
 /** One layer, with the casting it belongs to. */

@@ -32,11 +32,18 @@ export function placeInTurn(
   table: NoFitTable,
 ): PlacedSpot[] {
   const placed: PlacedSpot[] = [];
+  /** What found no place in a room once finds none later. */
+  const full = new Set<string>();
   for (const { piece, variants } of order) {
     for (const [index, room] of rooms.entries()) {
+      const question = `${index} ${variants.join()}`;
+      if (full.has(question)) continue;
       const beside = placed.filter((spot) => spot.room === index);
       const offer = bestOffer(variants, room, beside, table);
-      if (!offer) continue;
+      if (!offer) {
+        full.add(question);
+        continue;
+      }
       placed.push({ ...offer.spot, piece, room: index });
       break;
     }

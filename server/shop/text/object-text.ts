@@ -1,6 +1,9 @@
-/** Bands, castings and boards in words. */
+/** Bands, castings, sheets and boards in words. */
 import type { PlanBand, PlanBoard, PlanPourLayer } from '../object-sections.ts';
+import { moneyText } from '../money.ts';
 import type { ShopPlan } from '../shop-plan.ts';
+import { counted } from '../task-words.ts';
+import type { PlanSheet } from '../work-sections.ts';
 import { textTable, type Column } from '../text-table.ts';
 import { millimetres, optional } from './figures-text.ts';
 
@@ -61,6 +64,23 @@ export function poursText({ pours }: ShopPlan): string {
   );
   return textTable(layerColumns, lines);
 }
+
+/** What all sheets of a stock come to, and how far that is proven. */
+export function sheetsStanding({ objective, value, bound, proven, currency }: PlanSheet): string {
+  const figure = (amount: number): string =>
+    objective === 'cost' ? moneyText(amount, currency) : counted(amount, 'sheet');
+  return `${figure(value)}, ${proven ? 'proven least' : `at least ${figure(bound)} by area`}`;
+}
+
+export const sheetColumns: readonly Column<PlanSheet>[] = [
+  { title: 'sheet', cell: ({ sheet }) => sheet },
+  { title: 'layout', cell: ({ layout }) => layout },
+  { title: 'sheets', right: true, cell: ({ count }) => String(count) },
+  { title: 'size', cell: ({ widthMm, heightMm }) => [widthMm, heightMm].map(millimetres).join(' × ') },
+  { title: 'gives', cell: ({ pieces }) => pieces.map(({ what, n }) => `${n} × ${what}`).join(', ') },
+  { title: 'used', right: true, cell: ({ usedPct }) => `${usedPct.toFixed(1)} %` },
+  { title: 'all together', cell: sheetsStanding },
+];
 
 export const boardColumns: readonly Column<PlanBoard>[] = [
   { title: 'board', cell: ({ name }) => name },
