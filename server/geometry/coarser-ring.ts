@@ -3,8 +3,11 @@ import type { Point } from './point.ts';
 import { distanceToSegment } from './region.ts';
 import { drawingTolerance } from './tolerance.ts';
 
+/** The ring without corners that no drawing would show. */
+export const coarserRing = (ring: readonly Point[]): Point[] => ringWithin(ring, drawingTolerance);
+
 /** The ring without corners that lie no further than `tolerance` from what is kept (Ramer 1972, Douglas and Peucker 1973). */
-export function coarserRing(ring: readonly Point[], tolerance: number = drawingTolerance): Point[] {
+export function ringWithin(ring: readonly Point[], tolerance: number): Point[] {
   const [first] = ring;
   if (!first || ring.length <= 4) return [...ring];
   const far = ring.reduce(

@@ -2,7 +2,7 @@
 import type { Design } from '../../design/design-model.ts';
 import type { SheetStock } from '../../design/material-model.ts';
 import type { Board } from '../../design/work-model.ts';
-import { coarserRing } from '../../geometry/coarser-ring.ts';
+import { ringWithin } from '../../geometry/coarser-ring.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
 import { grownRings } from '../../geometry/grow-rings.ts';
 import { sum } from '../../geometry/numbers.ts';
@@ -105,7 +105,7 @@ function nestedRing({ outline: { contours } }: Board): Point[] {
   if (outer.every(({ kind }) => kind === 'line')) return ring;
   const coarser = nestingTolerances.map((tolerance) => {
     const [grown] = grownRings([ring], tolerance, 'sharp');
-    return coarserRing(grown ?? ring, tolerance);
+    return ringWithin(grown ?? ring, tolerance);
   });
   return coarser.find(({ length }) => length <= fewCorners) ?? coarser.at(-1) ?? ring;
 }
