@@ -38,7 +38,7 @@ const isMet = (kind: Definition['kind']): kind is Meeting['other']['kind'] =>
 
 /** A framed panel is not sawn, so nothing is left. */
 function checkSawn(panel: PanelDeclaration, [first]: readonly MeetsProperty[], context: DesignContext): void {
-  if (!first || propertyOf(panel, 'edge')?.edge === 'sawn') return;
+  if (!first || panel.incomplete || propertyOf(panel, 'edge')?.edge === 'sawn') return;
   const message = 'Only a sawn panel is left larger for fitting. Write `edge sawn`, or take this out.';
   context.report(problemAt('unexpectedWord', first.keyword, message));
 }

@@ -56,5 +56,6 @@ function wordsAt({ text, range }: TextLiteral, errorAt: number): SourceRange {
   while (start > 0 && !/[\s,]/.test(text.charAt(start - 1))) start -= 1;
   let end = Math.max(start + 1, errorAt);
   while (end < text.length && !/[\s,]/.test(text.charAt(end))) end += 1;
-  return { start: range.start + 1 + start, end: range.start + 1 + Math.min(end, text.length) };
+  const last = Math.min(end, text.length);
+  return last > start ? { start: range.start + 1 + start, end: range.start + 1 + last } : range;
 }
