@@ -4,6 +4,7 @@ import { drawBlank } from '../drawing/draw-blank.ts';
 import { drawChart } from '../drawing/draw-chart.ts';
 import { drawPanel } from '../drawing/draw-panel.ts';
 import { drawPiece } from '../drawing/draw-piece.ts';
+import { drawSheet } from '../drawing/draw-sheet.ts';
 import { drawStrip, stripMember } from '../drawing/draw-strip.ts';
 import type { DxfDrawing } from '../drawing/dxf/dxf-drawing.ts';
 import { memberDxf } from '../drawing/dxf/member-dxf.ts';
@@ -24,6 +25,7 @@ import { tiledTemplate } from '../drawing/template/tiled-template.ts';
 import { wholeTemplate } from '../drawing/template/whole-template.ts';
 import { writeSvg } from '../drawing/write-svg.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
+import { nestSheets } from '../shop/free-nesting/nest-sheets.ts';
 import { WrongUsage } from './wrong-usage.ts';
 
 export const subjectOptions = {
@@ -31,6 +33,7 @@ export const subjectOptions = {
   piece: { type: 'string' },
   chart: { type: 'string' },
   blank: { type: 'string' },
+  sheet: { type: 'string' },
   template: { type: 'string' },
   'from-back': { type: 'boolean' },
 } as const;
@@ -38,7 +41,7 @@ export const subjectOptions = {
 /** What is to be drawn; a panel without a name is the only one there is. */
 export type Subject =
   | { readonly kind: 'panel'; readonly name: string | undefined }
-  | { readonly kind: 'piece' | 'chart' | 'blank'; readonly name: string }
+  | { readonly kind: 'piece' | 'chart' | 'blank' | 'sheet'; readonly name: string }
   | { readonly kind: 'template'; readonly name: string; readonly seenFrom: Template['seenFrom'] };
 
 type SubjectName = Exclude<keyof typeof subjectOptions, 'from-back'>;
@@ -46,14 +49,14 @@ type SubjectName = Exclude<keyof typeof subjectOptions, 'from-back'>;
 /** The one subject that the options name; more than one is WrongUsage. */
 export function subjectOf(values: Partial<Record<SubjectName, string>> & { readonly 'from-back'?: boolean }): Subject {
   const fromBack = values['from-back'] ?? false;
-  const named = (['piece', 'chart', 'blank'] as const).flatMap((kind): Subject[] => {
+  const named = (['piece', 'chart', 'blank', 'sheet'] as const).flatMap((kind): Subject[] => {
     const name = values[kind];
     return name === undefined ? [] : [{ kind, name }];
   });
   const { panel, template } = values;
   if (template !== undefined) named.push({ kind: 'template', name: template, seenFrom: fromBack ? 'back' : 'front' });
   if (named.length + (panel === undefined ? 0 : 1) > 1)
-    throw new WrongUsage('give only one of --panel, --piece, --chart, --blank and --template');
+    throw new WrongUsage('give only one of --panel, --piece, --chart, --blank, --sheet and --template');
   if (fromBack && template === undefined) throw new WrongUsage('--from-back is for --template NAME');
   return named[0] ?? { kind: 'panel', name: panel };
 }
@@ -77,6 +80,7 @@ const ofPage = (page: PageFile, dxf: Picture['dxf']): Picture => ({
 export function drawnSubject(analysis: Analysis, subject: Subject, source: string): Picture | null {
   if (subject.kind === 'piece') return drawnPiece(analysis, subject.name, source);
   if (subject.kind === 'blank') return drawnBlank(analysis, subject.name, source);
+  if (subject.kind === 'sheet') return drawnSheet(analysis, subject.name, source);
   if (subject.kind === 'template') return drawnTemplate(analysis, subject, source);
   const laid = chosenPanel(analysis, subject.name);
   if (!laid) return null;
@@ -125,6 +129,23 @@ function drawnBlank({ blanks, kinds, design, incomplete }: Analysis, name: strin
   const names = blanks.map(({ blank }) => blank.name);
   throw new WrongUsage(
     names.length === 0 ? 'the file has no blank to draw' : `no blank is called ${name}; there is ${names.join(', ')}`,
+  );
+}
+
+/** A layout by its own name, or the first of the sheet's. */
+function drawnSheet({ design, incomplete }: Analysis, name: string, source: string): Picture | null {
+  const drawings = nestSheets(design).flatMap((nested) =>
+    drawSheet(nested, design.title).map((drawing) => ({ drawing, sheet: nested.sheet.name })),
+  );
+  const found = drawings.find(({ drawing }) => drawing.name === name) ?? drawings.find(({ sheet }) => sheet === name);
+  if (found) {
+    const { drawing } = found;
+    return { svg: () => writeSvg(drawing, source), pages: () => panelPage(drawing, source), dxf: null };
+  }
+  if (incomplete) return null;
+  const names = drawings.map(({ drawing }) => drawing.name).join(', ');
+  throw new WrongUsage(
+    names === '' ? 'the file has no board on a sheet to draw' : `no sheet is called ${name}; there is ${names}`,
   );
 }
 
