@@ -10,7 +10,12 @@ import {
   window,
 } from 'vscode';
 import type { LanguageClient } from 'vscode-languageclient/node';
-import { type ProgressNotice, progressNotification } from '../../server/language/preview-messages.ts';
+import {
+  type AnalysedNotice,
+  packedNotification,
+  type ProgressNotice,
+  progressNotification,
+} from '../../server/language/preview-messages.ts';
 import { languageId } from '../language-client.ts';
 import { type Beginning, PreviewPanel } from './panel.ts';
 import { readPageState } from './webview-messages.ts';
@@ -77,6 +82,9 @@ export function registerPreviews(context: ExtensionContext, client: LanguageClie
     }),
     onAnalysed((uri) => {
       for (const preview of of(uri)) void preview.refresh();
+    }),
+    client.onNotification(packedNotification, ({ uri }: AnalysedNotice) => {
+      for (const preview of of(client.protocol2CodeConverter.asUri(uri))) void preview.refresh();
     }),
     client.onNotification(progressNotification, ({ uri, doing }: ProgressNotice) => {
       for (const preview of of(client.protocol2CodeConverter.asUri(uri))) preview.tellProgress(doing);

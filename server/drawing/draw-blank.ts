@@ -39,7 +39,8 @@ function wordsOf({ places }: FilledBlank): string {
   return names.map((name) => `${places.filter(({ cutOut }) => cutOut.name === name).length} × ${name}`).join(', ');
 }
 
-function packingWords({ packing }: NestedBlank): string {
+/** How many blanks are filled in all, and how near to the fewest that is. */
+export function packingWords({ packing }: NestedBlank): string {
   const used = blanksUsed(packing);
   if (used <= packing.bound) return `${used} in all, proven fewest`;
   return `${used} in all; no packing into fewer than ${packing.bound} is ruled out`;

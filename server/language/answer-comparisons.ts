@@ -1,7 +1,9 @@
 /** Questions about two versions of a text, and the lenses that tell what changed since the last commit. */
 import type { CodeLens, CodeLensParams, Connection } from 'vscode-languageserver';
 import { analyse, type Analysis } from '../analyse.ts';
-import { cuttingPlans, solverAtHand } from './cutting-plans.ts';
+import { solverAtHand } from './cutting-plans.ts';
+import type { DesignSearches } from './design-searches.ts';
+import { EarlierPlans } from './earlier-plans.ts';
 import {
   type CommittedText,
   committedTextNotification,
@@ -15,12 +17,8 @@ import { compareLenses } from './features/compare-lenses.ts';
 import { placesOf } from './features/compare-places.ts';
 import { comparedMarkup } from './features/compare-versions.ts';
 import type { AnalysedDocument, OpenDocuments, PlaceInFile } from './open-documents.ts';
-import type { StickPlans } from './stick-plans.ts';
 import { rangeOf } from './to-protocol.ts';
 import { documentName, plainAddress } from './workspace-files.ts';
-
-/** Seconds that a comparison waits for a better cutting plan of the other version. */
-const patience = 8;
 
 /**
  * Registers the handlers. One that fails answers null and calls `report` with its name and the error; `refreshLenses`
@@ -29,12 +27,13 @@ const patience = 8;
 export function answerComparisons(
   connection: Connection,
   documents: OpenDocuments,
-  stickPlans: StickPlans,
+  searches: DesignSearches,
   report: (question: string, error: unknown) => void,
   refreshLenses: () => void,
 ): void {
   /** What git keeps of the open texts, by their plain addresses. */
   const committed = new Map<string, Analysis>();
+  const earlierPlans = new EarlierPlans();
 
   const analysisBeside = (uri: string, text: string): Analysis =>
     analyse(
@@ -53,17 +52,17 @@ export function answerComparisons(
   });
 
   async function compared(document: AnalysedDocument, { uri, earlier, cut }: CompareQuestion): Promise<CompareAnswer> {
-    const analysis = analysisBeside(uri, earlier.text);
-    const old = { name: earlier.name, analysis, cuttings: await cuttingPlans(analysis, { seconds: patience }) };
-    const cuttings = await stickPlans.plansOf(uri, document.analysis);
-    const now = { name: documentName(uri), analysis: document.analysis, cuttings };
+    const search = searches.of(uri);
+    const old = { name: earlier.name, ...(await earlierPlans.planOf(uri, analysisBeside(uri, earlier.text))) };
+    const analysis = await search.packed(document.analysis);
+    const now = { name: documentName(uri), analysis, cuttings: await search.cuttings(analysis) };
     return {
       uri,
       version: document.version,
       ...(await comparedMarkup(old, now, cut, await solverAtHand())),
       places: {
-        old: located(analysis, documents.locator(earlier.uri, analysis.files)),
-        new: located(document.analysis, document.locate),
+        old: located(old.analysis, documents.locator(earlier.uri, old.analysis.files)),
+        new: located(now.analysis, document.locate),
       },
     };
   }

@@ -12,7 +12,7 @@ import { hoverAt } from './features/hover.ts';
 import { countHints } from './features/inlay-hints.ts';
 import { nameTokens } from './features/semantic-tokens.ts';
 import { definitionAt, isName, referencesAt, renamableAt } from './features/names.ts';
-import { chosenView, contentOf, previewOf } from './features/preview.ts';
+import { finalContent, previewOf } from './features/preview.ts';
 import { proposalsAt } from './features/proposals.ts';
 import { quickFixes } from './features/quick-fixes.ts';
 import { fileProposals, usedPathAt } from './features/use-proposals.ts';
@@ -27,7 +27,7 @@ import {
   type FileQuestion,
   fileRequest,
 } from './preview-messages.ts';
-import type { StickPlans } from './stick-plans.ts';
+import type { DesignSearches } from './design-searches.ts';
 import { documentName } from './workspace-files.ts';
 import {
   codeActionOf,
@@ -59,7 +59,7 @@ interface PlaceQuestion extends DocumentQuestion {
 export function answerQuestions(
   connection: Connection,
   documents: OpenDocuments,
-  stickPlans: StickPlans,
+  searches: DesignSearches,
   report: (question: string, error: unknown) => void,
 ): void {
   /** The latest document of `uri` given to `answer`; null when it isn't open, or when the answer fails. */
@@ -198,14 +198,11 @@ export function answerQuestions(
   }
 
   connection.onRequest(drawingRequest, ({ uri, view }: DrawingQuestion) =>
-    answeredLater('Drawing', uri, (document) =>
-      previewOf(document, view, (analysis) => stickPlans.plansOf(uri, analysis)),
-    ),
+    answeredLater('Drawing', uri, (document) => previewOf(document, view, searches.of(uri))),
   );
   connection.onRequest(fileRequest, ({ uri, view, as: form }: FileQuestion) =>
     answeredLater('File', uri, async (document) => {
-      const { source, view: chosen } = chosenView(document, view);
-      const content = await contentOf(source, chosen, (analysis) => stickPlans.plansOf(uri, analysis));
+      const content = await finalContent(document, view, searches.of(uri));
       return content?.drawing ? fileOf(content.drawing, form, documentName(uri)) : null;
     }),
   );

@@ -47,7 +47,7 @@ export async function withPackedBlanks(
   const watch = startWatch({
     seconds,
     ...(signal && { signal }),
-    onProgress: ({ value, bound }) => onProgress?.(`packing blanks: ${standing(value, bound)}`),
+    onProgress: ({ value, bound }) => onProgress?.(`Packing blanks: ${standing(value, bound)}`),
   });
   return repacked(analysis, await packWell(analysis.blanks, await solverAtHand(), watch));
 }

@@ -102,6 +102,17 @@ export class OpenDocuments {
     return null;
   }
 
+  /** Takes `better` in place of `present`, wherever that is kept for the text at `uri`; gives the document it is now of, null where it was not kept. */
+  replace(uri: string, present: Analysis, better: Analysis): AnalysedDocument | null {
+    const entry = this.entries.get(plainAddress(uri));
+    const analysed = entry?.analysed;
+    if (!analysed || ![analysed.analysis, analysed.lastSound].includes(present)) return null;
+    const renewed = (analysis: Analysis): Analysis => (analysis === present ? better : analysis);
+    const lastSound = analysed.lastSound && renewed(analysed.lastSound);
+    entry.analysed = { ...analysed, analysis: renewed(analysed.analysis), lastSound };
+    return entry.analysed;
+  }
+
   /** The stages that are left of the analysis, begun now if it was not yet. */
   private stagesOf(entry: Entry): ReturnType<Engine> {
     if (entry.running) return entry.running;

@@ -14,6 +14,9 @@ export const fileRequest = 'halflap/file';
 /** Notification, server → client, after each new analysis: `AnalysedNotice`. */
 export const analysedNotification = 'halflap/analysed';
 
+/** Notification, server → client, when the blanks of an analysed text have been packed as well as can be: `AnalysedNotice`. */
+export const packedNotification = 'halflap/packed';
+
 /** Notification, server → client, while long work goes on: `ProgressNotice`. */
 export const progressNotification = 'halflap/progress';
 

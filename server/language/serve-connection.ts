@@ -5,6 +5,7 @@ import {
   type Connection,
   DidChangeWatchedFilesNotification,
   type InitializeResult,
+  InlayHintRefreshRequest,
   TextDocuments,
   TextDocumentSyncKind,
 } from 'vscode-languageserver';
@@ -15,18 +16,19 @@ import { libraryAt, libraryText } from '../design/built-in-libraries.ts';
 import { tokenModifiers, tokenTypes } from './features/semantic-tokens.ts';
 import { answerComparisons } from './answer-comparisons.ts';
 import { answerQuestions } from './answer-questions.ts';
+import { DesignSearches } from './design-searches.ts';
 import { type Engine, OpenDocuments } from './open-documents.ts';
 import {
   type AnalysedNotice,
   analysedNotification,
   type LibraryQuestion,
   libraryTextRequest,
+  packedNotification,
   type ProgressNotice,
   progressNotification,
   type StopNotice,
   stopNotification,
 } from './preview-messages.ts';
-import { StickPlans } from './stick-plans.ts';
 import { diagnosticOf } from './to-protocol.ts';
 
 const initializeResult: InitializeResult = {
@@ -62,9 +64,23 @@ export function serveConnection(connection: Connection, engine: Engine = analyse
   const progress = (uri: string, doing: string | null): void => {
     void connection.sendNotification(progressNotification, { uri, doing } satisfies ProgressNotice);
   };
-  const stickPlans = new StickPlans(progress);
+  const report = (question: string, error: unknown): void => {
+    connection.console.error(`${question} failed: ${describe(error)}`);
+  };
+  const searches = new DesignSearches({
+    onProgress: progress,
+    onPacked(uri, first, packed) {
+      const document = documents.replace(uri, first, packed);
+      if (!document) return;
+      const { version } = document;
+      void connection.sendNotification(packedNotification, { uri, version } satisfies AnalysedNotice);
+      if (canRefreshHints) void connection.sendRequest(InlayHintRefreshRequest.type);
+    },
+    onFailed: (uri, error) => report(`Packing the blanks of ${uri}`, error),
+  });
   let canWatch = false;
   let canRefreshLenses = false;
+  let canRefreshHints = false;
 
   const rounds = new AnalysisRounds(documents, {
     analysed(document) {
@@ -72,6 +88,7 @@ export function serveConnection(connection: Connection, engine: Engine = analyse
       const diagnostics = analysis.problems.map((problem) => diagnosticOf(document, problem));
       void connection.sendDiagnostics({ uri, version, diagnostics });
       void connection.sendNotification(analysedNotification, { uri, version } satisfies AnalysedNotice);
+      searches.begin(uri, document.lastSound ?? analysis);
     },
     progress,
     failed: (uri, error) => connection.console.error(`Analysis of ${uri} failed: ${describe(error)}`),
@@ -84,6 +101,7 @@ export function serveConnection(connection: Connection, engine: Engine = analyse
     documents.workspace.openFolders(workspaceFolders?.map(({ uri }) => uri) ?? []);
     canWatch = capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration ?? false;
     canRefreshLenses = capabilities.workspace?.codeLens?.refreshSupport ?? false;
+    canRefreshHints = capabilities.workspace?.inlayHint?.refreshSupport ?? false;
     return initializeResult;
   });
   connection.onInitialized(() => {
@@ -97,6 +115,7 @@ export function serveConnection(connection: Connection, engine: Engine = analyse
   texts.onDidChangeContent(({ document }) => {
     const { uri } = document;
     documents.put(uri, document.version, document.getText());
+    searches.overtake(uri);
     rounds.beginSoon(uri);
     fileChanged(uri);
   });
@@ -105,18 +124,15 @@ export function serveConnection(connection: Connection, engine: Engine = analyse
     rounds.stop(uri);
     documents.close(uri);
     fileChanged(uri);
-    stickPlans.close(uri);
+    searches.close(uri);
     void connection.sendDiagnostics({ uri, diagnostics: [] });
   });
   connection.onNotification(stopNotification, ({ uri }: StopNotice) => {
     rounds.stop(uri);
-    stickPlans.stop(uri);
+    searches.stop(uri);
   });
-  const report = (question: string, error: unknown): void => {
-    connection.console.error(`${question} failed: ${describe(error)}`);
-  };
-  answerQuestions(connection, documents, stickPlans, report);
-  answerComparisons(connection, documents, stickPlans, report, () => {
+  answerQuestions(connection, documents, searches, report);
+  answerComparisons(connection, documents, searches, report, () => {
     if (canRefreshLenses) void connection.sendRequest(CodeLensRefreshRequest.type);
   });
   texts.listen(connection);

@@ -58,6 +58,7 @@ test.each([
       '**blank** `one` (of grid mesh)',
       '- 420 mm x 297 mm',
       '- Sawn from it: 2 of `blade`',
+      '- To make: 1 in all, proven fewest',
       '- Cast in `cast`, finished depth 10 mm',
     ],
   ],

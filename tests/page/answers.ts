@@ -2,13 +2,21 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { analyseByStages } from '../../server/analyse.ts';
-import { cuttingPlans } from '../../server/language/cutting-plans.ts';
-import { previewOf } from '../../server/language/features/preview.ts';
+import { cuttingPlans, withPackedBlanks } from '../../server/language/cutting-plans.ts';
+import { type DesignSearch, previewOf } from '../../server/language/features/preview.ts';
 import { OpenDocuments } from '../../server/language/open-documents.ts';
 import type { DrawingAnswer } from '../../server/language/preview-messages.ts';
 
 export const designText = (root: string, name: string): string =>
   readFileSync(join(root, 'tests/page/designs', name), 'utf8');
+
+/** Nothing is looked for in the background: pictures are of what has been found. */
+const search: DesignSearch = {
+  begin: () => undefined,
+  packed: withPackedBlanks,
+  isPacking: () => false,
+  cuttings: (packed) => cuttingPlans(packed, { seconds: 5 }),
+};
 
 /** The answer after the texts given, one version after the other. */
 export async function answerFor(texts: readonly string[], view: string | null): Promise<DrawingAnswer> {
@@ -18,7 +26,7 @@ export async function answerFor(texts: readonly string[], view: string | null): 
   for (const [version, text] of texts.entries()) {
     documents.put(uri, version, text);
     const document = documents.latest(uri);
-    if (document) answer = await previewOf(document, view, (analysis) => cuttingPlans(analysis, { seconds: 5 }));
+    if (document) answer = await previewOf(document, view, search);
   }
   if (!answer) throw new Error('there is no text');
   return answer;

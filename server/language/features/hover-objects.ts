@@ -1,18 +1,21 @@
 /** Blanks, bands, pours, boards, the work and kits: what the file says of them, in a line or two each. */
 import type { Analysis } from '../../analyse.ts';
 import type { Band, Blank, Board, Kit, Pour, Work } from '../../design/work-model.ts';
+import { packingWords } from '../../drawing/draw-blank.ts';
 import { partName } from '../../shop/work/plan-work.ts';
 import { moneyText } from './hover-materials.ts';
 import { heading, type HoverLines } from './hover-text.ts';
 import { lengthText, plain } from '../../design/length-text.ts';
 import { counted, shareText } from './quantities.ts';
 
-export function blankHover({ design: { units } }: Analysis, blank: Blank): HoverLines {
+export function blankHover({ design: { units }, blanks }: Analysis, blank: Blank): HoverLines {
   const takes = blank.takes.map(({ panel, count }) => `${count} of \`${panel.name}\``);
+  const nested = blanks.find((each) => each.blank === blank);
   return [
     heading('blank', blank.name, `of grid ${blank.grid.name}`),
     `${lengthText(blank.width, units)} x ${lengthText(blank.height, units)}`,
     takes.length > 0 ? `Sawn from it: ${takes.join(', ')}` : 'Nothing is sawn from it',
+    nested && takes.length > 0 ? `To make: ${packingWords(nested)}` : '',
     blank.cast ? `Cast in \`${blank.cast.resin.name}\`, finished depth ${lengthText(blank.cast.depth, units)}` : '',
   ];
 }

@@ -9,28 +9,41 @@ import { earlierPlace } from './earlier-place.ts';
 import { markCards } from './mark-cards.ts';
 import { type DesignView, type ViewContent, viewsOf } from './preview-views.ts';
 
-/** Finds the cutting plans of a design; they are asked for only by views that show them. */
-export type StickPlanner = (analysis: Analysis) => Promise<readonly StockCutting[]>;
+/** What takes its time to be found in a design. */
+export interface DesignSearch {
+  /** Begins to look for a better packing of the blanks, where one may be found. */
+  readonly begin: (analysis: Analysis) => void;
+  /** The design with its blanks packed as well as can be. */
+  readonly packed: (analysis: Analysis) => Promise<Analysis>;
+  /** Whether a better packing may yet be found. */
+  readonly isPacking: (analysis: Analysis) => boolean;
+  /** The cutting plans of a packed design. */
+  readonly cuttings: (packed: Analysis) => Promise<readonly StockCutting[]>;
+}
+
+const packingWords = 'Blanks are still being packed: their number, places and counts may change';
 
 /**
  * The view called `wanted`, or the first one. A text with errors is drawn as it last was without, and said to be stale;
- * where there never was a view without, what can be laid out now is drawn, stale too.
+ * where there never was a view without, what can be laid out now is drawn, stale too. While its blanks are being packed it
+ * is drawn with them as they are at first sight, and says so; only the sticks wait for what is to be cut.
  */
 export async function previewOf(
   document: AnalysedDocument,
   wanted: string | null,
-  planSticks: StickPlanner,
+  search: DesignSearch,
 ): Promise<DrawingAnswer> {
   const { uri, version, analysis } = document;
-  const { source, view, views } = chosenView(document, wanted);
-  const content = (await contentOf(source, view, planSticks)) ?? { drawing: null, table: null, summary: [] };
+  search.begin(shownIn(document));
+  const { source, view, views, content } = await shownView(document, wanted, search);
+  const { drawing, table, summary } = content ?? { drawing: null, table: null, summary: [] };
   return {
     uri,
     version,
     units: source.design.units,
     views: views.map(({ id, label, group }) => ({ id, label, group })),
     view: view?.id ?? null,
-    ...content,
+    ...{ drawing, table, summary: search.isPacking(source) ? [...summary, packingWords] : summary },
     cards: markCards(source.kinds, source.design.units, (range) => {
       const { uri: file, range: place } = document.locate(range);
       return { uri: file, ...place };
@@ -42,26 +55,44 @@ export async function previewOf(
   };
 }
 
-/** What `view` shows, its cutting plans found first where it shows them; null for no view. */
-export async function contentOf(
-  source: Analysis,
-  view: DesignView | null,
-  planSticks: StickPlanner,
+/** What the view shows when all that it is drawn from has been found; null for no view. */
+export async function finalContent(
+  document: AnalysedDocument,
+  wanted: string | null,
+  search: DesignSearch,
 ): Promise<ViewContent | null> {
-  const cuttings = view?.needsCuttings === true ? await planSticks(source) : [];
-  return view?.content(cuttings) ?? null;
+  const packed = await search.packed(shownIn(document));
+  return contentOf(packed, viewIn(viewsOf(packed), wanted), search);
 }
 
-/** The view itself, and the analysis that it is of: the last one without an error, if that has anything to show. */
-export function chosenView(
-  { analysis, lastSound }: AnalysedDocument,
-  wanted: string | null,
-): { source: Analysis; view: DesignView | null; views: readonly DesignView[] } {
-  const sound = lastSound === null ? [] : viewsOf(lastSound);
-  const source = lastSound !== null && sound.length > 0 ? lastSound : analysis;
-  const views = source === lastSound ? sound : viewsOf(analysis);
-  return { source, views, view: views.find(({ id }) => id === wanted) ?? views[0] ?? null };
+interface ShownView {
+  readonly source: Analysis;
+  readonly views: readonly DesignView[];
+  readonly view: DesignView | null;
+  readonly content: ViewContent | null;
 }
+
+async function shownView(document: AnalysedDocument, wanted: string | null, search: DesignSearch): Promise<ShownView> {
+  const first = shownIn(document);
+  const needsCuttings = viewIn(viewsOf(first), wanted)?.needsCuttings === true;
+  const source = needsCuttings ? await search.packed(first) : first;
+  const views = viewsOf(source);
+  const view = viewIn(views, wanted);
+  return { source, views, view, content: await contentOf(source, view, search) };
+}
+
+const contentOf = async (
+  source: Analysis,
+  view: DesignView | null,
+  { cuttings }: DesignSearch,
+): Promise<ViewContent | null> => view?.content(view.needsCuttings ? await cuttings(source) : []) ?? null;
+
+/** The last analysis without an error, if that has anything to show. */
+const shownIn = ({ analysis, lastSound }: AnalysedDocument): Analysis =>
+  lastSound !== null && viewsOf(lastSound).length > 0 ? lastSound : analysis;
+
+const viewIn = (views: readonly DesignView[], wanted: string | null): DesignView | null =>
+  views.find(({ id }) => id === wanted) ?? views[0] ?? null;
 
 function previewProblem({ text, locate }: AnalysedDocument, source: Analysis, problem: Problem): PreviewProblem {
   const { range, message, severity } = problem;
