@@ -12,8 +12,8 @@ export interface StepBudget {
 }
 
 /** Passes over all pieces without progress before the weights begin anew, and how often they may. */
-const mostIdlePasses = 60;
-const mostStrikes = 3;
+const mostIdlePasses = 30;
+const mostStrikes = 2;
 /** What counts as progress. */
 const progressShare = 0.98;
 /** Weights of pairs that overlap grow by a share between these, the deepest most; those of others fade. */
