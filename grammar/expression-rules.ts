@@ -75,8 +75,9 @@ export class ExpressionRules extends EmbeddedActionsParser {
   private nesting = 0;
   private operations = 0;
 
+  /** A phrase is told by its next word; looking further is worked out at every start, and costs a second. */
   constructor() {
-    super(allTokens, { recoveryEnabled: false, errorMessageProvider: expectedMessages });
+    super(allTokens, { recoveryEnabled: false, errorMessageProvider: expectedMessages, maxLookahead: 1 });
   }
 
   override reset(): void {

@@ -162,7 +162,6 @@ export class FillRules extends OutlineChangeRules {
         },
         { ALT: () => this.SUBRULE(this.motifUse) },
       ],
-      MAX_LOOKAHEAD: 1,
       IGNORE_AMBIGUITIES: true,
       ERR_MSG: 'the name of a motif',
     }),

@@ -62,6 +62,8 @@ export class OutlineChangeRules extends OutlineRules {
           },
         },
       ],
+      // The second word tells an axis from a name.
+      MAX_LOOKAHEAD: 2,
       IGNORE_AMBIGUITIES: true,
       ERR_MSG: '`x`, `y` or two points joined by `and`',
     }),
