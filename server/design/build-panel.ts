@@ -23,7 +23,7 @@ export interface PanelParts extends FillParts {
 }
 
 /** How far a sawn strip runs beyond its last node unless said, mm. */
-const defaultTail = 6;
+export const defaultTail = 6;
 
 /** More copies or cells than any shop makes are a slip of the keyboard. */
 const mostCopies = 100_000;

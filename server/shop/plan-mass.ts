@@ -1,11 +1,13 @@
 /** What one copy of the work weighs, part by part, and where its weight hangs. Masses g, lengths mm. */
 import type { Design } from '../design/design-model.ts';
-import type { Board, Pour } from '../design/work-model.ts';
+import type { Band, Board, Pour, WorkPart } from '../design/work-model.ts';
 import { contourArea } from '../geometry/measure-path.ts';
 import { sum } from '../geometry/numbers.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import { gramsPerCubicMillimetre, massOfPanel } from './mass.ts';
-import { castOfPanel } from './lines/work-depth.ts';
+import { bandQuantity } from './bands/band-quantity.ts';
+import { measureBand } from './bands/measure-band.ts';
+import { castOfPanel, edgeDepth } from './lines/work-depth.ts';
 import { contentOfCutOut, volumeBetween } from './pours/mould-content.ts';
 import type { PlanMass, PlanMassPart } from './object-sections.ts';
 import { centroidOf, type PlacedPart, placedParts } from './placed-parts.ts';
@@ -15,6 +17,7 @@ import { woodFigures } from './wood/wood-figures.ts';
 export function planMass(design: Design, panels: readonly LaidPanel[]): PlanMass {
   const parts = [
     ...panels.flatMap((laid) => [...panelParts(laid, design), ...resinRound(laid, design)]),
+    ...design.bands.map((band) => bandPart(band, design)),
     ...design.boards.map((board) => boardPart(board)),
     ...design.pours.filter(({ mould }) => mould.kind !== 'blank').map((pour) => castPart(pour)),
   ];
@@ -49,6 +52,21 @@ function resinRound(laid: LaidPanel, design: Design): PlanMassPart[] {
   const volume = volumeBetween(contentOfCutOut(laid, design.woods), 0, cast.depth);
   const massG = volume * cast.resin.density * kilogramsPerCubicMetre * gramsPerCubicMillimetre * panel.copies;
   return [{ part: `panel ${panel.name}, resin`, material: cast.resin.name, count: panel.copies, massG }];
+}
+
+/** Trimmed to its lengths and to the depth of its edge. */
+function bandPart(band: Band, design: Design): PlanMassPart {
+  const { name, stock, around } = band;
+  const density = woodFigures(stock.wood, design.woods)?.density ?? null;
+  const lengths = measureBand(band, design.woods).runs.flatMap(({ pieces }) => pieces.map(({ length }) => length));
+  const volume = sum(lengths) * stock.face * Math.min(stock.depth, edgeDepth(around, design) ?? stock.depth);
+  const count = 'contours' in around ? bandQuantity(band, design) / (design.work?.copies ?? 1) : around.copies;
+  return {
+    part: `band ${name}`,
+    material: stock.wood === null ? stock.name : `${stock.name} (${stock.wood})`,
+    count,
+    massG: density === null ? null : volume * density * gramsPerCubicMillimetre * count,
+  };
 }
 
 /** A chamfer or round-over is not taken off. */
@@ -92,7 +110,7 @@ function centreOf(design: Design, panels: readonly LaidPanel[], parts: readonly 
   for (const placed of placedParts(design.work, panels)) {
     const centre = centroidOf(placed.rings);
     if (!centre) return null;
-    const mass = massOfPlaced(placed, parts);
+    const mass = massOfPlaced(placed, parts, design);
     x += centre.x * mass;
     y += centre.y * mass;
     all += mass;
@@ -100,19 +118,36 @@ function centreOf(design: Design, panels: readonly LaidPanel[], parts: readonly 
   return all === 0 ? null : { xMm: planLength(x / all), yMm: planLength(y / all) };
 }
 
-/** One copy of the part that stands there. */
-function massOfPlaced({ part }: PlacedPart, parts: readonly PlanMassPart[]): number {
-  const belongs = ({ part: name }: PlanMassPart): boolean => {
-    switch (part.kind) {
-      case 'panel':
-        return name.startsWith(`panel ${part.panel.name}, `);
-      case 'board':
-        return name === `board ${part.board.name}`;
-      case 'pour':
-        return name === `cast ${part.pour.name}`;
-    }
-  };
+/** One copy of the part that stands there, with the bands round it. */
+function massOfPlaced({ part }: PlacedPart, parts: readonly PlanMassPart[], { bands }: Design): number {
+  const edges = edgeNames(part);
+  const round = bands.filter(({ around }) => edges.includes(around.name)).map(({ name }) => `band ${name}`);
+  const belongs = ({ part: name }: PlanMassPart): boolean =>
+    round.includes(name) || (part.kind === 'panel' ? name.startsWith(ownName(part)) : name === ownName(part));
   return sum(parts.filter(belongs).map(({ massG, count }) => (massG ?? 0) / count));
+}
+
+function ownName(part: WorkPart): string {
+  switch (part.kind) {
+    case 'panel':
+      return `panel ${part.panel.name}, `;
+    case 'board':
+      return `board ${part.board.name}`;
+    case 'pour':
+      return `cast ${part.pour.name}`;
+  }
+}
+
+/** What a band may name to run round the part: a panel, and whatever outline it has. */
+function edgeNames(part: WorkPart): string[] {
+  switch (part.kind) {
+    case 'panel':
+      return [part.panel.name, ...(part.panel.shape.kind === 'outline' ? [part.panel.shape.outline.name] : [])];
+    case 'board':
+      return [part.board.outline.name];
+    case 'pour':
+      return part.pour.mould.kind === 'outline' ? [part.pour.mould.outline.name] : [];
+  }
 }
 
 function notesFor(design: Design, panels: readonly LaidPanel[], parts: readonly PlanMassPart[]): string[] {

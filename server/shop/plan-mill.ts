@@ -55,7 +55,13 @@ export const planMill = (
 
 function millOf(stock: StripStock, cutting: PlanStock | undefined, bench: Bench | null): PlanMill {
   const bought = cutting?.sticks.filter(({ onHand }) => !onHand) ?? [];
-  const lengths = bought.map(({ lengthMm, count }) => ({ lengthMm, count: withRejects(count, stock.rejects) }));
+  const lengths = [...new Set(bought.map(({ lengthMm }) => lengthMm))].map((lengthMm) => ({
+    lengthMm,
+    count: withRejects(
+      sum(bought.filter((each) => each.lengthMm === lengthMm).map(({ count }) => count)),
+      stock.rejects,
+    ),
+  }));
   const isPlanned = cutting !== undefined && cutting.sticks.length > 0;
   const { boards, problems } = isPlanned ? boardsFor(stock, lengths, bench) : { boards: null, problems: [] };
   return {

@@ -52,7 +52,7 @@ export function tasksOf(step: JobStep, planned: PlannedDesign, plan: TaskFigures
     case 'fill the lattice':
       return motifsOfPanels(planned.panels).map(fittingText);
     case 'pour':
-      return plan.pours.filter(({ kind }) => kind === 'blank').flatMap(pourTasks);
+      return [...mouldTasks(planned), ...plan.pours.filter(({ kind }) => kind === 'blank').flatMap(pourTasks)];
     case 'flatten':
       return plan.pours
         .filter(({ kind }) => kind === 'blank')
@@ -84,6 +84,15 @@ export function tasksOf(step: JobStep, planned: PlannedDesign, plan: TaskFigures
       return packTasks(plan);
   }
 }
+
+/** The lattice is made of whole steps, and stands over the edge of its mould all round. */
+const mouldTasks = ({ design }: PlannedDesign): string[] =>
+  design.blanks
+    .filter(({ cast }) => cast !== null)
+    .map(
+      ({ name, width, height }) =>
+        `${name}: trim each lattice to ${millimetres(width)} × ${millimetres(height)}, equal on all sides, to lie in its mould of that size.`,
+    );
 
 function mountTasks({
   loadG,

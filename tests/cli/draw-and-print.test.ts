@@ -38,14 +38,14 @@ describe('draw', () => {
   test('draws one thing at a time', async () => {
     const { code, errors } = await draw(file, '--piece', 'A', '--chart', 'star');
     expect(code).toBe(2);
-    expect(errors).toContain('only one of --panel, --piece, --chart, --blank and --template');
+    expect(errors).toContain('only one of --panel, --piece, --chart, --blank, --sheet and --template');
   });
 
   test('--template draws an outline or a panel to cut by, and names what there is', async () => {
     expect((await draw(file, '--template', 'star')).output).toContain('finished line');
     const { code, errors } = await draw(file, '--template', 'moon');
     expect(code).toBe(2);
-    expect(errors).toContain('no outline, panel or board is called moon; there is');
+    expect(errors).toContain('no outline, panel, board or band is called moon; there is');
     expect((await draw(file, '--template', 'star', '--from-back')).output).toContain('seen from the back');
     expect((await draw(file, '--from-back')).errors).toContain('--from-back is for --template');
   });

@@ -37,6 +37,16 @@ describe('milling', () => {
     expect(mill.grain.length).toBeGreaterThan(0);
   });
 
+  test('rejects are counted over all sticks of one length, however differently they are cut', async () => {
+    // Three patterns of one stick each: 3 / 0.9 = 3.3, so four; stick by stick it would be six.
+    const ash = stripStock('ash', 3, { depth: 12, lengths: [{ length: 700, price: null }], rejects: 0.1 });
+    const panel = panelOf(gridOf('square', 100, ash), cellsShape(2, 5), { edge: 'framed' });
+    const { mill, stock } = await cutPlanOf([panel], { benches: [benchOf({ kerf: 3 })] });
+    const sticks = stock[0]?.sticks.reduce((all, { count }) => all + count, 0) ?? 0;
+    expect(stock[0]?.sticks.length).toBeGreaterThan(1);
+    expect(mill[0]?.millSticks).toBe(Math.ceil(sticks / 0.9));
+  });
+
   /** 16 · 3 + 15 · 3.2 = 96 ≤ 100, and a 17th would need 102.2. */
   test('sixteen strips of 3 with a rip of 3.2 from a board 100 wide, one stick to its length', async () => {
     const mill = await millOf({ boards: [board()] });

@@ -24,10 +24,15 @@ export function panelParts(laid: LaidPanel, height: number, context: PrintContex
   return [
     asPart(panelPicture(laid, height * pictureShare, context)),
     asPart(space(2)),
-    heading('Order of assembly'),
-    ...assemblyOrder(laid, drawn.kinds).map((line) =>
-      asPart(paragraph(line, { size: letterSizes.text }, width, typefaces)),
-    ),
+    // One that is sawn from a blank is assembled there.
+    ...(laid.quantity === 0
+      ? []
+      : [
+          heading('Order of assembly'),
+          ...assemblyOrder(laid, drawn.kinds).map((line) =>
+            asPart(paragraph(line, { size: letterSizes.text }, width, typefaces)),
+          ),
+        ]),
     ...(motifs.length === 0 ? [] : [asPart(space(2)), heading('Which piece goes where'), ...motifs.map(asPart)]),
   ];
 }

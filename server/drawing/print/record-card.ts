@@ -2,6 +2,7 @@
 import { hasSingleLines } from '../../design/grid-check.ts';
 import { type Block, blockOf, paragraph, space } from './blocks.ts';
 import type { StripStock } from '../../design/design-model.ts';
+import { latticesMade } from '../../shop/lattices-made.ts';
 import { gridsMade } from '../../shop/plan-parts.ts';
 import { asPart, type FlowPart } from './flow.ts';
 import { openLine, textAt } from '../sheet/sheet-lines.ts';
@@ -45,12 +46,12 @@ function measures({ plan, drawn, figure }: PrintContext): Measure[] {
       },
     ];
   });
-  const panels = plan.panels.flatMap(({ name }) => [{ what: `${name}: both diagonals`, drawn: 'equal' }]);
+  const lattices = latticesMade(drawn).map(({ panel }) => ({ what: `${panel.name}: both diagonals`, drawn: 'equal' }));
   const saws = plan.benches.map(({ name, kerfMm }) => ({
     what: `${name}: kerf of a test cut`,
     drawn: kerfMm === null ? '' : kerfMm.toFixed(2),
   }));
-  return [...saws, ...lattice, ...panels];
+  return [...saws, ...lattice, ...lattices];
 }
 
 /** As the milling section has it: the section's depth less what both faces are flushed by. */

@@ -1,4 +1,5 @@
 /** A blank and its cut-outs as something laid out: strips over its full size, and each infill piece that meets a cut-out once. */
+import { defaultTail } from '../../design/build-panel.ts';
 import type { Panel } from '../../design/design-model.ts';
 import type { Blank } from '../../design/work-model.ts';
 import { add, direction, scale } from '../../geometry/point.ts';
@@ -20,7 +21,7 @@ export function panelOfBlank({ name, range, nameRange, grid, width, height }: Bl
     shape: { kind: 'rectangle', width, height, range: nameRange },
     edge: 'sawn',
     stub: 0,
-    tail: 0,
+    tail: defaultTail,
     fills: [],
     map: null,
     cutCells: 'trim',
