@@ -44,8 +44,8 @@ describe('three tiles from one blank', () => {
   test('make nothing themselves: strips run over the whole blank, infill is counted by the blank', () => {
     // Lines at 0, ±40, … within ±150 and ±80 of the middle: 7 upright, and 5 across where the face still meets the edge.
     expect(plan.strips.map(({ lengthMm, make }) => [lengthMm, make])).toEqual([
-      [320, 5],
-      [160, 7],
+      [320 + 2 * 6, 5],
+      [160 + 2 * 6, 7],
     ]);
     expect(plan.strips.every(({ panels }) => Object.keys(panels).join() === 'cast')).toBe(true);
     expect(plan.pieces.every(({ panels }) => Object.keys(panels).join() === 'cast')).toBe(true);
