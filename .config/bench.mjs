@@ -1,4 +1,4 @@
-/** Bundles the benchmarks and runs them: `npm run bench`. Figures go to dist/bench.json, dist/stock-bench.json, dist/nesting-bench.json and dist/pan-bench.json; the last needs a build and a Chromium. */
+/** Bundles the benchmarks and runs them: `npm run bench`. Figures go to dist/bench.json, dist/stock-bench.json, dist/nesting-bench.json, dist/blank-bench.json and dist/pan-bench.json; the last needs a build and a Chromium. */
 import { execFileSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
@@ -11,6 +11,7 @@ await build({
     'tests/benchmarks/peak-memory.ts',
     'tests/benchmarks/stock-bench.ts',
     'tests/benchmarks/nesting-bench.ts',
+    'tests/benchmarks/blank-bench.ts',
     'tests/benchmarks/pan-bench.ts',
   ],
   outdir: 'dist/bench',
@@ -33,6 +34,10 @@ execFileSync(process.execPath, ['dist/bench/stock-bench.mjs', 'dist/stock-bench.
 });
 const outlines = fileURLToPath(new URL('../../shared/reference/nesting', import.meta.url));
 execFileSync(process.execPath, ['dist/bench/nesting-bench.mjs', 'dist/nesting-bench.json', outlines], {
+  cwd: root,
+  stdio: 'inherit',
+});
+execFileSync(process.execPath, ['dist/bench/blank-bench.mjs', 'dist/blank-bench.json', 'samples'], {
   cwd: root,
   stdio: 'inherit',
 });

@@ -42,8 +42,7 @@ export function layOutBlank(blank: Blank, cutOuts: readonly PanelCutOut[], fille
   for (const { cutOut, move } of filled.places) {
     const panelCutOut = cutOuts.find((each) => each === cutOut);
     for (const { middle, shape } of panelCutOut?.cells ?? []) cells.set(placeKey(movedPoint(middle, move)), shape);
-    for (const group of panelCutOut?.laid.pieces ?? [])
-      for (const placement of group.placements()) takePiece(taken, group, placement, move);
+    if (panelCutOut) for (const piece of placedPieces(panelCutOut, move)) takePiece(taken, piece);
   }
   const neededOf = (shape: string): number => [...cells.values()].filter((each) => each === shape).length;
   const held = cutOuts.filter((cutOut) => filled.places.some((place) => place.cutOut === cutOut));
@@ -59,21 +58,39 @@ export function layOutBlank(blank: Blank, cutOuts: readonly PanelCutOut[], fille
 }
 
 /** A piece in the blank, by where its middle lies. */
-interface TakenPiece {
+export interface TakenPiece {
   readonly group: PieceGroup;
   readonly mirrored: boolean;
   readonly placement: Placement;
 }
 
-/** A piece that two cut-outs share is made once; it counts as trimmed where either of them cuts it. */
-function takePiece(taken: Map<string, TakenPiece>, group: PieceGroup, placement: Placement, move: GridMove): void {
+/** Every piece of a cut-out as it lies in the blank; its key says where its middle lies. */
+export function placedPieces(
+  { laid }: PanelCutOut,
+  move: GridMove,
+): { readonly key: string; readonly piece: TakenPiece }[] {
   const { turn, mirrored } = move;
-  const half = scale(direction(placement.turn), group.shape.length / 2);
-  const key = placeKey(movedPoint(add(placement.at, half), move));
+  return laid.pieces.flatMap((group) =>
+    [...group.placements()].map((placement) => {
+      const half = scale(direction(placement.turn), group.shape.length / 2);
+      const at = movedPoint(placement.at, move);
+      const placed = { at, turn: turn + (mirrored ? -placement.turn : placement.turn) };
+      return {
+        key: placeKey(movedPoint(add(placement.at, half), move)),
+        piece: { group, mirrored, placement: placed },
+      };
+    }),
+  );
+}
+
+/** A piece that two cut-outs share is made once; it counts as trimmed where either of them cuts it. */
+function takePiece(
+  taken: Map<string, TakenPiece>,
+  { key, piece }: { readonly key: string; readonly piece: TakenPiece },
+): void {
   const known = taken.get(key);
-  if (known && (known.group.fate === 'trimmed' || group.fate === 'whole')) return;
-  const laid = { at: movedPoint(placement.at, move), turn: turn + (mirrored ? -placement.turn : placement.turn) };
-  taken.set(key, { group, mirrored, placement: laid });
+  if (known && (known.group.fate === 'trimmed' || piece.group.fate === 'whole')) return;
+  taken.set(key, piece);
 }
 
 /** Pieces of one group and side together. A piece seen from the back is the same piece turned over. */

@@ -11,9 +11,10 @@ import { panelRegion } from '../../lattice/panel-region.ts';
 import type { LinearSolver } from '../stock/linear-solver.ts';
 import { shareOf, type Watch } from '../stock/watch.ts';
 import { cellClash } from './cell-clash.ts';
-import type { BlankPacking, BlankRoom, CutOut } from './cut-out.ts';
+import type { BlankPacking, BlankRoom, CutOut, Place } from './cut-out.ts';
 import { cutOutOfPanel, type PanelCutOut } from './cut-out-of-panel.ts';
-import { layOutBlank, panelOfBlank } from './lay-out-blank.ts';
+import { type PiecesOf, withFewestPieces } from './fewest-pieces.ts';
+import { layOutBlank, panelOfBlank, placedPieces } from './lay-out-blank.ts';
 import { packBlanks, packQuickly } from './pack-blanks.ts';
 import { packingTask, type PackingTask } from './packing-task.ts';
 
@@ -58,9 +59,22 @@ export async function packWell(
   const packed: NestedBlank[] = [];
   for (const [done, nested] of blanks.entries()) {
     const packing = await packBlanks(nested.task, solver, shareOf(watch, blanks.length - done));
-    packed.push(laidOut({ ...nested, packing }));
+    packed.push(laidOut({ ...nested, packing: withFewestPieces(nested.task, packing, piecesInBlank(nested.cutOuts)) }));
   }
   return packed;
+}
+
+/** Each place's pieces are worked out when first asked for. */
+function piecesInBlank(cutOuts: readonly PanelCutOut[]): PiecesOf {
+  const known = new Map<Place, ReadonlySet<string>>();
+  return (place) => {
+    const before = known.get(place);
+    if (before) return before;
+    const cutOut = cutOuts.find((each) => each === place.cutOut);
+    const keys = new Set(cutOut ? placedPieces(cutOut, place.move).map(({ key }) => key) : []);
+    known.set(place, keys);
+    return keys;
+  };
 }
 
 /** Two saw lines keep the width of the cut between them, and the gap that the blank asks for. */
