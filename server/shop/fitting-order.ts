@@ -13,13 +13,14 @@ export const motifsOfFill = ({ motif }: Pick<PanelFill, 'motif'>): Motif[] => [
   ...motif.fills.flatMap(motifsOfFill),
 ];
 
-/** The stated order of fitting; dividers before what they part, where none is stated. */
-export function fittingText({ name, fitOrder, dividers, pieces, fills }: Motif): string {
+/** The stated order of fitting; dividers before what they part, where none is stated; and what is folded first. */
+export function fittingText({ name, fitOrder, dividers, pieces, hinges, fills }: Motif): string {
   const stated = fitOrder.map(({ role, key }) =>
     key === null ? role : `${role} (the key: shave it until it needs a tap)`,
   );
   const roles = [...new Set([...dividers, ...pieces].map(({ role }) => role))];
   const within = [...new Set(fills.map(({ motif }) => motif.name))];
   const order = [...(stated.length > 0 ? stated : roles), ...within.map((other) => `${other} in its parts`)];
-  return `Fill each ${name}: ${order.join(', then ')}.`;
+  const folds = hinges.map(({ roles }) => ` Fold ${roles.join(' with ')} and set the two in as one.`);
+  return `Fill each ${name}: ${order.join(', then ')}.${folds.join('')}`;
 }

@@ -121,14 +121,22 @@ export function measureTasks({ grids }: TaskFigures, planned: PlannedDesign): st
   ];
 }
 
-export function infillTasks({ pieces, byHand, changes }: TaskFigures, bench: Bench | null): string[] {
+export function infillTasks({ pieces, hinges, byHand, changes }: TaskFigures, bench: Bench | null): string[] {
   const order = changes.find(({ step }) => step === 'cut infill');
   const trim = bench?.trim ?? 0;
   return [
     `${sum(pieces.map(({ total }) => total))} pieces of ${counted(pieces.length, 'mark')}; the caliper governs, the stop is where to begin.`,
     ...(trim > 0 ? [`Blanks are ${millimetres(trim)} longer at each end, which the first cuts take off.`] : []),
+    ...hinges.map((hinge) => foldTask(hinge, trim)),
     'Blunt ends first, against the square end; sharp ends last.',
     ...(byHand.length > 0 ? [`Fitted to the frame by hand, no jig has their ends: ${byHand.join(', ')}.`] : []),
     ...(order ? [orderText(order)] : []),
   ];
+}
+
+/** Lengths as they are sawn, before the jigs. */
+function foldTask({ marks, lengthMm, scoreMm, make }: TaskFigures['hinges'][number], trim: number): string {
+  const [first, second] = marks;
+  const which = first === second ? 'one end' : `the end of ${first}`;
+  return `${marks.join('+')}: saw ${counted(make, 'length')} of ${millimetres(lengthMm + 2 * trim)}; score each across on the inside of the fold, ${millimetres(scoreMm + trim)} from ${which}, until only the outer fibres hold; then ends and fold are pared, each half measured from the score.`;
 }

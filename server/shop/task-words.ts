@@ -8,6 +8,7 @@ export type TaskFigures = Pick<
   | 'grids'
   | 'panels'
   | 'pieces'
+  | 'hinges'
   | 'strips'
   | 'settings'
   | 'changes'

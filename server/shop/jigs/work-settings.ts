@@ -4,7 +4,7 @@ import type { StripStock } from '../../design/design-model.ts';
 import type { NotchLocation } from '../closing.ts';
 import type { StockDemand } from '../stock/plan-stock.ts';
 import { type MemberCut, memberSettings } from './member-settings.ts';
-import type { MarkedKinds, MarkedPiece, MarkedStrip } from '../marked-kinds.ts';
+import type { MarkedHinge, MarkedKinds, MarkedPiece, MarkedStrip } from '../marked-kinds.ts';
 import { infillSettings, type InfillOrder, type PieceBatch } from './infill-settings.ts';
 import { keysOf } from './key-share.ts';
 import { notchSettings, type NotchOrder, type NotchingSaw, type StripBatch } from './notch-settings.ts';
@@ -81,7 +81,11 @@ export function workSettings(
     assemble: joint,
     measure: joint.map((draft) => ({ ...draft, tool: 'caliper and rule' })),
     frame: memberSettings(others.members).map((cut): Draft => ({ ...plain, tool: 'crosscut saw', ...cut })),
-    'cut infill': [...laps.rows.map(onFence), ...infill.settings.map(infillDraft)],
+    'cut infill': [
+      ...laps.rows.map(onFence),
+      ...kinds.hinges.map((hinge) => foldDraft(hinge, conditions.trim)),
+      ...infill.settings.map(infillDraft),
+    ],
     'cut keys': lastPieces.settings.map(infillDraft),
   };
   return {
@@ -184,6 +188,16 @@ const notchDraft = ({ angle, notching, marks, strips }: NotchOrder['rows'][numbe
   marks,
   pieces: strips,
   notching,
+});
+
+/** A fold is scored square across its blank, which is longer than both halves together by `trim` at each end. */
+const foldDraft = ({ halves, make }: MarkedHinge, trim: number): Draft => ({
+  ...plain,
+  tool: 'scoring knife',
+  angle: 90,
+  stopMm: halves[0].shape.length + trim,
+  marks: [...new Set(halves.map(({ mark }) => mark))],
+  pieces: make,
 });
 
 /** A square end is sawn, any other pared in its jig. */

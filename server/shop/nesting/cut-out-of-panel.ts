@@ -3,12 +3,13 @@ import type { Blank } from '../../design/work-model.ts';
 import type { Design, Panel } from '../../design/design-model.ts';
 import { coarserRing } from '../../geometry/coarser-ring.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
-import { add, type Point } from '../../geometry/point.ts';
+import { add, direction, type Point, scale } from '../../geometry/point.ts';
 import { areaOf } from '../../geometry/polygons.ts';
 import { areaTolerance } from '../../geometry/tolerance.ts';
 import { centroidOf } from '../../lattice/cell-classes.ts';
 import { fillOpening } from '../../lattice/fill-opening.ts';
-import type { LaidCell, LaidPanel } from '../../lattice/laid-panel.ts';
+import { foldedPairs, hingeGroupOf } from '../../lattice/hinge-groups.ts';
+import type { HingeGroup, LaidCell, LaidPanel, PieceShape, Placement } from '../../lattice/laid-panel.ts';
 import { layOutPanel } from '../../lattice/lay-out-panel.ts';
 import { mirroredPoint } from '../../lattice/mirrored-piece.ts';
 import { nodeOfPanel, panelRegion } from '../../lattice/panel-region.ts';
@@ -23,6 +24,13 @@ export interface FilledCell {
   readonly shape: LaidCell['shape'];
   readonly motif: string;
   readonly pieces: readonly Point[];
+  readonly hinges: readonly CellHinge[];
+}
+
+/** A hinge of one cell, and the middles of its halves. */
+export interface CellHinge {
+  readonly hinge: HingeGroup;
+  readonly middles: readonly Point[];
 }
 
 export interface PanelCutOut extends CutOut {
@@ -80,14 +88,22 @@ export function cutOutOfPanel(
 function filledCell({ shape, motif, fill, opening, turned, mirrored }: LaidCell): FilledCell {
   const middle = centroidOf(opening);
   const [corner] = opening;
-  if (!corner) return { middle, shape, motif, pieces: [] };
+  if (!corner) return { middle, shape, motif, pieces: [], hinges: [] };
   const mirror = (point: Point): Point => mirroredPoint(point, middle, corner);
   const ring = [...opening.slice(turned), ...opening.slice(0, turned)];
   const seen = mirrored ? ring.map(mirror).reverse() : ring;
   const { pieces } = fillOpening(seen, fill.motif, fill.stock, fill.tips);
   const middles = pieces.map(({ ground }) => middleOf(ground));
-  return { middle, shape, motif, pieces: mirrored ? middles.map(mirror) : middles };
+  const hinges = foldedPairs(pieces).map((halves) => ({
+    hinge: hingeGroupOf(halves, 1),
+    middles: halves.map((half) => middleAlong(half)).map((half) => (mirrored ? mirror(half) : half)),
+  }));
+  return { middle, shape, motif, pieces: mirrored ? middles.map(mirror) : middles, hinges };
 }
+
+/** The middle of a piece's axis from tip to tip. */
+export const middleAlong = ({ placement, shape }: { placement: Placement; shape: PieceShape }): Point =>
+  add(placement.at, scale(direction(placement.turn), shape.length / 2));
 
 const middleOf = (ring: readonly Point[]): Point => {
   const sum = ring.reduce(add);

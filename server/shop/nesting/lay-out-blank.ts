@@ -2,13 +2,12 @@
 import { defaultTail } from '../../design/build-panel.ts';
 import type { Panel } from '../../design/design-model.ts';
 import type { Blank } from '../../design/work-model.ts';
-import { add, direction, scale } from '../../geometry/point.ts';
 import { type GridMove, movedPoint } from '../../lattice/grid-symmetries.ts';
-import type { LaidPanel, PieceGroup, Placement } from '../../lattice/laid-panel.ts';
+import type { HingeGroup, LaidPanel, PieceGroup, Placement } from '../../lattice/laid-panel.ts';
 import { layOutPanel } from '../../lattice/lay-out-panel.ts';
 import { placeKey } from './cell-clash.ts';
 import type { FilledBlank } from './cut-out.ts';
-import type { PanelCutOut } from './cut-out-of-panel.ts';
+import { type FilledCell, middleAlong, type PanelCutOut } from './cut-out-of-panel.ts';
 
 /** The lattice of a blank, as a sawn panel without infill. */
 export function panelOfBlank({ name, range, nameRange, grid, width, height }: Blank): Panel {
@@ -38,13 +37,13 @@ export function layOutBlank(blank: Blank, cutOuts: readonly PanelCutOut[], fille
   const { panel: bare } = layOutPanel(panelOfBlank(blank));
   if (!bare) return null;
   const taken = new Map<string, TakenPiece>();
-  const cells = new Map<string, string>();
+  const cells = new Map<string, PlacedCell>();
   for (const { cutOut, move } of filled.places) {
     const panelCutOut = cutOuts.find((each) => each === cutOut);
-    for (const { middle, shape } of panelCutOut?.cells ?? []) cells.set(placeKey(movedPoint(middle, move)), shape);
+    for (const cell of panelCutOut?.cells ?? []) cells.set(placeKey(movedPoint(cell.middle, move)), { cell, move });
     if (panelCutOut) for (const piece of placedPieces(panelCutOut, move)) takePiece(taken, piece);
   }
-  const neededOf = (shape: string): number => [...cells.values()].filter((each) => each === shape).length;
+  const neededOf = (shape: string): number => [...cells.values()].filter(({ cell }) => cell.shape === shape).length;
   const held = cutOuts.filter((cutOut) => filled.places.some((place) => place.cutOut === cutOut));
   return {
     ...bare,
@@ -53,9 +52,21 @@ export function layOutBlank(blank: Blank, cutOuts: readonly PanelCutOut[], fille
     quantity: filled.count,
     cells: bare.cells.map((count) => ({ ...count, needed: neededOf(count.shape) })),
     pieces: groupsOf([...taken.values()]),
-    hinges: [],
+    hinges: [...cells.values()].flatMap((placed) => hingesMade(placed, taken)),
   };
 }
+
+/** A cell that some cut-out meets. Cut-outs share one only where both fill it alike, so that any of them tells its hinges. */
+interface PlacedCell {
+  readonly cell: FilledCell;
+  readonly move: GridMove;
+}
+
+/** Whichever cut-outs ask for its halves: a hinge is made where both are. */
+const hingesMade = ({ cell, move }: PlacedCell, taken: ReadonlyMap<string, TakenPiece>): HingeGroup[] =>
+  cell.hinges.flatMap(({ hinge, middles }) =>
+    middles.every((middle) => taken.has(placeKey(movedPoint(middle, move)))) ? [hinge] : [],
+  );
 
 /** A piece in the blank, by where its middle lies. */
 export interface TakenPiece {
@@ -72,11 +83,10 @@ export function placedPieces(
   const { turn, mirrored } = move;
   return laid.pieces.flatMap((group) =>
     [...group.placements()].map((placement) => {
-      const half = scale(direction(placement.turn), group.shape.length / 2);
       const at = movedPoint(placement.at, move);
       const placed = { at, turn: turn + (mirrored ? -placement.turn : placement.turn) };
       return {
-        key: placeKey(movedPoint(add(placement.at, half), move)),
+        key: placeKey(movedPoint(middleAlong({ placement, shape: group.shape }), move)),
         piece: { group, mirrored, placement: placed },
       };
     }),
