@@ -2,7 +2,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Typefaces } from '../../server/drawing/page/typeface.ts';
 import { loadTypefaces } from '../../server/language/typefaces.ts';
-import { flatItems } from '../../server/drawing/page/page-model.ts';
+import { flatItems, type GroupItem, type PageItem } from '../../server/drawing/page/page-model.ts';
 import { writePlanCsv } from '../../server/shop/write-plan-csv.ts';
 import { writePlanText } from '../../server/shop/write-plan-text.ts';
 import { tenthText } from '../../server/shop/text/figures-text.ts';
@@ -31,6 +31,8 @@ sheet ply { thick 6  size 600 x 300  density 680 }
 board back { shape disc  of ply }
 band rim { around back_line  of walnut_band  laminations 2  method cold }
 `.replace('around back_line', 'around disc');
+
+type Corner = { readonly x: number; readonly y: number };
 
 let typefaces: Typefaces;
 let sheet: Printed;
@@ -140,4 +142,41 @@ describe('what measuring changes', () => {
   test('is written with its sign to 0.01, and a dash where it is not known', () => {
     expect([0.0577, -0.1, 0.001, null].map(tenthText)).toEqual(['+0.06', '−0.10', '0.00', '–']);
   });
+});
+
+test('sheets have a page with every board inside the margin, where the table says', () => {
+  const page = sheet.file.pages.find(({ title }) => title.includes('Sheet ply'));
+  const [planned] = sheet.plan.sheets;
+  expect(planned?.places).toHaveLength(1);
+  expect((page ? textsOf(page) : []).join(' ')).toContain('Boards on the sheet');
+  const picturesIn = (items: readonly PageItem[]): GroupItem[] =>
+    items.flatMap((item) => (item.kind !== 'group' ? [] : item.name === 'picture' ? [item] : picturesIn(item.items)));
+  const [group] = picturesIn(page?.items ?? []);
+  const scale = Number(group?.facts['scale']);
+  const picture = [...flatItems(group?.items ?? [])].flatMap((item) =>
+    item.kind === 'path'
+      ? [
+          {
+            facts: item.facts,
+            corners: item.steps.flatMap(([, x, y]) =>
+              x === undefined || y === undefined ? [] : [{ x: x / scale, y: y / scale }],
+            ),
+          },
+        ]
+      : [],
+  );
+  const board = picture.find(({ facts }) => facts['board'] === 'back')?.corners ?? [];
+  const outer = picture[0]?.corners ?? [];
+  const reach = (corners: readonly Corner[], axis: 'x' | 'y'): [number, number] => [
+    Math.min(...corners.map((corner) => corner[axis])),
+    Math.max(...corners.map((corner) => corner[axis])),
+  ];
+  expect(reach(board, 'x')[1] - reach(board, 'x')[0]).toBeCloseTo(180, 0);
+  for (const axis of ['x', 'y'] as const) {
+    const [from, to] = reach(outer, axis);
+    const [first, last] = reach(board, axis);
+    expect(first - from).toBeGreaterThanOrEqual((planned?.marginMm ?? 0) - 0.01);
+    expect(to - last).toBeGreaterThanOrEqual((planned?.marginMm ?? 0) - 0.01);
+  }
+  expect(reach(board, 'x')[0] - reach(outer, 'x')[0] + 90).toBeCloseTo(planned?.places[0]?.move.dx ?? NaN, 1);
 });

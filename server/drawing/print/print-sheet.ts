@@ -23,6 +23,7 @@ import { stepOfStock } from '../../shop/stock/stock-step.ts';
 import { closingParts, objectParts } from './object-parts.ts';
 import { priceParts } from './price-parts.ts';
 import { stepParts } from './step-parts.ts';
+import { sheetSections } from './sheet-parts.ts';
 import { stickParts } from './stick-parts.ts';
 import { stripCard } from './strip-cards.ts';
 import { labelParts, pieceLabel, stripLabel } from './tray-labels.ts';
@@ -111,6 +112,7 @@ function sections(context: PrintContext, height: number): Section[] {
         context,
       ),
     },
+    ...sheetSections(height, context),
     { title: 'Work and price', sheet: 2, parts: [...objectParts(context), ...priceParts(context)] },
     ...kitSections(context),
   ];
