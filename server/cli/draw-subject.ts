@@ -6,6 +6,7 @@ import { drawPanel } from '../drawing/draw-panel.ts';
 import { drawPiece } from '../drawing/draw-piece.ts';
 import { drawSheet } from '../drawing/draw-sheet.ts';
 import { drawStrip, stripMember } from '../drawing/draw-strip.ts';
+import type { Drawing } from '../drawing/drawing.ts';
 import type { DxfDrawing } from '../drawing/dxf/dxf-drawing.ts';
 import { memberDxf } from '../drawing/dxf/member-dxf.ts';
 import { panelDxf } from '../drawing/dxf/panel-dxf.ts';
@@ -23,6 +24,7 @@ import type { Template } from '../drawing/template/template.ts';
 import { nameOf, templateSubject, templateSubjects } from '../drawing/template/template-subject.ts';
 import { tiledTemplate } from '../drawing/template/tiled-template.ts';
 import { wholeTemplate } from '../drawing/template/whole-template.ts';
+import { workSheet } from '../drawing/work-sheet.ts';
 import { writeSvg } from '../drawing/write-svg.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import { nestSheets } from '../shop/free-nesting/nest-sheets.ts';
@@ -34,6 +36,7 @@ export const subjectOptions = {
   chart: { type: 'string' },
   blank: { type: 'string' },
   sheet: { type: 'string' },
+  work: { type: 'boolean' },
   template: { type: 'string' },
   'from-back': { type: 'boolean' },
 } as const;
@@ -42,21 +45,29 @@ export const subjectOptions = {
 export type Subject =
   | { readonly kind: 'panel'; readonly name: string | undefined }
   | { readonly kind: 'piece' | 'chart' | 'blank' | 'sheet'; readonly name: string }
+  | { readonly kind: 'work' }
   | { readonly kind: 'template'; readonly name: string; readonly seenFrom: Template['seenFrom'] };
 
-type SubjectName = Exclude<keyof typeof subjectOptions, 'from-back'>;
+type SubjectName = Exclude<keyof typeof subjectOptions, 'from-back' | 'work'>;
+
+/** What the command line says of the subject. */
+export type SubjectValues = Partial<Record<SubjectName, string>> & {
+  readonly 'from-back'?: boolean;
+  readonly work?: boolean;
+};
 
 /** The one subject that the options name; more than one is WrongUsage. */
-export function subjectOf(values: Partial<Record<SubjectName, string>> & { readonly 'from-back'?: boolean }): Subject {
+export function subjectOf(values: SubjectValues): Subject {
   const fromBack = values['from-back'] ?? false;
   const named = (['piece', 'chart', 'blank', 'sheet'] as const).flatMap((kind): Subject[] => {
     const name = values[kind];
     return name === undefined ? [] : [{ kind, name }];
   });
   const { panel, template } = values;
+  if (values.work === true) named.push({ kind: 'work' });
   if (template !== undefined) named.push({ kind: 'template', name: template, seenFrom: fromBack ? 'back' : 'front' });
   if (named.length + (panel === undefined ? 0 : 1) > 1)
-    throw new WrongUsage('give only one of --panel, --piece, --chart, --blank, --sheet and --template');
+    throw new WrongUsage('give only one of --panel, --piece, --chart, --blank, --sheet, --work and --template');
   if (fromBack && template === undefined) throw new WrongUsage('--from-back is for --template NAME');
   return named[0] ?? { kind: 'panel', name: panel };
 }
@@ -76,21 +87,33 @@ const ofPage = (page: PageFile, dxf: Picture['dxf']): Picture => ({
   dxf,
 });
 
+const ofDrawing = (drawing: Drawing, source: string): Picture => ({
+  svg: () => writeSvg(drawing, source),
+  pages: () => panelPage(drawing, source),
+  dxf: null,
+});
+
 /** The picture, or null where the design's errors leave nothing to draw. `source` names the file and the state of its text. */
 export function drawnSubject(analysis: Analysis, subject: Subject, source: string): Picture | null {
   if (subject.kind === 'piece') return drawnPiece(analysis, subject.name, source);
   if (subject.kind === 'blank') return drawnBlank(analysis, subject.name, source);
   if (subject.kind === 'sheet') return drawnSheet(analysis, subject.name, source);
+  if (subject.kind === 'work') return drawnWork(analysis, source);
   if (subject.kind === 'template') return drawnTemplate(analysis, subject, source);
   const laid = chosenPanel(analysis, subject.name);
   if (!laid) return null;
   if (subject.kind === 'chart') return ofPage(drawChart(analysis, laid, source), null);
   const drawing = drawPanel(laid, analysis, analysis.design.title);
-  return {
-    svg: () => writeSvg(drawing, source),
-    pages: () => panelPage(drawing, source),
-    dxf: () => panelDxf(analysis, laid, source),
-  };
+  return { ...ofDrawing(drawing, source), dxf: () => panelDxf(analysis, laid, source) };
+}
+
+function drawnWork(analysis: Analysis, source: string): Picture | null {
+  const { design, incomplete } = analysis;
+  const { work, title } = design;
+  const drawing = work && workSheet(work, analysis, title ?? work.name);
+  if (drawing) return ofDrawing(drawing, source);
+  if (incomplete) return null;
+  throw new WrongUsage(work ? `nothing is placed in the work ${work.name}` : 'the file has no work to draw');
 }
 
 function drawnPiece(analysis: Analysis, mark: string, source: string): Picture | null {
@@ -124,7 +147,7 @@ function drawnPiece(analysis: Analysis, mark: string, source: string): Picture |
 function drawnBlank({ blanks, kinds, design, incomplete }: Analysis, name: string, source: string): Picture | null {
   const nested = blanks.find(({ blank }) => blank.name === name);
   const [drawing] = nested ? drawBlank(nested, kinds, design.title) : [];
-  if (drawing) return { svg: () => writeSvg(drawing, source), pages: () => panelPage(drawing, source), dxf: null };
+  if (drawing) return ofDrawing(drawing, source);
   if (nested || incomplete) return null;
   const names = blanks.map(({ blank }) => blank.name);
   throw new WrongUsage(
@@ -140,7 +163,7 @@ function drawnSheet({ design, incomplete }: Analysis, name: string, source: stri
   const found = drawings.find(({ drawing }) => drawing.name === name) ?? drawings.find(({ sheet }) => sheet === name);
   if (found) {
     const { drawing } = found;
-    return { svg: () => writeSvg(drawing, source), pages: () => panelPage(drawing, source), dxf: null };
+    return ofDrawing(drawing, source);
   }
   if (incomplete) return null;
   const names = drawings.map(({ drawing }) => drawing.name).join(', ');

@@ -34,8 +34,11 @@ export interface DrawingLayer {
   readonly kind: LayerKind;
   /** Strip layer from the back, 0 for all else: writers tint by it. */
   readonly level: number;
+  /** The wood it is of; of resin the colour. */
   readonly wood: string | null;
   readonly kinds: readonly DrawnKind[];
+  /** Name of the part of a work that the layer shows; left out in drawings of one thing. */
+  readonly part?: string;
   /** What the layer is cut down to, in the drawing's coordinates; left out where nothing is cut. */
   readonly clip?: Rings;
 }

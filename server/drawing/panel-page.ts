@@ -8,7 +8,7 @@ import { ringSteps } from './page/path-steps.ts';
 import { pictureFrame } from './picture-frame.ts';
 import { placedRings } from './placed-rings.ts';
 import { markTexts } from './svg-marks.ts';
-import { woodTint } from './wood-tints.ts';
+import { resinOpacity, resinTint, woodTint } from './wood-tints.ts';
 
 /** One page around the panel and its caption; `source` names the design's file. */
 export function panelPage(drawing: Drawing, source: string): PageFile {
@@ -56,9 +56,9 @@ function bridged(rings: Rings): Point[] {
 function layerLook({ kind, level, wood }: DrawingLayer, front: number, outline: Look): Look {
   if (kind === 'region') return { fill: '#f6f4ee', stroke: null, width: 0, dash: [] };
   if (kind === 'strip') return { fill: woodTint(wood, front - level + 1), stroke: ink, width: 0.22, dash: [] };
-  if (kind === 'board') return { fill: woodTint(wood, 1), stroke: ink, width: 0.22, dash: [] };
+  if (kind === 'board') return { fill: woodTint(wood, 0), stroke: ink, width: 0.22, dash: [] };
   if (kind === 'offcut') return { fill: '#f3f0ea', stroke: ink, width: 0.18, dash: [1, 0.5] };
-  if (kind === 'resin') return { fill: '#e9d0a8', stroke: ink, width: 0.22, dash: [] };
+  if (kind === 'resin') return { fill: resinTint(wood), opacity: resinOpacity, stroke: ink, width: 0.22, dash: [] };
   if (kind === 'piece') return { fill: woodTint(wood, 0), stroke: ink, width: 0.18, dash: [] };
   if (kind === 'trimmed') return { fill: woodTint(wood, 1), stroke: ink, width: 0.18, dash: [1, 0.5] };
   return outline;

@@ -3,7 +3,6 @@
 /** Tints of the woods a file may name; anything else is drawn in the plain tint. */
 const tints: ReadonlyMap<string, string> = new Map([
   ['ash', '#e3d2ae'],
-  ['white_ash', '#e3d2ae'],
   ['basswood', '#f0e4c8'],
   ['birch', '#ecd9b4'],
   ['cedar', '#cf9d74'],
@@ -18,11 +17,36 @@ const tints: ReadonlyMap<string, string> = new Map([
 ]);
 
 const plainTint = '#e0cda6';
+
+/** Colours that casts are usually given. */
+const resins: ReadonlyMap<string, string> = new Map([
+  ['amber', '#c98b2b'],
+  ['black', '#2b2b2b'],
+  ['blue', '#2f6ea3'],
+  ['brown', '#7a4d2a'],
+  ['green', '#3f8a5b'],
+  ['grey', '#8a8d8f'],
+  ['orange', '#d5762a'],
+  ['red', '#b3392f'],
+  ['white', '#ece9e2'],
+  ['yellow', '#e0b93a'],
+]);
+const clearTint = '#9fb8b4';
+
+/** How much of what lies under it a cast hides. */
+export const resinOpacity = 0.4;
+
+/** The tint of a cast by its colour; one without a colour is clear. */
+export function resinTint(colour: string | null): string {
+  const words = (colour ?? 'clear').split('_');
+  return words.map((word) => resins.get(word)).find((tint) => tint !== undefined) ?? clearTint;
+}
 const shadow = '#4b3a2a';
 
-/** The tint of `wood`, `steps` shades darker: one a strip layer below the front. */
+/** The tint of `wood` by its last word that is known ("birch_ply" is birch), `steps` shades darker: one a strip layer below the front. */
 export function woodTint(wood: string | null, steps: number): string {
-  const tint = tints.get(wood ?? '') ?? plainTint;
+  const words = (wood ?? '').split('_').reverse();
+  const tint = words.map((word) => tints.get(word)).find((known) => known !== undefined) ?? plainTint;
   return mixed(tint, shadow, Math.min(0.11 * steps, 0.5));
 }
 

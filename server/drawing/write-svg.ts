@@ -1,5 +1,5 @@
 /** A drawing as SVG at full size: one user unit is a millimetre, and the design's own coordinates are kept with y turned down. */
-import type { Drawing, DrawingLayer, DrawnKind } from './drawing.ts';
+import type { Drawing, DrawingLayer, DrawnKind, Rings } from './drawing.ts';
 import { svgItems } from './page/page-svg.ts';
 import { placedRings } from './placed-rings.ts';
 import { pictureFrame, type PictureArea } from './picture-frame.ts';
@@ -19,27 +19,73 @@ export function writeSvg(drawing: Drawing, source: string): string {
     `<desc id="drawing-summary">${escaped(drawing.summary.join('. '))}</desc>`,
     ...styleSheet(drawing),
     `<rect class="sheet" x="${number(page.left)}" y="${number(page.top)}" width="${number(page.width)}" height="${number(page.height)}"/>`,
-    ...drawing.layers.flatMap((layer, index) => layerGroup(layer, index, page, nextId)),
+    ...clippedRuns(drawing.layers).flatMap(({ clip, layers, first }) =>
+      clipped(
+        clip,
+        first,
+        layers.flatMap((layer, index) => layerGroup(layer, first + index, page, nextId)),
+      ),
+    ),
     ...svgItems([...markTexts(drawing), ...caption.items]),
     '</svg>',
     '',
   ].join('\n');
 }
 
-function layerGroup(layer: DrawingLayer, index: number, page: PictureArea, nextId: (mark: string) => string): string[] {
-  const clip = layer.clip === undefined ? '' : ` clip-path="url(#layer-clip-${index})"`;
-  const open = `<g id="layer-${index}" class="${layer.kind} layer-${index}" data-layer="${escaped(layer.name)}"${clip}>`;
+/** Layers that follow one another and are cut down to the same rings, with the index of the first. */
+interface ClippedRun {
+  readonly clip: Rings | undefined;
+  readonly first: number;
+  readonly layers: DrawingLayer[];
+}
+
+function clippedRuns(layers: readonly DrawingLayer[]): ClippedRun[] {
+  const runs: ClippedRun[] = [];
+  for (const [first, layer] of layers.entries()) {
+    const last = runs.at(-1);
+    if (last && last.clip === layer.clip) last.layers.push(layer);
+    else runs.push({ clip: layer.clip, first, layers: [layer] });
+  }
+  return runs;
+}
+
+/** One clip for a whole run: painting programs need a picture of its own for each. */
+function clipped(clip: Rings | undefined, first: number, elements: string[]): string[] {
+  if (clip === undefined) return elements;
+  const id = `layer-clip-${first}`;
   return [
-    ...clipPath(layer, index),
-    open,
-    ...layer.kinds.flatMap((kind) => kindPaths(layer, kind, page, nextId)),
+    `<clipPath id="${id}"><path clip-rule="evenodd" d="${pathData(clip)}"/></clipPath>`,
+    `<g clip-path="url(#${id})">`,
+    ...elements,
     '</g>',
   ];
 }
 
-function clipPath({ clip }: DrawingLayer, index: number): string[] {
-  if (clip === undefined) return [];
-  return [`<clipPath id="layer-clip-${index}"><path clip-rule="evenodd" d="${pathData(clip)}"/></clipPath>`];
+function layerGroup(layer: DrawingLayer, index: number, page: PictureArea, nextId: (mark: string) => string): string[] {
+  const part = layer.part === undefined ? '' : ` data-part="${escaped(layer.part)}"`;
+  return [
+    `<g id="layer-${index}" class="${layer.kind} layer-${index}" data-layer="${escaped(layer.name)}"${part}>`,
+    ...layer.kinds.flatMap((kind) => kindPaths(layer, kind, page, nextId)),
+    ...(layer.kind === 'board' ? grainLines(layer, index, page) : []),
+    '</g>',
+  ];
+}
+
+const grainSpacing = 2.5;
+
+/** Grain over all boards of the layer, along the axis of the first. */
+function grainLines({ kinds }: DrawingLayer, index: number, { left, top, width, height }: PictureArea): string[] {
+  const reach = Math.hypot(width, height);
+  const lines = Array.from({ length: Math.floor(reach / grainSpacing) }, (_, line) => {
+    return `M${number(-reach / 2)} ${number((line + 0.5) * grainSpacing - reach / 2)}h${number(reach)}`;
+  });
+  const turn = kinds[0]?.placements[2] ?? 0;
+  const place = `translate(${number(left + width / 2)} ${number(top + height / 2)}) rotate(${number(-turn)})`;
+  const boards = kinds.flatMap((kind) => [...placedRings(kind)].map(pathData)).join('');
+  return [
+    `<clipPath id="grain-clip-${index}"><path d="${boards}"/></clipPath>`,
+    `<g clip-path="url(#grain-clip-${index})"><path class="grain" transform="${place}" d="${lines.join('')}"/></g>`,
+  ];
 }
 
 function kindPaths(

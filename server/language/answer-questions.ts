@@ -203,7 +203,8 @@ export function answerQuestions(
   connection.onRequest(fileRequest, ({ uri, view, as: form }: FileQuestion) =>
     answeredLater('File', uri, async (document) => {
       const content = await finalContent(document, view, searches.of(uri));
-      return content?.drawing ? fileOf(content.drawing, form, documentName(uri)) : null;
+      const drawing = content?.sheet ?? content?.drawing ?? null;
+      return drawing && fileOf(drawing, form, documentName(uri));
     }),
   );
 }

@@ -38,7 +38,7 @@ describe('draw', () => {
   test('draws one thing at a time', async () => {
     const { code, errors } = await draw(file, '--piece', 'A', '--chart', 'star');
     expect(code).toBe(2);
-    expect(errors).toContain('only one of --panel, --piece, --chart, --blank, --sheet and --template');
+    expect(errors).toContain('only one of --panel, --piece, --chart, --blank, --sheet, --work and --template');
   });
 
   test('--template draws an outline or a panel to cut by, and names what there is', async () => {
@@ -48,6 +48,18 @@ describe('draw', () => {
     expect(errors).toContain('no outline, panel, board or band is called moon; there is');
     expect((await draw(file, '--template', 'star', '--from-back')).output).toContain('seen from the back');
     expect((await draw(file, '--from-back')).errors).toContain('--from-back is for --template');
+  });
+
+  test('--work draws the assembled work, refuses DXF, and says where there is none', async () => {
+    const sample = fileURLToPath(new URL('../../samples/ginkgo.lap', import.meta.url));
+    const { code, output } = await draw(sample, '--work');
+    expect(code).toBe(0);
+    expect(output).toContain('1000 mm wide, 580 mm high over all');
+    expect((await draw(sample, '--work', '--as', 'dxf')).errors).toContain(
+      '--as dxf draws what is cut, not the assembled work',
+    );
+    expect((await draw(file, '--work')).errors).toContain('the file has no work to draw');
+    expect((await draw(file, '--work', '--panel', 'star')).code).toBe(2);
   });
 
   test('--as dxf writes what is cut, and no chart', async () => {

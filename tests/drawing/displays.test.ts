@@ -100,7 +100,7 @@ describe('the assembled work', () => {
         },
       ],
     } as unknown as Work;
-    return displayWork(work, { panels, blanks: [], kinds: handMadeKinds }, 'Pair');
+    return displayWork(work, { panels, blanks: [], kinds: handMadeKinds, design: { bands: [] } }, 'Pair');
   };
 
   it('lays a panel where it is placed, turned, and sawn to its outline', () => {

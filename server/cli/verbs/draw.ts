@@ -21,9 +21,9 @@ type Format = (typeof formats)[number];
 
 export const draw: Verb = {
   summary:
-    'draw a panel at full size, a piece with its dimensions, a placement chart, a blank, a sheet, or a template to cut by',
+    'draw a panel at full size, a piece with its dimensions, a placement chart, a blank, a sheet, the assembled work, or a template to cut by',
   help: `halflap draw FILE [--panel NAME | --piece MARK | --chart NAME | --blank NAME | --sheet NAME |
-             --template NAME]
+             --work | --template NAME]
              [--as svg|pdf|png|dxf] [--paper A4|A3|letter|tabloid] [--from-back] [-o PATH] [--force]
 
 Draws one panel, seen from the front, one drawn millimetre to the millimetre. Every strip and every
@@ -38,6 +38,8 @@ exit code is 1 if there are errors among them.
   --blank NAME        a blank with the cut-outs that are sawn from it, instead
   --sheet NAME        a sheet with the boards that are sawn from it, instead; where sheets are cut in several
                       ways, NAME_1, NAME_2, …
+  --work              the assembled work, seen from the front, instead: what lies over what, its bands, boards
+                      and casts, with its size over all; every part carries its name, every piece its mark
   --template NAME     an outline, panel or board to cut by instead: finished, sand and saw line, the
                       middles of the strips, three numbered nodes to lay it on the lattice as measured;
                       of a band the caul that presses it, of a work that hangs what to drill by
@@ -79,8 +81,8 @@ const paperNames = Object.keys(paperSizes) as PaperName[];
 
 /** The paper of a template's sheets; asked for where nothing is tiled, it is WrongUsage, as is a DXF of what has no lines to cut. */
 function paperFor(format: Format, { kind }: Subject, paper: string | undefined): PaperName {
-  if (format === 'dxf' && (kind === 'chart' || kind === 'blank' || kind === 'sheet'))
-    throw new WrongUsage(`--as dxf draws what is cut, not a ${kind}`);
+  if (format === 'dxf' && (kind === 'chart' || kind === 'blank' || kind === 'sheet' || kind === 'work'))
+    throw new WrongUsage(`--as dxf draws what is cut, not ${kind === 'work' ? 'the assembled work' : `a ${kind}`}`);
   if (paper !== undefined && (format !== 'pdf' || kind !== 'template')) {
     throw new WrongUsage('--paper is for --template NAME --as pdf');
   }

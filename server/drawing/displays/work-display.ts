@@ -1,100 +1,71 @@
-/** The assembled work: its parts where they are placed, the furthest back first, panels sawn to their outlines. */
+/** The assembled work: its parts where they are placed, the furthest back first. */
 import { direction } from '../../geometry/point.ts';
 import type { Placement, Work } from '../../design/work-model.ts';
-import type { LaidPanel } from '../../lattice/laid-panel.ts';
-import { ringsOf } from '../../shop/placed-parts.ts';
 import { partName } from '../../shop/work/plan-work.ts';
 import type { Drawing, DrawingLayer, DrawnKind, Rings } from '../drawing.ts';
 import { drawingBounds } from '../drawing-bounds.ts';
-import { drawPanel, ringOf } from '../draw-panel.ts';
-import type { MarkedDesign } from '../kind-marks.ts';
 import { copiesText } from '../shared-words.ts';
-
-/** What the assembled work is put together from. */
-export interface WorkParts extends MarkedDesign {
-  readonly panels: readonly LaidPanel[];
-}
+import { partLayers, type WorkParts } from './part-layers.ts';
 
 /** One copy of the work, seen from the front. A part that could not be laid out is left out, and the summary says so. */
 export function displayWork(work: Work, parts: WorkParts, title: string): Drawing {
   const fromTheWall = [...work.placements].sort((a, b) => a.layer - b.layer);
-  const placed = fromTheWall.map((placement) => ({ placement, layers: partLayers(placement, parts) }));
-  const layers = placed.flatMap(({ placement, layers: own }) => own.map((layer) => movedLayer(layer, placement)));
+  const placed = fromTheWall.map((placement) => ({ placement, layers: partLayers(placement.part, parts) }));
+  const layers = placed.flatMap(({ placement, layers: own }) => movedLayers(own, placement));
   const missing = placed.filter(({ layers: own }) => own.length === 0).map(({ placement }) => partName(placement.part));
   return {
     title,
     name: work.name,
     heading: `work ${work.name}`,
-    bounds: drawingBounds(layers),
+    // what is cut down to an outline reaches no further than that, which is drawn too
+    bounds: drawingBounds(layers.filter(({ clip }) => clip === undefined)),
     layers,
     texts: [],
     summary: [
       `Work ${work.name}, ${copiesText(work.copies)}`,
       `${placed.length} ${placed.length === 1 ? 'part' : 'parts'} placed, seen from the front`,
+      ...(placed.length > 1 ? [`From the wall: ${counted(fromTheWall).join(', ')}`] : []),
       ...(missing.length > 0 ? [`Not drawn, because of errors: ${missing.join(', ')}`] : []),
     ],
   };
 }
 
-/** The layers of a part in its own frame; none where it could not be laid out. */
-function partLayers({ part }: Placement, parts: WorkParts): DrawingLayer[] {
-  const rings = ringsOf(part, parts.panels).map(ringOf);
-  switch (part.kind) {
-    case 'panel':
-      return panelLayers(part.panel.name, rings, parts);
-    case 'board':
-      return [areaLayer('board', part.board.name, part.board.sheet.name, rings, part.board.range)];
-    case 'pour':
-      return [areaLayer('resin', part.pour.name, null, rings, part.pour.range)];
-  }
+/** "back", "3 × stem": each part once. */
+function counted(placements: readonly Placement[]): string[] {
+  const names = placements.map(({ part }) => partName(part));
+  return [...new Set(names)].map((name) => {
+    const count = names.filter((each) => each === name).length;
+    return count === 1 ? name : `${count} × ${name}`;
+  });
 }
 
-function panelLayers(name: string, region: Rings, parts: WorkParts): DrawingLayer[] {
-  const laid = parts.panels.find(({ panel }) => panel.name === name);
-  if (!laid) return [];
-  const isCast = parts.blanks.some(
-    ({ blank: { cast, takes } }) => cast !== null && takes.some(({ panel }) => panel.name === name),
-  );
-  const own = drawPanel(laid, parts, null).layers.filter(({ kind }) => kind !== 'region' && kind !== 'outline');
-  // in the finished work a trimmed piece looks like any other
-  const finished = own.map((layer): DrawingLayer => (layer.kind === 'trimmed' ? { ...layer, kind: 'piece' } : layer));
-  const sawn = laid.panel.edge === 'sawn' ? finished.map((layer) => ({ ...layer, clip: region })) : finished;
-  return [
-    ...(isCast ? [areaLayer('resin', name, null, region, laid.panel.range)] : []),
-    ...sawn,
-    areaLayer('note', name, null, region, laid.panel.range),
-  ].map((layer) => ({ ...layer, name: `${name}: ${layer.name}` }));
-}
-
-/** One area as a layer; `wood` tells its look. */
-function areaLayer(
-  kind: 'board' | 'resin' | 'note',
-  name: string,
-  wood: string | null,
-  rings: Rings,
-  range: DrawnKind['range'],
-): DrawingLayer {
-  const words = { board: 'board', resin: 'resin', note: 'outline' }[kind];
-  const shape: DrawnKind = { mark: name, label: `${words} ${name}`, rings, placements: [0, 0, 0], range };
-  return { name: words, kind, level: 0, wood, kinds: [shape] };
-}
-
-/** p ↦ R(turn)·M·p + at, M: y ↦ −y where mirrored: a mirrored shape is its rings mirrored, and turns the other way. */
-function movedLayer(layer: DrawingLayer, placement: Placement): DrawingLayer {
-  const { at, turn, mirrored } = placement;
+/**
+ * p ↦ R(turn)·M·p + at, M: y ↦ −y where mirrored: a mirrored shape is its rings mirrored, and turns the other way. Layers
+ * with one clip have one clip afterwards.
+ */
+function movedLayers(layers: readonly DrawingLayer[], { at, turn, mirrored }: Placement): DrawingLayer[] {
   const along = direction(turn);
   const moved = (x: number, y: number): [number, number] => {
     const up = mirrored ? -y : y;
     return [at.x + x * along.x - up * along.y, at.y + x * along.y + up * along.x];
   };
-  const kinds = layer.kinds.map((kind): DrawnKind => ({
+  const movedKind = (kind: DrawnKind): DrawnKind => ({
     ...kind,
     rings: mirrored ? kind.rings.map((ring) => eachPoint(ring, (x, y) => [x, -y])) : kind.rings,
     placements: triples(kind.placements).flatMap(([x, y, own]) => [...moved(x, y), turn + (mirrored ? -own : own)]),
-  }));
-  return layer.clip === undefined
-    ? { ...layer, kinds }
-    : { ...layer, kinds, clip: layer.clip.map((ring) => eachPoint(ring, moved)) };
+  });
+  const clips = new Map<Rings, Rings>();
+  for (const { clip } of layers) {
+    if (clip && !clips.has(clip))
+      clips.set(
+        clip,
+        clip.map((ring) => eachPoint(ring, moved)),
+      );
+  }
+  return layers.map((layer) => {
+    const clip = layer.clip && clips.get(layer.clip);
+    return { ...layer, kinds: layer.kinds.map(movedKind), ...(clip && { clip }) };
+  });
 }
 
 function eachPoint(ring: readonly number[], move: (x: number, y: number) => [number, number]): number[] {

@@ -4,6 +4,8 @@ import type { Point } from '../../geometry/point.ts';
 /** How a line or an area is inked; colours as #rrggbb, widths and dashes in millimetres. */
 export interface Look {
   readonly fill: string | null;
+  /** How much of what lies under it the fill hides, in (0, 1]; all of it where nothing is said. */
+  readonly opacity?: number;
   readonly stroke: string | null;
   readonly width: number;
   /** Drawn and left out by turns; empty for an unbroken line. */

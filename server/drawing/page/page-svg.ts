@@ -16,10 +16,11 @@ export function styleRules({ looks, letters }: Palette, fonts: string, within = 
   ];
 }
 
-function declarations({ fill, stroke, width, dash }: Look): string[] {
-  if (stroke === null) return [`fill: ${fill ?? 'none'};`, 'stroke: none;'];
+function declarations({ fill, opacity, stroke, width, dash }: Look): string[] {
+  const filled = [`fill: ${fill ?? 'none'};`, ...(opacity === undefined ? [] : [`fill-opacity: ${opacity};`])];
+  if (stroke === null) return [...filled, 'stroke: none;'];
   return [
-    `fill: ${fill ?? 'none'};`,
+    ...filled,
     `stroke: ${stroke};`,
     `stroke-width: ${width};`,
     'stroke-linecap: round;',

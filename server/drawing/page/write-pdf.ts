@@ -52,6 +52,8 @@ interface Sheet {
   readonly typefaces: Typefaces;
   readonly across: (x: number) => number;
   readonly up: (y: number) => number;
+  /** The page's state that paints areas with this opacity. */
+  readonly opacityKey: (opacity: number) => pdf.PDFName;
   readonly fontOf: (face: Typeface) => { readonly font: pdf.PDFFont; readonly key: pdf.PDFName } | null;
 }
 
@@ -60,11 +62,17 @@ const points = (millimetres: number): number => rounded(millimetres * pointsPerM
 function drawPage(document: pdf.PDFDocument, page: Page, palette: Palette, fonts: Fonts, typefaces: Typefaces): void {
   const drawn = document.addPage([points(page.width), points(page.height)]);
   const keys = new Map([...fonts].map(([face, font]) => [face, drawn.node.newFontDictionary(font.name, font.ref)]));
+  const opacities = new Map<number, pdf.PDFName>();
   const sheet: Sheet = {
     palette,
     typefaces,
     across: points,
     up: (y) => points(page.height - y),
+    opacityKey(opacity) {
+      const key = opacities.get(opacity) ?? drawn.node.newExtGState('GS', document.context.obj({ ca: opacity }));
+      opacities.set(opacity, key);
+      return key;
+    },
     fontOf(face) {
       const [font, key] = [fonts.get(face), keys.get(face)];
       return font && key ? { font, key } : null;
@@ -96,6 +104,7 @@ function pathOperators({ look: named, steps }: PathItem, sheet: Sheet): pdf.PDFO
   const look = typeof named === 'string' ? sheet.palette.looks[named] : named;
   return [
     pdf.pushGraphicsState(),
+    ...(look.opacity === undefined ? [] : [pdf.setGraphicsState(sheet.opacityKey(look.opacity))]),
     ...inkOf(look),
     ...stepOperators(steps, sheet),
     paintOf(look),

@@ -8,6 +8,7 @@ import { drawBlank } from '../../drawing/draw-blank.ts';
 import { drawPanel } from '../../drawing/draw-panel.ts';
 import type { Drawing } from '../../drawing/drawing.ts';
 import { withSlivers } from '../../drawing/sliver-layer.ts';
+import { workSheet } from '../../drawing/work-sheet.ts';
 import { buildPlan } from '../../shop/build-plan.ts';
 import type { StockCutting } from '../../shop/stock/plan-stock.ts';
 import { planStocks } from '../../shop/plan-stocks.ts';
@@ -16,6 +17,8 @@ import { marksTable, membersTable, settingsTable, stepsTable, sticksTable } from
 
 export interface ViewContent {
   readonly drawing: Drawing | null;
+  /** What is written to a file, where that says more than the drawing. */
+  readonly sheet?: Drawing | null;
   readonly table: PreviewTable | null;
   readonly summary: readonly string[];
 }
@@ -45,9 +48,13 @@ function workView(analysis: Analysis): DesignView[] {
   const { work, units } = design;
   if (work === null || work.placements.length === 0) return [];
   return [
-    view('work', work.name, 'Assembled', () =>
-      drawn(displayWork(work, analysis, titleOf(analysis)), marksTable(kinds, units, 'All pieces of the file', null)),
-    ),
+    view('work', work.name, 'Assembled', () => ({
+      ...drawn(
+        displayWork(work, analysis, titleOf(analysis)),
+        marksTable(kinds, units, 'All pieces of the file', null),
+      ),
+      sheet: workSheet(work, analysis, titleOf(analysis)),
+    })),
   ];
 }
 

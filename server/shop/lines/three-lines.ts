@@ -3,6 +3,7 @@
  * bands fill the rest; the saw line outside the sand line, so that something is left to sand. Millimetres.
  */
 import type { Design, Outline, Panel } from '../../design/design-model.ts';
+import type { Band } from '../../design/work-model.ts';
 import { combinedRings } from '../../geometry/combine-rings.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
 import { grownContours } from '../../geometry/grow-contours.ts';
@@ -60,12 +61,17 @@ function sawTowards(
 }
 
 /** What all bands round a panel, or round its outline, take together. */
-export function bandThickness({ bands }: Pick<Design, 'bands'>, around: Panel | Outline): number {
+export const bandThickness = (design: Pick<Design, 'bands'>, around: Panel | Outline): number =>
+  sum(bandsRound(design, around).map(thicknessOf));
+
+/** The bands round a panel, or round its outline. */
+export function bandsRound({ bands }: Pick<Design, 'bands'>, around: Panel | Outline): Band[] {
   const names = 'contours' in around ? [around.name] : namesRound(around);
-  return sum(
-    bands.filter((band) => names.includes(band.around.name)).map((band) => band.laminations * band.stock.face),
-  );
+  return bands.filter((band) => names.includes(band.around.name));
 }
+
+/** What all laminations of a band take. */
+export const thicknessOf = ({ laminations, stock }: Band): number => laminations * stock.face;
 
 const namesRound = ({ name, shape }: Panel): string[] =>
   shape.kind === 'outline' ? [name, shape.outline.name] : [name];
