@@ -1,12 +1,13 @@
 /** What `halflap draw` may draw, and each as a picture that every format can be written from. */
 import type { Analysis } from '../analyse.ts';
-import { drawBlank } from '../drawing/draw-blank.ts';
+import { drawBlank, fillingsOf } from '../drawing/draw-blank.ts';
 import { drawChart } from '../drawing/draw-chart.ts';
 import { drawPanel } from '../drawing/draw-panel.ts';
 import { drawPiece } from '../drawing/draw-piece.ts';
 import { drawSheet } from '../drawing/draw-sheet.ts';
 import { drawStrip, stripMember } from '../drawing/draw-strip.ts';
 import type { Drawing } from '../drawing/drawing.ts';
+import { blankDxf } from '../drawing/dxf/blank-dxf.ts';
 import type { DxfDrawing } from '../drawing/dxf/dxf-drawing.ts';
 import { memberDxf } from '../drawing/dxf/member-dxf.ts';
 import { panelDxf } from '../drawing/dxf/panel-dxf.ts';
@@ -143,13 +144,21 @@ function drawnPiece(analysis: Analysis, mark: string, source: string): Picture |
   );
 }
 
-/** The first way in which blanks of the name are filled. */
-function drawnBlank({ blanks, kinds, design, incomplete }: Analysis, name: string, source: string): Picture | null {
-  const nested = blanks.find(({ blank }) => blank.name === name);
-  const [drawing] = nested ? drawBlank(nested, kinds, design.title) : [];
-  if (drawing) return ofDrawing(drawing, source);
-  if (nested || incomplete) return null;
-  const names = blanks.map(({ blank }) => blank.name);
+/** A way in which blanks are filled by its own name, or the first of the blank's. */
+function drawnBlank(analysis: Analysis, name: string, source: string): Picture | null {
+  const { blanks, kinds, design, incomplete } = analysis;
+  const fillings = blanks.flatMap((nested) => {
+    const drawings = drawBlank(nested, kinds, design.title);
+    return fillingsOf(nested).map((filling, index) => ({ nested, filling, drawing: drawings[index] }));
+  });
+  const found =
+    fillings.find(({ filling }) => filling.name === name) ?? fillings.find(({ nested }) => nested.blank.name === name);
+  if (found?.drawing) {
+    const { drawing, nested, filling } = found;
+    return { ...ofDrawing(drawing, source), dxf: () => blankDxf(analysis, nested, filling, source) };
+  }
+  if (incomplete || blanks.some(({ blank }) => blank.name === name)) return null;
+  const names = fillings.map(({ filling }) => filling.name);
   throw new WrongUsage(
     names.length === 0 ? 'the file has no blank to draw' : `no blank is called ${name}; there is ${names.join(', ')}`,
   );

@@ -1,35 +1,45 @@
 /** A blank with its cut-outs, seen from the front: the whole lattice, the infill that is made, and every saw line. */
 import { coarserRing } from '../geometry/coarser-ring.ts';
 import { centroidOf } from '../lattice/cell-classes.ts';
+import type { LaidPanel } from '../lattice/laid-panel.ts';
 import type { MarkedKinds } from '../shop/marked-kinds.ts';
 import { blanksUsed, type FilledBlank, type Place } from '../shop/nesting/cut-out.ts';
 import type { NestedBlank } from '../shop/nesting/nest-blanks.ts';
 import { drawPanel, ringOf } from './draw-panel.ts';
 import type { Drawing, DrawingLayer, DrawnText } from './drawing.ts';
 
-/** One drawing for each way in which blanks are filled; their names tell them apart where there are several. */
-export function drawBlank(nested: NestedBlank, kinds: MarkedKinds, title: string | null): Drawing[] {
-  const { blank, packing, laid } = nested;
-  return packing.blanks.flatMap((filled, index) => {
+/** One way in which blanks are filled. */
+export interface Filling {
+  /** The blank's own name, with a number where there are several ways. */
+  readonly name: string;
+  readonly filled: FilledBlank;
+  readonly made: LaidPanel;
+}
+
+export const fillingsOf = ({ blank, packing, laid }: NestedBlank): Filling[] =>
+  packing.blanks.flatMap((filled, index) => {
     const made = laid[index];
-    if (!made) return [];
+    return made ? [{ name: packing.blanks.length > 1 ? `${blank.name}_${index + 1}` : blank.name, filled, made }] : [];
+  });
+
+/** One drawing for each way in which blanks are filled, in their order. */
+export function drawBlank(nested: NestedBlank, kinds: MarkedKinds, title: string | null): Drawing[] {
+  const { blank } = nested;
+  return fillingsOf(nested).map(({ name, filled, made }) => {
     const drawing = drawPanel(made, { kinds, blanks: [] }, title);
-    const name = packing.blanks.length > 1 ? `${blank.name}_${index + 1}` : blank.name;
-    return [
-      {
-        ...drawing,
-        name,
-        heading: `blank ${name}`,
-        layers: [...drawing.layers.filter(({ kind }) => kind !== 'outline'), sawLines(filled, blank.range)],
-        texts: filled.places.map(nameInPlace),
-        summary: [
-          `Blank ${name}, ${blank.width} × ${blank.height} mm, ${filled.count} to make`,
-          `${filled.places.length} cut-outs: ${wordsOf(filled)}`,
-          packingWords(nested),
-          ...drawing.summary.slice(1),
-        ],
-      },
-    ];
+    return {
+      ...drawing,
+      name,
+      heading: `blank ${name}`,
+      layers: [...drawing.layers.filter(({ kind }) => kind !== 'outline'), sawLines(filled, blank.range)],
+      texts: filled.places.map(nameInPlace),
+      summary: [
+        `Blank ${name}, ${blank.width} × ${blank.height} mm, ${filled.count} to make`,
+        `${filled.places.length} cut-outs: ${wordsOf(filled)}`,
+        packingWords(nested),
+        ...drawing.summary.slice(1),
+      ],
+    };
   });
 }
 
@@ -63,7 +73,8 @@ const sawLines = ({ places }: FilledBlank, range: NestedBlank['blank']['range'])
 /** Height of the letters, mm. */
 const letterHeight = 7;
 
-function nameInPlace({ cutOut, rings, move }: Place): DrawnText {
+/** The name of a cut-out, about the middle of where it lies. */
+export function nameInPlace({ cutOut, rings, move }: Place): DrawnText {
   const [outer] = rings;
   const { x, y } = centroidOf(outer ?? []);
   return {

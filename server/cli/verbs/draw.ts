@@ -35,7 +35,8 @@ exit code is 1 if there are errors among them.
   --piece MARK        one infill piece or one strip instead, by its mark: a sheet with its dimensions
   --chart NAME        the placement chart of a panel instead: which motif goes where, and which way
                       it is turned, from the front and from the back
-  --blank NAME        a blank with the cut-outs that are sawn from it, instead
+  --blank NAME        a blank with the cut-outs that are sawn from it, instead; where blanks are filled in
+                      several ways, NAME_1, NAME_2, …
   --sheet NAME        a sheet with the boards that are sawn from it, instead; where sheets are cut in several
                       ways, NAME_1, NAME_2, …
   --work              the assembled work, seen from the front, instead: what lies over what, its bands, boards
@@ -81,7 +82,7 @@ const paperNames = Object.keys(paperSizes) as PaperName[];
 
 /** The paper of a template's sheets; asked for where nothing is tiled, it is WrongUsage, as is a DXF of what has no lines to cut. */
 function paperFor(format: Format, { kind }: Subject, paper: string | undefined): PaperName {
-  if (format === 'dxf' && (kind === 'chart' || kind === 'blank' || kind === 'sheet' || kind === 'work'))
+  if (format === 'dxf' && (kind === 'chart' || kind === 'sheet' || kind === 'work'))
     throw new WrongUsage(`--as dxf draws what is cut, not ${kind === 'work' ? 'the assembled work' : `a ${kind}`}`);
   if (paper !== undefined && (format !== 'pdf' || kind !== 'template')) {
     throw new WrongUsage('--paper is for --template NAME --as pdf');

@@ -1,5 +1,7 @@
 /** Layers that every DXF drawing is made of. */
+import type { Point } from '../../geometry/point.ts';
 import type { Bounds } from '../../geometry/polygons.ts';
+import { flatteningTolerance } from '../../geometry/tolerance.ts';
 import type { DxfLayer } from './dxf-drawing.ts';
 
 /** A layer with what is given, unbroken lines and nothing else. */
@@ -12,6 +14,15 @@ export const plainLayer = (name: string, colour: number, more: Partial<DxfLayer>
   texts: [],
   ...more,
 });
+
+export const axesLayer = (axes: readonly (readonly [from: Point, to: Point])[]): DxfLayer =>
+  plainLayer('middles of strips', 8, {
+    broken: true,
+    paths: axes.map(([from, to]) => [{ kind: 'line', from, to }]),
+  });
+
+/** What becomes of curves that the format does not know. */
+export const curvesNote = `Curves that are no circular arcs are chains of lines no further than ${flatteningTolerance} mm from them`;
 
 const noteHeight = 3.5;
 const leading = 6;

@@ -3,6 +3,7 @@ import type { Blank } from '../../design/work-model.ts';
 import type { Design, Panel } from '../../design/design-model.ts';
 import { coarserRing } from '../../geometry/coarser-ring.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
+import type { Contour } from '../../geometry/path.ts';
 import { add, direction, type Point, scale } from '../../geometry/point.ts';
 import { areaOf } from '../../geometry/polygons.ts';
 import { areaTolerance } from '../../geometry/tolerance.ts';
@@ -50,9 +51,7 @@ export function cutOutOfPanel(
   design: Pick<Design, 'bands' | 'work'>,
   count: number,
 ): PanelCutOut | null {
-  const faced = facedParts(panel, design);
-  const { saw } = threeLines(contoursOf(panel), bandThickness(design, panel), blank.allowance, faced);
-  const sawLine = saw.map(flattenContour).map(coarserRing);
+  const sawLine = sawContours(panel, blank, design).map(flattenContour).map(coarserRing);
   if (areaOf(sawLine) <= areaTolerance) return null;
   const sawn: Panel = {
     ...panel,
@@ -83,6 +82,10 @@ export function cutOutOfPanel(
     }
   );
 }
+
+/** The saw line of `panel` in `blank`, exact, in the panel's own coordinates. */
+export const sawContours = (panel: Panel, blank: Blank, design: Pick<Design, 'bands' | 'work'>): readonly Contour[] =>
+  threeLines(contoursOf(panel), bandThickness(design, panel), blank.allowance, facedParts(panel, design)).saw;
 
 /** All pieces of the cell's motif, those too that the saw line leaves out. */
 function filledCell({ shape, motif, fill, opening, turned, mirrored }: LaidCell): FilledCell {

@@ -1,4 +1,4 @@
-/** Panels, pieces and strips as DXF, read back by an independent reader. */
+/** Panels, pieces, strips and blanks as DXF, read back by an independent reader. */
 import Parser, { type IArcEntity, type ILineEntity, type IPolylineEntity, type ITextEntity } from 'dxf-parser';
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
@@ -15,8 +15,8 @@ panel star { grid mesh  shape disc  edge sawn  fill triangle with hemp of bass }
 `;
 const analysis = analyse(text);
 
-function entitiesOf(subject: Subject) {
-  const drawing = drawnSubject(analysis, subject, 'star.lap')?.dxf?.();
+function entitiesOf(subject: Subject, of = analysis) {
+  const drawing = drawnSubject(of, subject, 'star.lap')?.dxf?.();
   if (!drawing) throw new Error('nothing is drawn');
   const file = new Parser().parseSync(writeDxf(drawing));
   if (!file) throw new Error('the reader finds no drawing');
@@ -67,5 +67,58 @@ describe('a piece', () => {
       const expected = notches.filter(({ from }) => from === side).reduce((sum, { count }) => sum + count, 0);
       expect(entities.filter(({ layer }) => layer === `NOTCHES_FROM_${side.toUpperCase()}`)).toHaveLength(expected);
     }
+  });
+});
+
+describe('a blank', () => {
+  const discs = (measured: string): string => `units mm
+strip ash { section face 3 depth 10 }
+bench shop { kerf 3  band_blade 6 cuts 1 curve 16 }
+grid mesh { square  side 20  of ash ${measured} }
+outline disc { circle radius 36 }
+panel plate { grid mesh  shape disc  edge sawn  centred node  copies 4 }
+blank cast { grid mesh  shape 330 x 100  take plate 4  gap 2  allowance 1.5 }
+`;
+  const read = (measured: string) => {
+    const entities = entitiesOf({ kind: 'blank', name: 'cast' }, analyse(discs(measured)));
+    const on = (layer: string) => entities.filter((entity) => entity.layer === layer);
+    const arcs = on('SAW_LINE') as IArcEntity[];
+    return { on, arcs, centres: [...new Set(arcs.map(({ center: { x, y } }) => `${x.toFixed(3)} ${y.toFixed(3)}`))] };
+  };
+
+  test('has every saw line as arcs of the radius and what is left to sand, about nodes 80 mm apart', () => {
+    const { arcs, centres } = read('');
+    expect(arcs.map(({ type, radius }) => [type, radius.toFixed(6)])).toEqual(arcs.map(() => ['ARC', '37.500000']));
+    const [first, second] = centres.map((centre) => centre.split(' ').map(Number));
+    expect(centres.length).toBeGreaterThan(1);
+    for (const centre of centres) for (const part of centre.split(' ')) expect(Number(part) % 20).toBeCloseTo(0, 6);
+    expect(Math.hypot((first?.[0] ?? 0) - (second?.[0] ?? 0), (first?.[1] ?? 0) - (second?.[1] ?? 0))).toBe(80);
+  });
+
+  test('has its edge, the middles of its strips, names, and three nodes to register by', () => {
+    const { on } = read('');
+    const [edge] = on('BLANK_EDGE') as IPolylineEntity[];
+    const corners = edge?.vertices.map(({ x, y }) => [Math.abs(x), Math.abs(y)]);
+    expect(corners).toEqual(Array.from({ length: 4 }, () => [165, 50]));
+    // Lines at 0, ±20, …, ±160 across 330 mm and at 0, ±20, ±40 across 100 mm.
+    expect(on('MIDDLES_OF_STRIPS')).toHaveLength(17 + 5);
+    const texts = (layer: string) =>
+      (on(layer).filter(({ type }) => type === 'TEXT') as ITextEntity[]).map((t) => t.text);
+    expect(texts('NAMES')).toEqual(texts('NAMES').map(() => 'plate'));
+    expect(texts('REGISTER')).toEqual(['1', '2', '3']);
+    const nodes = on('REGISTER').filter(({ type }) => type === 'CIRCLE') as IArcEntity[];
+    for (const { center } of nodes) expect([center.x % 20, center.y % 20].map(Math.abs)).toEqual([0, 0]);
+  });
+
+  test('moves with the lattice as it was measured, while the outlines keep their size', () => {
+    const [drawn, stretched] = [read(''), read('measured 10 cells 202')];
+    expect(stretched.arcs.every(({ radius }) => Math.abs(radius - 37.5) < 1e-6)).toBe(true);
+    const grown = drawn.centres.map((centre) =>
+      centre
+        .split(' ')
+        .map((part) => (Number(part) * 1.01).toFixed(3))
+        .join(' '),
+    );
+    expect(stretched.centres).toEqual(grown);
   });
 });
