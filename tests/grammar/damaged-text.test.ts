@@ -62,11 +62,9 @@ describe.each(files)('of %s,', { timeout: 120_000 }, (_, whole) => {
       });
 
       test('broken off anywhere is read', () => {
-        for (const [index, { start, end }] of words.entries()) {
+        for (const { start, end } of words) {
           if (end - start > 1) parseDocument(text.slice(0, start + 1));
-          // what can be read is built after every third word: a third of the time, and no phrase is shorter for long
-          if (index % 3 === 0) problemsOf(text.slice(0, end));
-          else parseDocument(text.slice(0, end));
+          problemsOf(text.slice(0, end));
         }
       });
 
