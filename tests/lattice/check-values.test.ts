@@ -1,8 +1,7 @@
 /** Check values of the lattice. Sources: closed formulas as written beside each; OEIS A000328; bevels of hemp leaf by common practice. */
 import { describe, expect, it } from 'vitest';
-import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
 import type { LaidPanel } from '../../server/lattice/laid-panel.ts';
-import type { Grid, Panel } from '../../server/design/design-model.ts';
+import type { Grid } from '../../server/design/design-model.ts';
 import { distance, type Point } from '../../server/geometry/point.ts';
 import { distanceToSegment } from '../../server/geometry/region.ts';
 import { cellClasses } from '../../server/lattice/cell-classes.ts';
@@ -23,19 +22,13 @@ import {
   stripStock,
   tipOf45,
 } from '../design-builder.ts';
+import { laidOut } from '../laid-out.ts';
 import { markKinds } from '../../server/shop/mark-kinds.ts';
 
 const ash = stripStock('ash', 3);
 const bass = stripStock('bass', 3);
 const threeWay = gridOf('three_way', 40, ash);
 const square = gridOf('square', 40, ash);
-
-function laid(panel: Panel): LaidPanel {
-  const { panel: result, problems } = layOutPanel(panel);
-  expect(problems).toEqual([]);
-  if (!result) throw new Error('the panel was refused');
-  return result;
-}
 
 const countOf = (panel: LaidPanel, fate: 'whole' | 'trimmed'): number =>
   panel.pieces.filter((group) => group.fate === fate).reduce((sum, { count }) => sum + count, 0);
@@ -44,7 +37,7 @@ const stripCount = (panel: LaidPanel): number =>
   panel.strips.reduce((sum, { placements }) => sum + placements.length, 0);
 
 describe('hemp leaf in a three-way grid of side 40, faces 3', () => {
-  const panel = laid(panelOf(threeWay, hexagonShape(2), { fills: [fillOf('triangle', hemp, bass)] }));
+  const panel = laidOut(panelOf(threeWay, hexagonShape(2), { fills: [fillOf('triangle', hemp, bass)] }));
   const { pieces } = markKinds([panel]);
 
   it('is one kind of arm: length s/√3 − t_g, long edges shorter by (t/2)(cot 30° + cot 60°)', () => {
@@ -76,7 +69,7 @@ describe('hemp leaf in a three-way grid of side 40, faces 3', () => {
 
 describe('hemp leaf in a square grid of pitch 40, faces 3', () => {
   const lengthsOf = (tips: Parameters<typeof squareHemp>[0]) => {
-    const panel = laid(
+    const panel = laidOut(
       panelOf(square, cellsShape(2, 2), { edge: 'framed', fills: [fillOf('square', squareHemp(tips), bass)] }),
     );
     return markKinds([panel]).pieces.map(({ mark, shape, make }) => ({
@@ -164,7 +157,7 @@ describe('openings', () => {
 
 describe('regions in cells', () => {
   it('framed 5 × 4 cells of pitch 40: 4 strips of 157 … as clear lengths 197 and 157, 20 openings', () => {
-    const panel = laid(panelOf(square, cellsShape(5, 4), { edge: 'framed' }));
+    const panel = laidOut(panelOf(square, cellsShape(5, 4), { edge: 'framed' }));
     const lengths = panel.strips.map(({ length, placements }) => [Number(length.toFixed(4)), placements.length]);
     expect(lengths.sort()).toEqual([
       [157, 4],
@@ -175,7 +168,7 @@ describe('regions in cells', () => {
   });
 
   it('sawn 5 × 4 cells: the outer lines are strips, 203 × 163', () => {
-    const panel = laid(panelOf(square, cellsShape(5, 4)));
+    const panel = laidOut(panelOf(square, cellsShape(5, 4)));
     expect(stripCount(panel)).toBe(11);
     expect(panel.areaMm2).toBeCloseTo(203 * 163, 6);
   });
@@ -183,7 +176,7 @@ describe('regions in cells', () => {
   it.each([1, 2, 3, 5, 8])(
     'hexagon of %i cells a side: 6n² triangles, 18n² arms, strips 3(3n²+n) sides in 2(n+1) kinds',
     (n) => {
-      const panel = laid(panelOf(threeWay, hexagonShape(n), { fills: [fillOf('triangle', hemp, bass)] }));
+      const panel = laidOut(panelOf(threeWay, hexagonShape(n), { fills: [fillOf('triangle', hemp, bass)] }));
       expect(panel.cells).toEqual([{ shape: 'triangle', met: 6 * n * n, needed: 6 * n * n }]);
       expect(countOf(panel, 'whole')).toBe(18 * n * n);
       const sides = panel.strips.reduce(
@@ -196,7 +189,7 @@ describe('regions in cells', () => {
   );
 
   it.each([2, 3, 6])('the same hexagon framed: strip length (9n² − 3n) sides before the frame faces', (n) => {
-    const panel = laid(panelOf(threeWay, hexagonShape(n), { edge: 'framed' }));
+    const panel = laidOut(panelOf(threeWay, hexagonShape(n), { edge: 'framed' }));
     // each strip stops at the frame's faces, which lie less than half a side from its last node
     const sides = panel.strips.reduce(
       (sum, { length, placements }) => sum + Math.round(length / 40) * placements.length,
@@ -209,7 +202,7 @@ describe('regions in cells', () => {
     [3, 2],
     [5, 7],
   ])('parallelogram %i × %i of a three-way grid: 2mn triangles', (m, n) => {
-    const panel = laid(panelOf(threeWay, cellsShape(m, n)));
+    const panel = laidOut(panelOf(threeWay, cellsShape(m, n)));
     expect(panel.cells).toEqual([{ shape: 'triangle', met: 2 * m * n, needed: 0 }]);
   });
 });
@@ -223,7 +216,7 @@ describe('nodes in a circle about a node', () => {
     [5, 81],
     [10, 317],
   ])('square grid, radius %i pitches: %i (OEIS A000328)', (n, count) => {
-    expect(laid(panelOf(square, outlineShape(circleContour(40 * n)))).nodes).toBe(count);
+    expect(laidOut(panelOf(square, outlineShape(circleContour(40 * n)))).nodes).toBe(count);
   });
 
   it.each([
@@ -234,12 +227,14 @@ describe('nodes in a circle about a node', () => {
     [5, 91],
     [10, 367],
   ])('three-way grid, radius %i sides: %i (Loeschian counts)', (n, count) => {
-    expect(laid(panelOf(threeWay, outlineShape(circleContour(40 * n)))).nodes).toBe(count);
+    expect(laidOut(panelOf(threeWay, outlineShape(circleContour(40 * n)))).nodes).toBe(count);
   });
 });
 
 describe('a sawn circle of radius 150 about a node, hemp in every triangle', () => {
-  const panel = laid(panelOf(threeWay, outlineShape(circleContour(150)), { fills: [fillOf('triangle', hemp, bass)] }));
+  const panel = laidOut(
+    panelOf(threeWay, outlineShape(circleContour(150)), { fills: [fillOf('triangle', hemp, bass)] }),
+  );
 
   it('meets 138 openings and makes 276 whole and 66 trimmed arms (brute force)', () => {
     expect(panel.cells[0]?.met).toBe(138);
@@ -252,7 +247,7 @@ describe('a sawn circle of radius 150 about a node, hemp in every triangle', () 
 });
 
 describe('strips of a three-way grid (common practice)', () => {
-  const panel = laid(panelOf(threeWay, hexagonShape(3)));
+  const panel = laidOut(panelOf(threeWay, hexagonShape(3)));
   const { strips } = markKinds([panel]);
 
   it('has two kinds of full strip: the lowest turned over is the highest, the middle is handed', () => {
@@ -265,7 +260,7 @@ describe('strips of a three-way grid (common practice)', () => {
   });
 
   it('gives the middle strip no hand where both slants are cut on both sides', () => {
-    const both = laid(panelOf(gridOf('three_way', 40, ash, { bothSlants: true }), hexagonShape(3)));
+    const both = laidOut(panelOf(gridOf('three_way', 40, ash, { bothSlants: true }), hexagonShape(3)));
     expect(panel.strips.filter(({ hand }) => hand !== null).length).toBeGreaterThan(0);
     expect(both.strips.filter(({ hand }) => hand !== null)).toEqual([]);
     const middle = both.strips.filter(({ family }) => family === 2);
