@@ -13,6 +13,7 @@ import { placedRings } from '../../server/drawing/placed-rings.ts';
 import { withSlivers } from '../../server/drawing/sliver-layer.ts';
 import { writeSvg } from '../../server/drawing/write-svg.ts';
 import { buildPlan } from '../../server/shop/build-plan.ts';
+import { planBands } from '../../server/shop/bands/plan-bands.ts';
 import type { PlanStock } from '../../server/shop/shop-plan.ts';
 import { handMadeDesign, handMadeKinds, handMadePanel } from '../hand-made-panel.ts';
 import { disc } from '../protocol/disc.ts';
@@ -176,8 +177,34 @@ band rim { around tile  of thin  laminations 2 }
       const line = texts(drawing).find((text) =>
         text.includes(`${lengthMm.toFixed(1)} mm long · cut to ${cutMm.toFixed(1)}`),
       );
-      expect(line).toMatch(/^band rim · .* · ends mitred · 3 to make$/);
+      expect(line).toMatch(/^band rim · .* · ends mitred 45° · 3 to make$/);
     }
+  });
+
+  it('show the mitre of a lamination on edge: at a corner of 90° the inner face is 1 mm · tan 45° shorter at each end', () => {
+    const [lamination] = bands.flatMap(({ laminations }) => laminations.flatMap(({ pieces }) => pieces));
+    const rings = drawing.layers.flatMap(({ kinds }) => kinds).filter(({ mark }) => mark === lamination?.mark);
+    expect(rings.map(({ label }) => label.endsWith('seen on edge'))).toEqual([false, true]);
+    const [left = 0, low = 0, right = 0, , outerRight = 0, high = 0, outerLeft = 0] = rings[1]?.rings[0] ?? [];
+    expect(high - low).toBe(1);
+    expect(outerRight - outerLeft).toBeCloseTo(lamination?.lengthMm ?? NaN, 9);
+    expect(right - left).toBeCloseTo((lamination?.lengthMm ?? NaN) - 2, 9);
+  });
+
+  it('turn the mitre over in a hollow corner: there the outer face is the shorter one', () => {
+    // An L: five corners of 90° that stand out, and one hollow.
+    const { design } = analyse(`
+strip thin { wood walnut  section face 1 depth 12 }
+outline ell { start 0, 0  line to 80, 0  line to 80, 40  line to 40, 40  line to 40, 80  line to 0, 80  line to start }
+band rim { around ell  of thin }
+`);
+    const kinds = memberKinds([], planBands(design), design);
+    const insets = kinds.map(({ onEdge }) => {
+      const [left = 0, , right = 0, , outerRight = 0, , outerLeft = 0] = onEdge?.outline ?? [];
+      return [left - outerLeft, outerRight - right].map((inset) => Number(inset.toFixed(6)));
+    });
+    expect(insets.flat().filter((inset) => inset === 1)).toHaveLength(10);
+    expect(insets.flat().filter((inset) => inset === -1)).toHaveLength(2);
   });
 });
 

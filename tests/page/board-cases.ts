@@ -37,6 +37,16 @@ export const boardCases = (stage: Stage): Case[] => [
       assert.equal(await page.page.evaluate(`document.querySelector('tr.lit')`), null);
     })),
 
+  it('tells of a member of a frame what it is, how it ends and how many, and goes to its panel', () =>
+    withPage(stage, { design: 'plaque.lap', view: 'members' }, async (page) => {
+      await page.page.click('#table button[data-mark="F1"]');
+      await page.settled();
+      assert.match(await page.text('card'), /^F1 frame of screen.*Ends\nmitred 45°.*2 to make/s);
+      const [asked] = await page.sent('reveal');
+      const text = designText(stage.root, 'plaque.lap');
+      assert.equal(text.slice(asked?.words.start, asked?.words.end), 'screen');
+    })),
+
   it('a drag moves the picture and selects nothing', () =>
     withPage(stage, {}, async (page) => {
       const before = await canvasSum(page);

@@ -10,6 +10,10 @@ const looks: readonly (Opening & { readonly name: string })[] = [
   { name: 'leaf-high-contrast', design: 'leaf.lap', theme: 'vscode-high-contrast' },
   { name: 'infill-light', design: 'lamp.lap', view: 'pieces', theme: 'vscode-light' },
   { name: 'strips-dark', design: 'tray.lap', view: 'strips', theme: 'vscode-dark' },
+  { name: 'slivers-light', design: 'plaque.lap', view: 'panel shield', theme: 'vscode-light' },
+  { name: 'members-light', design: 'plaque.lap', view: 'members', theme: 'vscode-light' },
+  { name: 'members-high-contrast', design: 'plaque.lap', view: 'members', theme: 'vscode-high-contrast' },
+  { name: 'work-dark', design: 'plaque.lap', view: 'work', theme: 'vscode-dark' },
   { name: 'settings-light', design: 'lamp.lap', view: 'settings', theme: 'vscode-light' },
 ];
 

@@ -87,12 +87,18 @@ describe('the drawing', () => {
     const uri = 'file:///framed.lap';
     const framed = twoPanels.replace('edge framed', 'edge framed\n  frame { of rail  groove 4 }');
     const thin = 'strip thin { wood walnut  section face 0.8 depth 12 }\nstrip rail { section face 20 depth 12 }';
-    await session.open(uri, `${framed}${thin}\nband rim { around window  of thin }\n`);
+    const text = `${framed}${thin}\nband rim { around window  of thin }\n`;
+    await session.open(uri, text);
     const answer = await drawingOf(uri, 'members');
     expect(answer).toMatchObject({ view: 'members', stale: false });
     const rows = answer.table?.rows ?? [];
     expect(new Set(rows.map(({ cells: [, part] }) => part))).toEqual(new Set(['frame of tray', 'band rim']));
+    // every lamination of the round rim once, every member of the frame once
     expect(drawn(answer, 'strip')).toBe(rows.length);
+    for (const { mark } of rows) expect(answer.cards.find((card) => card.mark === mark)?.facts).toBeDefined();
+    const card = answer.cards.find(({ heading }) => heading === 'band rim');
+    expect(card?.facts.map(({ name }) => name)).toEqual(expect.arrayContaining(['Length', 'Width', 'Ends', 'Number']));
+    expect(text.slice(card?.words.start, card?.words.end)).toBe('rim');
     expect(rows.find(({ cells: [, part] }) => part === 'frame of tray')?.cells).toContain('mitred 45°');
   });
 

@@ -83,7 +83,7 @@ function* paintLayer(context: Context, picture: Picture, layer: PreparedLayer): 
         context.globalAlpha = 1;
         break;
       case 'board':
-        yield* paintWood(context, picture, kind, palette.paintOf(layer.layer), outlineWidth);
+        yield* paintWood(context, picture, kind, palette.paintOf(layer.layer), outlineWidth, false);
         break;
       default:
         yield* paintWood(context, picture, kind, palette.paintOf(layer.layer), widestPieceLine(picture));
@@ -106,13 +106,14 @@ function* paintWood(
   kind: PreparedKind,
   wood: Paint,
   lineWidth: number,
+  isMarked = true,
 ): Generator<void> {
   const lit = picture.isLit(kind);
   const { fill, line } = lit ? picture.palette.marked : wood;
   const across = kind.thickness * picture.camera.scale;
   const width = lit ? litWidth : lineWidth;
   const brush = { fill, line: across < edgesFrom ? null : line, width };
-  yield* paintKind(context, picture, kind, brush, across < linesFrom ? null : line);
+  yield* paintKind(context, picture, kind, brush, across < linesFrom ? null : line, isMarked);
 }
 
 function* paintKind(
@@ -121,9 +122,12 @@ function* paintKind(
   kind: PreparedKind,
   brush: Brush,
   linesColour: string | null = null,
+  isMarked = false,
 ): Generator<void> {
   const { camera, size, density } = picture;
-  const hasMark = kind.thickness * camera.scale >= markFrom && linesColour !== null && kind.kind.mark !== '';
+  const isWide = kind.thickness * camera.scale >= markFrom && linesColour !== null;
+  // a ring has nothing in its middle to write on
+  const hasMark = isMarked && isWide && kind.kind.mark !== '' && kind.kind.rings.length === 1;
   const alpha = context.globalAlpha;
   for (let index = 0; index < placeCount(kind); index++) {
     if (index % stepLength === stepLength - 1) yield;

@@ -1,11 +1,13 @@
 /** Members of frames, what fills their grooves, and the laminations of bands: each at its true size, with its ends. */
 import type { Design, LengthUnit } from '../../design/design-model.ts';
 import { cotangent } from '../../geometry/point.ts';
-import type { PlanBand, PlanBandRun } from '../../shop/object-sections.ts';
+import { measureBand } from '../../shop/bands/measure-band.ts';
+import type { PlanBand } from '../../shop/object-sections.ts';
 import type { PlanFrame } from '../../shop/work-sections.ts';
 import type { Drawing } from '../drawing.ts';
 import { paperAngle, paperLength, paperUnit } from '../sheet/paper-figures.ts';
-import { layOutTiles, type Tile } from './tiles.ts';
+import { endWords, type LaminationEdge, laminationEdge } from './lamination-edge.ts';
+import { layOutTiles, type Tile, type TileShape } from './tiles.ts';
 
 /** Everything that the view shows, one entry a mark. */
 export interface MemberKind {
@@ -22,6 +24,8 @@ export interface MemberKind {
   readonly make: number;
   /** Corners of the face, its axis along x from 0. */
   readonly outline: readonly number[];
+  /** The same seen on edge, where an end is cut at a slant through the thickness: the outer face above; else null. */
+  readonly onEdge: LaminationEdge | null;
   readonly range: { readonly start: number; readonly end: number };
 }
 
@@ -45,6 +49,9 @@ export function displayMembers(members: readonly MemberKind[], units: LengthUnit
       `Frames and bands: ${members.length} ${members.length === 1 ? 'kind' : 'kinds'}, ${total} to make`,
       'Each kind once, at its true length; the outer edge of a frame’s member lies below',
       'Angles are between the cut and the axis; bands have their over-length taken off',
+      ...(members.some(({ onEdge }) => onEdge !== null)
+        ? ['Mitres of bands are seen on edge, below the strip: the outer face lies above']
+        : []),
     ],
   };
 }
@@ -57,29 +64,35 @@ function frameKinds(frame: PlanFrame, design: Design): MemberKind[] {
       ...{ ...part, mark, length: lengthMm, cutLength: lengthMm, width: widthMm, make },
       ends: `${frame.corners} ${[...new Set(ends.map(paperAngle))].join(' and ')}`,
       outline: memberOutline(lengthMm, widthMm, ends),
+      onEdge: null,
     })),
     ...frame.groovePieces.map(({ mark, lengthMm, widthMm, make }) => ({
       ...{ ...part, mark, length: lengthMm, cutLength: lengthMm, width: widthMm, make },
       of: `groove of ${frame.panel}`,
       ends: 'square',
       outline: memberOutline(lengthMm, widthMm, [90, 90]),
+      onEdge: null,
     })),
   ];
 }
 
 function bandKinds(band: PlanBand, design: Design): MemberKind[] {
-  const range = design.bands.find(({ name }) => name === band.name)?.nameRange ?? { start: 0, end: 0 };
+  const given = design.bands.find(({ name }) => name === band.name);
+  const range = given?.nameRange ?? { start: 0, end: 0 };
+  const runs = given ? measureBand(given, design.woods).runs : [];
   return band.laminations.flatMap(({ pieces }) =>
-    pieces.map(({ mark, lengthMm, cutMm }) => ({
-      ...{ mark, of: `band ${band.name}`, stock: band.stock, wood: woodOf(design, band.stock), range },
-      ...{ length: lengthMm, cutLength: cutMm, width: band.widthMm, make: band.quantity },
-      ends: endsOf(band.runs.find(({ marks }) => marks.includes(mark))),
-      outline: memberOutline(lengthMm, band.widthMm, [90, 90]),
-    })),
+    pieces.map(({ mark, lengthMm, cutMm }) => {
+      const run = runs.find(({ pieces: own }) => own.some((piece) => piece.mark === mark));
+      return {
+        ...{ mark, of: `band ${band.name}`, stock: band.stock, wood: woodOf(design, band.stock), range },
+        ...{ length: lengthMm, cutLength: cutMm, width: band.widthMm, make: band.quantity },
+        ends: run ? endWords(run) : 'square',
+        outline: memberOutline(lengthMm, band.widthMm, [90, 90]),
+        onEdge: run ? laminationEdge(lengthMm, band.thicknessMm / band.laminations.length, run) : null,
+      };
+    }),
   );
 }
-
-const endsOf = (run: PlanBandRun | undefined): string => [...new Set(run?.ends ?? [])].join(' and ') || 'square';
 
 const woodOf = ({ strips }: Design, stock: string): string | null =>
   strips.find(({ name }) => name === stock)?.wood ?? null;
@@ -93,10 +106,12 @@ function memberOutline(length: number, width: number, [first, second]: readonly 
   return [0, -half, length, -half, length - width * cotangent(second), half, width * cotangent(first), half];
 }
 
+/** Between the view of the face and the one on edge under it. */
+const viewGap = 4;
+
 function memberTile(member: MemberKind, units: LengthUnit): Tile {
-  const { mark, of: whole, stock, wood, length, cutLength, width, ends, make, outline, range } = member;
+  const { mark, of: whole, stock, length, cutLength, width, ends, make } = member;
   const figure = paperLength(units);
-  const kind = { mark, label: `${mark}, ${whole}, ${make} to make`, rings: [outline], range };
   const line = [
     whole,
     `${figure(length)}${paperUnit(units)} long`,
@@ -105,6 +120,30 @@ function memberTile(member: MemberKind, units: LengthUnit): Tile {
     `ends ${ends}`,
     `${make} to make`,
   ].join(' · ');
-  const shapes: Tile['shapes'] = [{ layer: 'strip', wood, kind }];
-  return { width: length, height: width, shapes, heading: mark, lines: [line], texts: [] };
+  return { width: length, ...viewsOf(member), heading: mark, lines: [line], texts: [] };
+}
+
+/** The face, and under it the view on edge where there is one; together about the tile's axis. */
+function viewsOf({
+  mark,
+  of: whole,
+  wood,
+  width,
+  make,
+  outline,
+  onEdge,
+  range,
+}: MemberKind): Pick<Tile, 'height' | 'shapes'> {
+  const shape = (ring: readonly number[], words: string, y: number): TileShape => ({
+    layer: 'strip',
+    wood,
+    kind: { mark, label: `${mark}, ${whole}, ${make} to make${words}`, rings: [ring], range },
+    at: { x: 0, y },
+  });
+  if (onEdge === null) return { height: width, shapes: [shape(outline, '', 0)] };
+  const below = viewGap + onEdge.thickness;
+  return {
+    height: width + below,
+    shapes: [shape(outline, '', below / 2), shape(onEdge.outline, ', seen on edge', -(width + viewGap) / 2)],
+  };
 }

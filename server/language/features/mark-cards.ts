@@ -1,5 +1,6 @@
 /** What the preview tells of each mark: the same figures as the plan, in the units of the file. */
 import type { LengthUnit } from '../../design/design-model.ts';
+import type { MemberKind } from '../../drawing/displays/member-display.ts';
 import { numbersText } from '../../drawing/displays/mark-display.ts';
 import { rolesOf } from '../../drawing/shared-words.ts';
 import type { PieceEnd } from '../../lattice/laid-panel.ts';
@@ -21,6 +22,22 @@ export function markCards({ pieces, strips }: MarkedKinds, units: LengthUnit, wo
     ...strips.flatMap((strip) => stripCard(strip, units, wordsAt)),
   ];
 }
+
+/** One card a member of a frame or a lamination of a band. */
+export const memberCards = (members: readonly MemberKind[], units: LengthUnit, wordsAt: WordsFinder): MarkCard[] =>
+  members.map(({ mark, of: whole, length, cutLength, width, ends, stock, make, range }) => ({
+    mark,
+    heading: whole,
+    facts: [
+      fact('Length', lengthText(length, units)),
+      ...(cutLength > length ? [fact('Cut to', lengthText(cutLength, units))] : []),
+      fact('Width', lengthText(width, units)),
+      fact('Ends', ends),
+      fact('Stock', stock),
+      fact('Number', `${make} to make`),
+    ],
+    words: wordsAt(range),
+  }));
 
 function pieceCard(piece: MarkedPiece, units: LengthUnit, wordsAt: WordsFinder): MarkCard {
   const { mark, shape, groups, whole, trimmed } = piece;

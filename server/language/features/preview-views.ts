@@ -1,6 +1,6 @@
 /** The views of one design, and what each shows: a drawing, a table, a few lines of text. */
 import type { Analysis } from '../../analyse.ts';
-import { displayMembers, memberKinds } from '../../drawing/displays/member-display.ts';
+import { displayMembers, type MemberKind, memberKinds } from '../../drawing/displays/member-display.ts';
 import { displayPieces, displayStrips } from '../../drawing/displays/mark-display.ts';
 import { displaySticks } from '../../drawing/displays/stick-display.ts';
 import { displayWork } from '../../drawing/displays/work-display.ts';
@@ -21,6 +21,8 @@ export interface ViewContent {
   readonly sheet?: Drawing | null;
   readonly table: PreviewTable | null;
   readonly summary: readonly string[];
+  /** Members that the drawing shows, for their cards. */
+  readonly members?: readonly MemberKind[];
 }
 
 export interface DesignView extends PreviewView {
@@ -105,7 +107,10 @@ function memberView(analysis: Analysis): DesignView[] {
     view('members', 'Frames and bands', 'Parts', () => {
       const { frames, bands } = buildPlan(analysis, '');
       const members = memberKinds(frames, bands, design);
-      return drawn(displayMembers(members, design.units, titleOf(analysis)), membersTable(members, design.units));
+      return {
+        ...drawn(displayMembers(members, design.units, titleOf(analysis)), membersTable(members, design.units)),
+        members,
+      };
     }),
   ];
 }

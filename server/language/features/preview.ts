@@ -6,7 +6,7 @@ import type { StockCutting } from '../../shop/stock/plan-stock.ts';
 import type { AnalysedDocument } from '../open-documents.ts';
 import type { DrawingAnswer, PreviewProblem } from '../preview-messages.ts';
 import { earlierPlace } from './earlier-place.ts';
-import { markCards } from './mark-cards.ts';
+import { markCards, memberCards, type WordsFinder } from './mark-cards.ts';
 import { type DesignView, type ViewContent, viewsOf } from './preview-views.ts';
 
 /** What takes its time to be found in a design. */
@@ -36,18 +36,20 @@ export async function previewOf(
   const { uri, version, analysis } = document;
   search.begin(shownIn(document));
   const { source, view, views, content } = await shownView(document, wanted, search);
+  const { units } = source.design;
+  const wordsAt: WordsFinder = (range) => {
+    const { uri: file, range: place } = document.locate(range);
+    return { uri: file, ...place };
+  };
   const { drawing, table, summary } = content ?? { drawing: null, table: null, summary: [] };
   return {
     uri,
     version,
-    units: source.design.units,
+    units,
     views: views.map(({ id, label, group }) => ({ id, label, group })),
     view: view?.id ?? null,
     ...{ drawing, table, summary: search.isPacking(source) ? [...summary, packingWords] : summary },
-    cards: markCards(source.kinds, source.design.units, (range) => {
-      const { uri: file, range: place } = document.locate(range);
-      return { uri: file, ...place };
-    }),
+    cards: [...markCards(source.kinds, units, wordsAt), ...memberCards(content?.members ?? [], units, wordsAt)],
     stale: analysis.incomplete,
     problems: analysis.problems
       .filter(({ severity }) => severity === 'error' || severity === 'warning')
