@@ -54,7 +54,7 @@ function leftOver(
 ): string {
   const [way, rest] = over.across > over.up ? ['across', over.across] : ['up', over.up];
   return (
-    `${across} x ${up} cells do not come out in ${rounded(width, 2)} x ${rounded(height, 2)} both ways: across they take a side of ${length(sides.across)}, up ${length(sides.up)}. ` +
+    `${across} x ${up} cells do not come out in ${rounded(width, 2)} x ${length(height)} both ways: across they take a side of ${length(sides.across)}, up ${length(sides.up)}. ` +
     `With ${length(side)}, ${length(rest)} are left over ${way}. Give the frame ${length(rest / 2)} more on either side there, or take ${neighbourList(neighbours)}.`
   );
 }
@@ -70,15 +70,12 @@ function tooLarge({ across, up, side, members, neighbours }: PanelFit, { width, 
   const found = members
     ? `they would leave ${length(members.sides)} at the sides and ${length(members.rails)} at top and bottom for the frame`
     : `nothing is left between the strips`;
-  return `${across} x ${up} cells of ${length(side)} do not go into ${rounded(width, 2)} x ${rounded(height, 2)}: ${found}. Take fewer cells (${neighbourList(neighbours)}) or more room.`;
+  return `${across} x ${up} cells of ${length(side)} do not go into ${rounded(width, 2)} x ${length(height)}: ${found}. Take fewer cells (${neighbourList(neighbours)}) or more room.`;
 }
 
-/** "20 x 8 (sides of 45.1 across, 47.9 up)", the nearest to square first. */
+/** "20 x 8 (side 45.1 mm across, 47.9 mm up)", the nearest to square first. */
 export const neighbourList = (neighbours: readonly FitNeighbour[]): string =>
   neighbours
     .slice(0, neighboursNamed)
-    .map(
-      ({ across, up, sides }) =>
-        `${across} x ${up} (side ${rounded(sides.across, 2)} across, ${rounded(sides.up, 2)} up)`,
-    )
+    .map(({ across, up, sides }) => `${across} x ${up} (side ${length(sides.across)} across, ${length(sides.up)} up)`)
     .join(', ');

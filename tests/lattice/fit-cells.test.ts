@@ -78,7 +78,7 @@ describe('in a file', () => {
     expect(problem?.message).toContain('across they take a side of 43 mm, up 47.88 mm');
     // 380 − 341 = 39, half of it on either side; 21 x 9 takes 383/9
     expect(problem?.message).toContain('39 mm are left over up. Give the frame 19.5 mm more');
-    expect(problem?.message).toContain('21 x 9 (side 43 across, 42.56 up)');
+    expect(problem?.message).toContain('21 x 9 (side 43 mm across, 42.56 mm up)');
     expect(panels.length).toBe(1);
   });
 
