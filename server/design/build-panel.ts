@@ -2,6 +2,7 @@
 import type { FrameProperty } from '../../grammar/object-syntax.ts';
 import { problemAt } from '../../grammar/problem-catalogue.ts';
 import type { Name, PanelDeclaration, PanelShapeSyntax, ShapeProperty } from '../../grammar/syntax-tree.ts';
+import type { Point } from '../geometry/point.ts';
 import { buildFills } from './build-fills.ts';
 import type { FillParts } from './build-fills.ts';
 import { buildFit } from './build-fit.ts';
@@ -40,9 +41,9 @@ export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: 
   const edge = propertyOf(panel, 'edge')?.edge ?? 'framed';
   const fit = grid && shapeProperty?.shape.kind === 'fit' ? buildFit(shapeProperty.shape, grid, edge, context) : null;
   const shape = fit
-    ? cellsOf(fit, shapeProperty)
+    ? fittedShape(fit, shapeProperty)
     : shapeProperty && buildShape(shapeProperty.shape, grid, parts, context);
-  const phase = buildPhase(panel, context);
+  const phase = buildPhase(panel, fit?.inside?.node ?? null, context);
   const stub = propertyOf(panel, 'stub');
   const stubLength = stub ? readLength(stub.value, 'stub', 'notNegative', context) : 0;
   const tail = propertyOf(panel, 'tail');
@@ -83,8 +84,13 @@ export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: 
   };
 }
 
-const cellsOf = ({ across, up }: PanelFit, shape: ShapeProperty | undefined): PanelShape | null =>
-  shape ? { kind: 'cells', across, up, range: shape.shape.range } : null;
+function fittedShape({ across, up, inside }: PanelFit, property: ShapeProperty | undefined): PanelShape | null {
+  if (!property) return null;
+  const { range } = property.shape;
+  return inside
+    ? { kind: 'rectangle', width: inside.width, height: inside.height, range }
+    : { kind: 'cells', across, up, range };
+}
 
 /** A frame belongs to a framed panel, and says itself how far the strips run into it. */
 function checkFramed(panel: PanelDeclaration, frame: FrameProperty, context: DesignContext): void {
@@ -101,7 +107,8 @@ function checkFramed(panel: PanelDeclaration, frame: FrameProperty, context: Des
   }
 }
 
-function buildPhase(panel: PanelDeclaration, context: DesignContext): Phase | null {
+/** Where nothing is said, `fitted` is where a node must lie for the cells to come out; null for the usual place. */
+function buildPhase(panel: PanelDeclaration, fitted: Point | null, context: DesignContext): Phase | null {
   const centred = propertyOf(panel, 'centred');
   const nodeAt = propertyOf(panel, 'node at');
   if (centred && nodeAt) {
@@ -109,6 +116,7 @@ function buildPhase(panel: PanelDeclaration, context: DesignContext): Phase | nu
     const related = [{ range: centred.keyword, message: 'It stands here.' }];
     context.report(problemAt('repeatedProperty', nodeAt.keyword, message, related));
   }
+  if (fitted && !nodeAt && !centred) return { kind: 'nodeAt', at: fitted };
   if (!nodeAt || centred) return { kind: 'centred', on: centred?.on ?? 'node' };
   const at = readPoint(nodeAt.at, context);
   return at && { kind: 'nodeAt', at };

@@ -223,6 +223,8 @@ export interface PanelFit extends FitNeighbour {
   readonly leftOver: { readonly across: number; readonly up: number };
   /** By frame: widths of its members at the sides, and at top and bottom. */
   readonly members: { readonly sides: number; readonly rails: number } | null;
+  /** Of a grid whose columns lean: the rectangle inside the frame or over the sawn strips, and a node in it; null where cells fill the panel. */
+  readonly inside: { readonly width: number; readonly height: number; readonly node: Point } | null;
   /** One cell more or less each way, the nearest to coming out both ways first. */
   readonly neighbours: readonly FitNeighbour[];
 }

@@ -1,11 +1,13 @@
 /**
  * So many cells in a given size: the side with which they come out, or the widths that are left for a frame.
  *
- * Between the inner faces of its outer lines, a panel of m × n cells measures (m·dc − tc)/sin θ along its first family
- * and n·dr − tr across it: d are the spacings of the two families that bound the cells and t their faces, c for the
- * columns and r for the rows, θ the angle between them. A sawn panel is measured over its outer lines: + t.
+ * Between the inner faces of its outer lines, a panel of m × n cells measures m·dc − tc along its first family and
+ * n·dr − tr across it: d are the spacings of the two families that bound the cells and t their faces, c for the columns
+ * and r for the rows. A sawn panel is measured over its outer lines: + t. Where the columns lean by θ, the panel stays a
+ * rectangle: its upright edges run through nodes, m·dc/sin θ apart, and cut the cells there.
  */
-import { cross, direction } from '../geometry/point.ts';
+import { cross, direction, type Point } from '../geometry/point.ts';
+import { arithmeticTolerance, sameAngle } from '../geometry/tolerance.ts';
 import type { FitNeighbour, Grid, GridFamily, PanelFit } from './design-model.ts';
 
 /** Cells across and up, and the size they are to come out in: inside the frame, over a sawn panel's strips, or over the frame. */
@@ -17,36 +19,53 @@ export interface FitWish {
   readonly edge: 'sawn' | 'framed';
 }
 
-/** The two families that bound cells and their angle; null where none crosses the first, or one has single lines. */
+/** The two families that bound cells and their angle. */
 interface CellSides {
   readonly rows: GridFamily;
   readonly columns: GridFamily;
   readonly sine: number;
+  /** Whether the columns lean and upright edges cut them, so that the panel is a rectangle all the same. */
+  readonly isCut: boolean;
 }
 
+/** Null where no family crosses the first, or one has single lines. */
 function cellSides({ families }: Grid): CellSides | null {
   const [rows] = families;
   const sineTo = (family: GridFamily): number =>
     rows ? Math.abs(cross(direction(rows.direction), direction(family.direction))) : 0;
   const columns = families.find((family) => sineTo(family) > 0);
   if (!rows || !columns || rows.positions || columns.positions) return null;
-  return { rows, columns, sine: sineTo(columns) };
+  const sine = sineTo(columns);
+  return { rows, columns, sine, isCut: sine < 1 - arithmeticTolerance && sameAngle(rows.direction, 0) };
 }
 
 /** Size of so many cells of a grid, inside a frame or over a sawn panel. */
-function sizeOfCells({ rows, columns, sine }: CellSides, { across, up, edge }: FitWish, growth: number) {
+function sizeOfCells(cells: CellSides, { across, up, edge }: FitWish, growth: number) {
+  const { rows, columns, sine } = cells;
   const sign = edge === 'sawn' ? 1 : -1;
   return {
-    width: (across * columns.spacing * growth + sign * columns.stock.face) / sine,
+    width: (across * columns.spacing * growth) / sine + sign * sideFace(cells),
     height: up * rows.spacing * growth + sign * rows.stock.face,
   };
 }
 
+/** What the outer lines at the sides take off the width; nothing where the edges cut the cells. */
+const sideFace = ({ columns, sine, isCut }: CellSides): number => (isCut ? 0 : columns.stock.face / sine);
+
+/** The rectangle of a panel whose columns lean, and where a node lies in it: in its lower left corner, on the middle of an outer line. */
+function insideOf(cells: CellSides, wish: FitWish, growth: number): PanelFit['inside'] {
+  if (!cells.isCut) return null;
+  const { width, height } = sizeOfCells(cells, wish, growth);
+  const node: Point = { x: -width / 2, y: (-wish.up * cells.rows.spacing * growth) / 2 };
+  return { width, height, node };
+}
+
 /** Sides with which the cells come out across, and up. */
-function sidesFor(grid: Grid, { rows, columns, sine }: CellSides, wish: FitWish): PanelFit['sides'] {
+function sidesFor(grid: Grid, cells: CellSides, wish: FitWish): PanelFit['sides'] {
+  const { rows, columns, sine } = cells;
   const sign = wish.edge === 'sawn' ? 1 : -1;
   return {
-    across: ((wish.width * sine - sign * columns.stock.face) * grid.side) / (wish.across * columns.spacing),
+    across: ((wish.width - sign * sideFace(cells)) * sine * grid.side) / (wish.across * columns.spacing),
     up: ((wish.height - sign * rows.stock.face) * grid.side) / (wish.up * rows.spacing),
   };
 }
@@ -78,6 +97,7 @@ export function fitByPitch(grid: Grid, wish: FitWish): PanelFit | null {
     side,
     leftOver: { across: wish.width - size.width, up: wish.height - size.height },
     members: null,
+    inside: insideOf(cells, wish, side / grid.side),
     neighbours: neighboursOf(grid, cells, wish),
   };
 }
@@ -94,8 +114,12 @@ export function fitByFrame(grid: Grid, wish: FitWish): PanelFit | null {
     sides: { across: grid.side, up: grid.side },
     side: grid.side,
     leftOver: { across: 0, up: 0 },
-    // the sides stand at the columns' angle: their width is measured square to them
-    members: { sides: ((wish.width - size.width) / 2) * cells.sine, rails: (wish.height - size.height) / 2 },
+    // sides that lean are measured square to them
+    members: {
+      sides: ((wish.width - size.width) / 2) * (cells.isCut ? 1 : cells.sine),
+      rails: (wish.height - size.height) / 2,
+    },
+    inside: insideOf(cells, wish, 1),
     neighbours: neighboursOf(grid, cells, wish),
   };
 }

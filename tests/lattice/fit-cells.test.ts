@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { analyse } from '../../server/analyse.ts';
 import { fitByFrame, fitByPitch, resizedGrid } from '../../server/design/fit-cells.ts';
 import { boundsOf } from '../../server/geometry/polygons.ts';
-import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
 import { buildPlan } from '../../server/shop/build-plan.ts';
 import { cellsShape, gridOf, panelOf, stripStock } from '../design-builder.ts';
+import { laidOut } from '../laid-out.ts';
 
 const ash = stripStock('ash', 3);
 const root3 = Math.sqrt(3);
@@ -21,25 +21,45 @@ describe('a fit by pitch', () => {
     expect(sawn?.sides.across).toBeCloseTo(43, 9);
   });
 
-  it('of a three-way grid is (width + 2t/√3)/m across and (height + t)·2/(n√3) up', () => {
+  it('of a three-way grid is width/m across, from upright edge to edge through nodes, and (height + t)·2/(n√3) up', () => {
     const grid = gridOf('three_way', 40, ash);
     const fit = fitByPitch(grid, { across: 12, up: 5, width: 500, height: 200, edge: 'framed' });
-    expect(fit?.sides.across).toBeCloseTo((500 + 6 / root3) / 12, 9);
+    expect(fit?.sides.across).toBeCloseTo(500 / 12, 9);
     expect(fit?.sides.up).toBeCloseTo((203 * 2) / (5 * root3), 9);
     expect(fit?.side).toBe(Math.min(fit?.sides.across ?? 0, fit?.sides.up ?? 0));
     expect(fit?.leftOver.across).toBeCloseTo(0, 9);
     expect(fit?.leftOver.up).toBeCloseTo(200 - ((5 * root3) / 2) * (fit?.side ?? 0) + 3, 9);
   });
 
-  it.each(['square', 'three_way'] as const)('lays the %s panel out in the size that was asked for', (kind) => {
-    const grid = gridOf(kind, 40, ash);
+  it('lays the square panel out in the size that was asked for', () => {
+    const grid = gridOf('square', 40, ash);
     const fit = fitByPitch(grid, { across: 7, up: 4, width: 333, height: 222, edge: 'framed' });
     const panel = panelOf(resizedGrid(grid, fit?.side ?? 0), cellsShape(7, 4), { edge: 'framed' });
-    const { bottom, top } = boundsOf((layOutPanel(panel).panel?.region ?? []).flat());
+    const { left, right, bottom, top } = boundsOf(laidOut(panel).region.flat());
+    expect(right - left).toBeCloseTo(333 - (fit?.leftOver.across ?? 0), 6);
     expect(top - bottom).toBeCloseTo(222 - (fit?.leftOver.up ?? 0), 6);
-    // the lower edge of the region is as wide as asked, less what is left over
-    const low = (layOutPanel(panel).panel?.region[0] ?? []).filter(({ y }) => Math.abs(y - bottom) < 1e-6);
-    expect(Math.abs((low[0]?.x ?? 0) - (low[1]?.x ?? 0))).toBeCloseTo(333 - (fit?.leftOver.across ?? 0), 6);
+  });
+});
+
+describe('a three-way panel that is fitted', () => {
+  const fileOf = (edge: string): string =>
+    `strip ash { section face 3 depth 10 }\ngrid net { three_way  side 40  of ash }\npanel p { grid net  shape fit 9 x 6 cells in 360 x 200 by pitch  edge ${edge} }\n`;
+  /** Up: (200 ± 3)·2/(6√3) is less than 360/9, so that is the side, and some of the width is left over. */
+  it.each([
+    ['framed', 203],
+    ['sawn', 197],
+  ] as const)('is a rectangle, %s', (edge, rows) => {
+    const { panels } = analyse(fileOf(edge));
+    const [laid] = panels;
+    const side = (rows * 2) / (6 * root3);
+    expect(laid?.panel.grid.side).toBeCloseTo(side, 9);
+    const { left, right, bottom, top } = boundsOf(laid?.region.flat() ?? []);
+    expect([right - left, top - bottom]).toEqual([expect.closeTo(9 * side, 6), expect.closeTo(200, 6)]);
+    // Level strips: those between the six rows, and sawn the two outer ones too, which the size is measured over.
+    const level = (laid?.strips ?? []).filter(({ family }) => family === 1).flatMap(({ placements }) => placements);
+    expect(level).toHaveLength(edge === 'sawn' ? 7 : 5);
+    // Upright edges through nodes cut 2 triangles of each row at each side in half: 9 sides hold 18 − 1 whole ones and 2 halves.
+    expect(laid?.cells.map(({ met }) => met)).toEqual([6 * (17 + 2)]);
   });
 });
 
@@ -51,9 +71,9 @@ describe('a fit by frame', () => {
     expect(fit?.members?.rails).toBeCloseTo(31.5, 9);
   });
 
-  it('of a three-way grid measures its leaning sides square to them', () => {
+  it('of a three-way grid measures between upright sides', () => {
     const fit = fitByFrame(gridOf('three_way', 40, ash), { across: 5, up: 4, width: 240, height: 180, edge: 'framed' });
-    expect(fit?.members?.sides).toBeCloseTo(((240 - (200 - 6 / root3)) / 2) * (root3 / 2), 9);
+    expect(fit?.members?.sides).toBeCloseTo((240 - 200) / 2, 9);
     expect(fit?.members?.rails).toBeCloseTo((180 - (80 * root3 - 3)) / 2, 9);
   });
 });
