@@ -4,7 +4,7 @@ import type { FitShapeSyntax } from '../../grammar/syntax-tree.ts';
 import { fitTolerance, rounded } from '../geometry/tolerance.ts';
 import type { DesignContext } from './design-context.ts';
 import type { FitNeighbour, Grid, PanelFit } from './design-model.ts';
-import { fitByFrame, fitByPitch, type FitWish } from './fit-cells.ts';
+import { fitByFrame, fitByPitch, type FitWish, largestFit } from './fit-cells.ts';
 import { readCount, readLength } from './read-values.ts';
 
 const mostCells = 100_000;
@@ -36,7 +36,7 @@ export function buildFit(
   }
   const room = fit.members ? Math.min(fit.members.sides, fit.members.rails) : fit.side;
   if (room <= 0) {
-    report('fitTooLarge', tooLarge(fit, wish));
+    report('fitTooLarge', tooLarge(fit, wish, grid));
     return null;
   }
   if (isUneven(fit)) report('fitLeavesOver', fit.members ? unevenFrame(fit) : leftOver(fit, wish));
@@ -66,11 +66,22 @@ function unevenFrame({ members, neighbours }: PanelFit): string {
   );
 }
 
-function tooLarge({ across, up, side, members, neighbours }: PanelFit, { width, height }: FitWish): string {
-  const found = members
-    ? `they would leave ${length(members.sides)} at the sides and ${length(members.rails)} at top and bottom for the frame`
-    : `nothing is left between the strips`;
-  return `${across} x ${up} cells of ${length(side)} do not go into ${rounded(width, 2)} x ${length(height)}: ${found}. Take fewer cells (${neighbourList(neighbours)}) or more room.`;
+/** By frame the pitch stays, and so fewer cells are what helps; by pitch so many strips leave no room between them. */
+function tooLarge({ across, up, side, members, neighbours }: PanelFit, wish: FitWish, grid: Grid): string {
+  const size = `${rounded(wish.width, 2)} x ${length(wish.height)}`;
+  const most = members && largestFit(grid, wish);
+  if (!most)
+    return `${across} x ${up} cells do not go into ${size}: nothing is left between the strips. Take fewer cells (${neighbourList(neighbours)}) or more room.`;
+  const over = [
+    { way: 'across', by: -2 * members.sides },
+    { way: 'up', by: -2 * members.rails },
+  ].filter(({ by }) => by >= 0);
+  const words = over.map(({ way, by }) => `${length(by)} too long ${way}`).join(' and ');
+  const fewer =
+    Math.min(most.across, most.up) > 0
+      ? `at most ${Math.min(across, most.across)} x ${Math.min(up, most.up)} cells, a side below ${length(most.side)}`
+      : `a side below ${length(most.side)}`;
+  return `${across} x ${up} cells of ${length(side)} do not go into ${size}: they are ${words}, and a frame needs room besides. Take ${fewer}, or more room.`;
 }
 
 /** "20 x 8 (side 45.1 mm across, 47.9 mm up)", the nearest to square first. */

@@ -124,6 +124,19 @@ export function fitByFrame(grid: Grid, wish: FitWish): PanelFit | null {
   };
 }
 
+/** The most cells of the grid as it is that leave a frame any width, and the largest side with which as many as wished do. */
+export function largestFit(grid: Grid, wish: FitWish): { across: number; up: number; side: number } | null {
+  const cells = cellSides(grid);
+  if (!cells) return null;
+  const { rows, columns, sine } = cells;
+  const sides = sidesFor(grid, cells, wish);
+  return {
+    across: Math.ceil((wish.width * sine + columns.stock.face) / columns.spacing) - 1,
+    up: Math.ceil((wish.height + rows.stock.face) / rows.spacing) - 1,
+    side: Math.min(sides.across, sides.up),
+  };
+}
+
 /** A grid of another size: every spacing in the same ratio, strips as they are. */
 export function resizedGrid(grid: Grid, side: number): Grid {
   const growth = side / grid.side;

@@ -2,13 +2,12 @@
 import type { Motif, MotifPiece, StripStock, TipRule } from '../design/design-model.ts';
 import { problemAt } from '../../grammar/problem-catalogue.ts';
 import type { Problem } from '../../grammar/problem.ts';
-import { leftDistance } from '../geometry/lines.ts';
-import { distance, type Point, quarterTurn, scale, subtract, unit } from '../geometry/point.ts';
-import { clipToHalfPlane, type HalfPlane, leftOf, withoutIdlePoints } from '../geometry/polygons.ts';
+import { distance, type Point } from '../geometry/point.ts';
 import { areaTolerance, isZeroLength, placeTolerance, rounded } from '../geometry/tolerance.ts';
-import { cellShapeOf, cornerAngles, cornersFromLowest, isSquareCorner } from './cell-classes.ts';
+import { cellShapeOf, cornerAngles, isSquareCorner } from './cell-classes.ts';
 import { type CutPiece, cutPiece } from './cut-piece.ts';
 import { type Crossing, crossingsOf, lapsOf, mostInOneLap } from './motif-laps.ts';
+import { dividedParts } from './divided-parts.ts';
 import { type Fold, foldsOf } from './motif-hinges.ts';
 import { placeNode, withoutPlace } from './motif-nodes.ts';
 import { type Axis, type EndBevels, endsAtNode, type EndTrouble } from './piece-ends.ts';
@@ -96,7 +95,7 @@ function cutMembers(
     if (!first || !second) return [];
     const cut = cutPiece(axis, stock, first, second, ring, lapsOf(number, axes, crossings, stock.depth));
     if (!cut || isZeroLength(cut.shape.length)) {
-      problems.push(withoutLength(member, axes.length));
+      problems.push(withoutLength(member));
       return [];
     }
     if (cut.lost > areaTolerance && !isDivider) problems.push(losesWood(member, cut));
@@ -148,18 +147,23 @@ function fillParts(
   placed: readonly PlacedMember[],
   depth: number,
 ): FilledOpening[] {
-  if (motif.fills.length === 0) return [];
-  const dividers = placed.filter(({ isDivider }) => isDivider).map(({ axis }) => axis);
-  return partsOf(ring, dividers).flatMap((part) => {
-    const fill = motif.fills.find(({ parts }) => parts.kind === 'every' || parts.shape === cellShapeOf(part));
+  const dividers = placed.filter(({ isDivider }) => isDivider);
+  const { parts, unfinished } = dividedParts(
+    ring,
+    dividers.map(({ axis }) => axis),
+  );
+  const problems = unfinished.flatMap((number) => dividers[number]?.member ?? []).map(doesNotCross);
+  const filled = parts.flatMap((part) => {
+    const fill = motif.fills.find(({ parts: wanted }) => wanted.kind === 'every' || wanted.shape === cellShapeOf(part));
     return fill ? [fillOpening(part, fill.motif, stock, fill.tips, depth + 1)] : [];
   });
+  return [{ pieces: [], problems }, ...filled];
 }
 
 function axisOf(member: MotifPiece, ring: readonly Point[], stock: StripStock): Axis | null {
   const from = placeNode(member.from.place, ring);
   const to = placeNode(member.to.place, ring);
-  return from && to ? { from, to, face: stock.face } : null;
+  return from && to && distance(from, to) > placeTolerance ? { from, to, face: stock.face } : null;
 }
 
 /** Whether a tip rule speaks of a piece whose far end lies at `far`. */
@@ -171,27 +175,6 @@ function tipSpeaksOf({ corners }: TipRule, far: Point, ring: readonly Point[]): 
   const angle = cornerAngles(ring)[corner] ?? 0;
   if (corners.kind === 'square') return isSquareCorner(angle);
   return !isSquareCorner(angle) && (corners.kind === 'sharp' ? angle < 90 : angle > 90);
-}
-
-/** The parts left between dividers, each with corner 1 lowest, then leftmost. */
-export function partsOf(ring: readonly Point[], dividers: readonly Axis[]): Point[][] {
-  const divided = dividers.reduce<Point[][]>(
-    (parts, divider) => parts.flatMap((part) => splitBy(part, divider)),
-    [[...ring]],
-  );
-  return divided.length > 1 || dividers.length > 0 ? divided.map(cornersFromLowest) : divided;
-}
-
-/** Both sides of a part that a divider crosses, its own thickness taken out; the part itself when it lies aside. */
-function splitBy(part: readonly Point[], { from, to, face }: Axis): Point[][] {
-  const along = unit(subtract(to, from));
-  const sides = part.map((point) => leftDistance(point, from, along));
-  const crosses = Math.max(...sides) > face / 2 && Math.min(...sides) < -face / 2;
-  if (!crosses) return [[...part]];
-  const aside = scale(quarterTurn(along), face / 2);
-  const left: HalfPlane = leftOf({ x: from.x + aside.x, y: from.y + aside.y }, along);
-  const right: HalfPlane = leftOf(subtract(from, aside), scale(along, -1));
-  return [left, right].map((side) => withoutIdlePoints(clipToHalfPlane(part, side))).filter((each) => each.length >= 3);
 }
 
 /** Two pieces are lapped by half, three as a three-way lap; more at one place leave no wood. */
@@ -214,6 +197,13 @@ function unplaceable(member: MotifPiece, motif: Motif, ring: readonly Point[]): 
   return problemAt('motifDoesNotFitCell', member.range, message);
 }
 
+const doesNotCross = ({ role, range }: MotifPiece): Problem =>
+  problemAt(
+    'dividerDoesNotCross',
+    range,
+    `${role} ends inside the opening and parts nothing; let it end at an edge, a corner or another divider, or make it a \`piece\`.`,
+  );
+
 const tooDeep = (motif: Motif): Problem =>
   problemAt(
     'tooManyLevels',
@@ -221,11 +211,11 @@ const tooDeep = (motif: Motif): Problem =>
     `Motif ${motif.name} fills its parts more than ${deepestFill} levels deep; take a level out.`,
   );
 
-const withoutLength = (member: MotifPiece, count: number): Problem =>
+const withoutLength = ({ role, range }: MotifPiece): Problem =>
   problemAt(
     'pieceWithoutLength',
-    member.range,
-    `${member.role} comes out with no length between the pieces around its ends (${count} in this motif); move one of its nodes or make the cell larger.`,
+    range,
+    `${role} comes out with no length: the pieces at its ends and the edge of its opening leave nothing of it; move one of its nodes or make the cell larger.`,
   );
 
 const losesWood = (member: MotifPiece, cut: CutPiece): Problem =>
@@ -234,6 +224,12 @@ const losesWood = (member: MotifPiece, cut: CutPiece): Problem =>
     member.range,
     `${member.role} reaches over the edge of its opening and loses ${rounded(cut.lost, 1)} mm² there; end it at a node on the edge.`,
   );
+
+/** A tip leaves the rest of its gaps to the pieces beside it, which may be more than they can have. */
+const tipAdvice = ({ declared, low, high }: Extract<EndTrouble, { kind: 'tip' }>, { role }: MotifPiece): string =>
+  low < high
+    ? `A tip of ${rounded(declared, 1)}° does not fit ${role} here; choose one above ${rounded(low, 1)}° and below ${rounded(high, 1)}°.`
+    : `A tip of ${rounded(declared, 1)}° does not fit ${role} here, nor does any other: a piece beside it would have bevels of more than 180°. Take the tip out, place another piece in the gap, or move the node.`;
 
 function endProblem(trouble: EndTrouble, member: MotifPiece, rule: TipRule | null): Problem {
   switch (trouble.kind) {
@@ -250,10 +246,6 @@ function endProblem(trouble: EndTrouble, member: MotifPiece, rule: TipRule | nul
         `The two bevels of ${member.role} add up to ${rounded(trouble.sum, 1)}°, more than the 180° a piece has; place another piece beside it or move its node.`,
       );
     case 'tip':
-      return problemAt(
-        'tipOutOfRange',
-        rule?.range ?? member.range,
-        `A tip of ${rounded(trouble.declared, 1)}° does not fit ${member.role} here; choose one above ${rounded(trouble.low, 1)}° and below ${rounded(trouble.high, 1)}°.`,
-      );
+      return problemAt('tipOutOfRange', rule?.range ?? member.range, tipAdvice(trouble, member));
   }
 }

@@ -5,7 +5,7 @@ import type { Grid } from '../../server/design/design-model.ts';
 import { distance, type Point } from '../../server/geometry/point.ts';
 import { distanceToSegment } from '../../server/geometry/region.ts';
 import { cellClasses } from '../../server/lattice/cell-classes.ts';
-import { partsOf } from '../../server/lattice/fill-opening.ts';
+import { dividedParts } from '../../server/lattice/divided-parts.ts';
 import { lineFamilies } from '../../server/lattice/grid-lines.ts';
 import { periodOf } from '../../server/lattice/grid-period.ts';
 import { placeNode } from '../../server/lattice/motif-nodes.ts';
@@ -139,7 +139,7 @@ describe('openings', () => {
     const [one] = openingOf(square);
     const three = openingOf(square)[2];
     if (!one || !three) throw new Error('the opening has no corners');
-    const halves = partsOf(openingOf(square), [{ from: one, to: three, face: 3 }]);
+    const { parts: halves } = dividedParts(openingOf(square), [{ from: one, to: three, face: 3 }]);
     expect(halves).toHaveLength(2);
     for (const half of halves) {
       const [leg, otherLeg] = sidesOf(half).sort((a, b) => a - b);
