@@ -18,6 +18,7 @@ import type {
 } from './design-change.ts';
 import { factCells } from './object-words.ts';
 import type { ReusePlan } from './reuse-plan.ts';
+import { wholeChange, wholeSentence } from './whole-change.ts';
 
 export interface ReportColumn {
   readonly title: string;
@@ -55,20 +56,21 @@ export interface ChangeReport {
 /** The report of a change; `reuse` adds what is had from pieces already cut. Tables without rows are left out. */
 export function changeReport(change: DesignChange, reuse: ReusePlan | null = null): ChangeReport {
   const { old, new: now } = change;
+  const whole = wholeChange(change);
+  const figures = [objectTable(change.objects), settingTable(change.settings), sectionTable(change)];
   const tables = [
-    panelTable(change.panels),
+    ...(whole === null ? [panelTable(change.panels)] : []),
     kindTable('Infill pieces', 'piece', change.pieces.changes),
     kindTable('Strips', 'strip', change.strips.changes),
     stockTable(change.stock),
-    objectTable(change.objects),
-    settingTable(change.settings),
-    sectionTable(change),
+    ...(whole === null ? figures : []),
     ...(reuse ? reuseTables(reuse) : []),
   ];
+  const left = whole === null ? [] : [wholeSentence(whole, change)];
   return {
     title: now.title ?? old.title ?? 'Change of a design',
     versions: `${named(old)} ${arrow} ${named(now)}`,
-    summary: [...changeSummary(change), ...(reuse ? [reuseSentence(reuse)] : [])],
+    summary: [...left, ...changeSummary(change), ...(reuse ? [reuseSentence(reuse)] : [])],
     notes: [...missing('old', old), ...missing('new', now), ...(reuse && reuse.steps.length > 0 ? [reuse.note] : [])],
     tables: tables.filter(({ rows }) => rows.length > 0),
   };

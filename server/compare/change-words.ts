@@ -1,5 +1,6 @@
 /** Words of a change, as every writer says them. */
 import { arrow, length, signed } from './change-text.ts';
+import { counted } from '../shop/task-words.ts';
 import { isPlaceInList } from './compare-figures.ts';
 import type { DesignChange, FieldChange, KindAspect, KindChange, Plain } from './design-change.ts';
 import { objectSentence, wholeSentences } from './object-words.ts';
@@ -83,8 +84,6 @@ export function figureWords(value: Plain): string {
     })
     .join(', ');
 }
-
-const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
 /** The change in a few sentences: what a maker asks first. */
 export function changeSummary(change: DesignChange): string[] {
@@ -172,5 +171,7 @@ const namedInSentence = 6;
 
 function listed(parts: readonly string[]): string {
   const rest = parts.length - namedInSentence;
-  return rest > 0 ? `${parts.slice(0, namedInSentence).join(', ')} and ${rest} kinds more` : parts.join(', ');
+  return rest > 0
+    ? `${parts.slice(0, namedInSentence).join(', ')} and ${counted(rest, 'kind')} more`
+    : parts.join(', ');
 }

@@ -142,4 +142,18 @@ describe('bad input', () => {
     expect(change.pieces.changes.every(({ change: what }) => what === 'new')).toBe(true);
     expect(changeOfTexts('', '').same).toBe(true);
   });
+
+  test('where everything is new, or gone, a report says so once, and lists no settings and no figures', () => {
+    const begun = changeOfTexts('', trayText());
+    expect(begun.settings.length).toBeGreaterThan(5);
+    const { summary, tables } = changeReport(begun);
+    expect(summary[0]).toBe(
+      `Everything is new: its ${begun.settings.length} settings and further figures are in the plan of the new version.`,
+    );
+    expect(tables.map(({ title }) => title)).toEqual(['Infill pieces', 'Strips']);
+    const givenUp = changeReport(changeOfTexts(trayText(), ''));
+    expect(givenUp.summary[0]).toMatch(/^Everything is gone: .* in the plan of the old version\.$/);
+    expect(changeReport(changeOf({}, { radius: '80mm' })).summary[0]).not.toMatch(/^Everything/);
+    expect(changeReport(changeOf({}, { side: '30mm' })).tables.map(({ title }) => title)).toContain('Settings');
+  });
 });

@@ -24,14 +24,14 @@ export function displayWork(work: Work, parts: WorkParts, title: string): Drawin
     summary: [
       `Work ${work.name}, ${copiesText(work.copies)}`,
       `${placed.length} ${placed.length === 1 ? 'part' : 'parts'} placed, seen from the front`,
-      ...(placed.length > 1 ? [`From the wall: ${counted(fromTheWall).join(', ')}`] : []),
+      ...(placed.length > 1 ? [`From the wall: ${eachOnce(fromTheWall).join(', ')}`] : []),
       ...(missing.length > 0 ? [`Not drawn, because of errors: ${missing.join(', ')}`] : []),
     ],
   };
 }
 
 /** "back", "3 × stem": each part once. */
-function counted(placements: readonly Placement[]): string[] {
+function eachOnce(placements: readonly Placement[]): string[] {
   const names = placements.map(({ part }) => partName(part));
   return [...new Set(names)].map((name) => {
     const count = names.filter((each) => each === name).length;

@@ -2,6 +2,7 @@
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
 import { drawPanel } from '../draw-panel.ts';
 import type { Drawing } from '../drawing.ts';
+import { copiesText } from '../shared-words.ts';
 import { textAt } from '../sheet/sheet-lines.ts';
 import type { Facts, Look, PageItem, PathStep, TextItem } from '../page/page-model.ts';
 import { ringSteps } from '../page/path-steps.ts';
@@ -61,9 +62,8 @@ function picture(
 
 function captionLines(drawing: Drawing, { panel }: LaidPanel): string[] {
   const common = commonestMark(drawing);
-  const copies = panel.copies === 1 ? '1 copy' : `${panel.copies} copies`;
   return [
-    `${panel.name}, seen from the front, ${copies}; not to scale. Dashed pieces are cut by the outline.`,
+    `${panel.name}, seen from the front, ${copiesText(panel.copies)}; not to scale. Dashed pieces are cut by the outline.`,
     ...(common === null ? [] : [`Infill pieces without a mark are ${common}.`]),
   ];
 }

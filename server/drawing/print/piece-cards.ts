@@ -9,6 +9,7 @@ import { brokenAxis } from '../sheet/broken-axis.ts';
 import { textWidth } from '../page/typeface.ts';
 import { figureSize, heightDimension } from '../sheet/dimensions.ts';
 import { paperAngle, paperUnit } from '../sheet/paper-figures.ts';
+import { rolesOf } from '../shared-words.ts';
 import { area, textAt } from '../sheet/sheet-lines.ts';
 import { stockText } from '../sheet-facts.ts';
 import { type Block, blockOf, indented, paragraph, space, stacked } from './blocks.ts';
@@ -26,11 +27,10 @@ const captionHeight = 4;
 const besideFace = 30;
 
 export function pieceCard(piece: MarkedPiece, context: PrintContext): Block {
-  const { shape, groups } = piece;
+  const { shape } = piece;
   const { figure, drawn, typefaces, width } = context;
   const { units } = drawn.design;
-  const roles = [...new Set(groups.map(({ group }) => `${group.role} of ${group.motif}`))].join(', ');
-  const what = `${roles}\n${stockText(shape.stock, units)}\n${piece.whole} whole, ${piece.trimmed} trimmed`;
+  const what = `${rolesOf(piece).join(', ')}\n${stockText(shape.stock, units)}\n${piece.whole} whole, ${piece.trimmed} trimmed`;
   const text = { size: letterSizes.figure };
   const unit = paperUnit(units);
   const enlarged = enlargedView(shape, context);

@@ -3,7 +3,8 @@ import type { Analysis } from '../../analyse.ts';
 import type { Grid } from '../../design/design-model.ts';
 import { heading, type HoverLines } from './hover-text.ts';
 import { lengthText, plain } from '../../design/length-text.ts';
-import { angleText, counted, perTenthText } from './quantities.ts';
+import { counted } from '../../shop/task-words.ts';
+import { angleText, perTenthText } from './quantities.ts';
 import { tallyStrips } from './tally.ts';
 
 export function gridHover(analysis: Analysis, grid: Grid): HoverLines {

@@ -5,7 +5,8 @@ import type { PieceShape } from '../../lattice/laid-panel.ts';
 import type { MarkedPiece } from '../../shop/marked-kinds.ts';
 import { heading, type HoverLines } from './hover-text.ts';
 import { lengthText } from '../../design/length-text.ts';
-import { angleText, counted, perTenthText } from './quantities.ts';
+import { counted } from '../../shop/task-words.ts';
+import { angleText, perTenthText } from './quantities.ts';
 import { sum, tallyPieces } from './tally.ts';
 
 export function motifHover(analysis: Analysis, motif: Motif): HoverLines {

@@ -6,7 +6,8 @@ import { partName } from '../../shop/work/plan-work.ts';
 import { moneyText } from './hover-materials.ts';
 import { heading, type HoverLines } from './hover-text.ts';
 import { lengthText, plain } from '../../design/length-text.ts';
-import { counted, shareText } from './quantities.ts';
+import { counted } from '../../shop/task-words.ts';
+import { shareText } from './quantities.ts';
 
 export function blankHover({ design: { units }, blanks }: Analysis, blank: Blank): HoverLines {
   const takes = blank.takes.map(({ panel, count }) => `${count} of \`${panel.name}\``);

@@ -5,7 +5,8 @@ import { flattenContour } from '../../geometry/flatten-path.ts';
 import { contourArea, contourLength } from '../../geometry/measure-path.ts';
 import { heading, type HoverLines } from './hover-text.ts';
 import { lengthText } from '../../design/length-text.ts';
-import { areaText, counted } from './quantities.ts';
+import { counted } from '../../shop/task-words.ts';
+import { areaText } from './quantities.ts';
 import { sum } from './tally.ts';
 
 export function outlineHover({ design }: Analysis, outline: Outline): HoverLines {

@@ -5,7 +5,8 @@ import type { LengthUnit, Panel } from '../../design/design-model.ts';
 import type { CellCount, LaidPanel } from '../../lattice/laid-panel.ts';
 import { heading, type HoverLines } from './hover-text.ts';
 import { lengthText } from '../../design/length-text.ts';
-import { areaText, counted } from './quantities.ts';
+import { counted } from '../../shop/task-words.ts';
+import { areaText } from './quantities.ts';
 import { panelTally } from './tally.ts';
 
 export function panelHover({ design, panels }: Analysis, panel: Panel): HoverLines {

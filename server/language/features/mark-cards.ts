@@ -8,7 +8,8 @@ import type { MarkedKinds, MarkedPiece, MarkedStrip } from '../../shop/marked-ki
 import type { SourceRange } from '../../../grammar/source-range.ts';
 import type { MarkCard } from '../preview-messages.ts';
 import { lengthText } from '../../design/length-text.ts';
-import { angleText, counted } from './quantities.ts';
+import { counted } from '../../shop/task-words.ts';
+import { angleText } from './quantities.ts';
 
 type Fact = MarkCard['facts'][number];
 

@@ -16,9 +16,6 @@ export function runText(millimetres: number, units: LengthUnit): string {
   return isImperial(units) ? `${plain(millimetres / millimetresIn.ft, 1)} ft` : `${plain(millimetres / 1000, 2)} m`;
 }
 
-/** "1 strip", "27 strips". */
-export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
-
 /** A fraction as a percentage, such as "4.9 %". */
 export const shareText = (share: number): string => `${plain(share * 100, 1)} %`;
 
