@@ -4,6 +4,12 @@ import { importBorders } from './import-borders.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
+const namedByALetter = [
+  'FunctionDeclaration[id.name=/^.$/]',
+  'VariableDeclarator[id.name=/^.$/][init.type=/Function/]',
+  'Property[key.name=/^.$/][value.type=/Function/]',
+].map((selector) => ({ selector, message: 'Name the function by what it does.' }));
+
 export default tseslint.config(
   { ignores: ['dist/', 'node_modules/', '**/node_modules/', '.vscode-test/', 'halflap-out/', 'tests/host/'] },
   {
@@ -16,6 +22,14 @@ export default tseslint.config(
       '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true, allowBoolean: true }],
       '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
       'max-lines': ['error', { max: 400 }],
+    },
+  },
+  {
+    // What is measured and sawn by must be read at one look: no function longer than a screen, none named by a letter.
+    files: ['server/geometry/**/*.ts', 'server/lattice/**/*.ts'],
+    rules: {
+      'max-lines-per-function': ['error', { max: 50, skipComments: true, skipBlankLines: true }],
+      'no-restricted-syntax': ['error', ...namedByALetter],
     },
   },
   { files: ['**/*.mjs', '**/*.cjs'], extends: [tseslint.configs.base] },

@@ -36,12 +36,7 @@ export function layOutPanel(panel: Panel, quantity = panel.copies, ruled = panel
   const drawn = panelRegion(panel);
   const { region, areaMm2, perimeterMm, families } = panel.grid.measured ? measuredRegion(panel) : drawn;
   const ruledRegion = ruled === panel ? region : measuredRegion(ruled).region;
-  if (!crossingPair(families))
-    return refused(
-      'gridFinerThanStrips',
-      panel,
-      `Grid ${panel.grid.name} has no two families that cross; give it two directions.`,
-    );
+  if (!crossingPair(families)) return refused('gridFinerThanStrips', panel, runsOneWay(panel));
   if (areaMm2 <= areaTolerance)
     return refused('emptyPanel', panel, `Panel ${panel.name} has no room inside its frame; make its shape larger.`);
   const period = periodOf(families);
@@ -90,6 +85,9 @@ function refused(name: 'gridFinerThanStrips' | 'emptyPanel' | 'tooManyPieces', p
   const range = name === 'gridFinerThanStrips' ? panel.grid.sideRange : panel.nameRange;
   return { panel: null, problems: [problemAt(name, range, message)] };
 }
+
+const runsOneWay = ({ grid }: Panel): string =>
+  `Grid ${grid.name} has no two families that cross; give it two directions.`;
 
 function tooFine({ grid }: Panel): string {
   const face = Math.max(...grid.families.map(({ stock }) => stock.face));

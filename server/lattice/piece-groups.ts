@@ -93,7 +93,9 @@ interface FilledShare {
 
 const nothing: FilledShare = { groups: [], hinges: [], needed: 0, filledCells: () => [], slivers: [], problems: [] };
 
-function fillShare({ panel, period }: PanelCells, { share, numbers, change, cell }: ClassShare): FilledShare {
+function fillShare(cells: PanelCells, classShare: ClassShare): FilledShare {
+  const { panel } = cells;
+  const { share, change, cell } = classShare;
   const { fill, inside, boundary } = share;
   const count = countMembers(inside);
   if (count + boundary.length === 0) return nothing;
@@ -103,14 +105,36 @@ function fillShare({ panel, period }: PanelCells, { share, numbers, change, cell
   const isCut = (each: BoundaryCell): boolean => isCutCell(cell, each);
   const keepsMotif = panel.edge === 'sawn' || panel.cutCells === 'trim';
   const clipped = keepsMotif ? boundary : boundary.filter((each) => !isCut(each));
+  const changes = pieceChanges(pieces, change, fill);
+  const placed = pieces.map((piece, index): ChangingPiece => ({ ...place(piece), perTenth: changes[index] ?? null }));
+  const { groups, neededAt, madeAt, slivers } = placePieces(cells, classShare, placed, clipped);
+  const own =
+    keepsMotif || panel.cutCells === 'open' ? [] : boundary.filter(isCut).flatMap((each) => ownFill(cell, each, fill));
+  for (const { move } of own) neededAt.add(move);
+  return {
+    groups: [...groups, ...own.map(({ group }) => group)],
+    hinges: hingeGroups(placed, count, madeAt),
+    needed: pieces.length > 0 ? count + neededAt.size : 0,
+    filledCells: () => (pieces.length > 0 ? laidCells(cells, classShare, neededAt) : []),
+    slivers,
+    problems: [...problems, ...own.flatMap((each) => each.problems)],
+  };
+}
+
+/** The pieces of a motif in every cell of a class's share, and in which of the boundary cells each is made. */
+function placePieces(
+  { panel, period }: PanelCells,
+  { share: { fill, inside }, numbers }: ClassShare,
+  placed: readonly ChangingPiece[],
+  clipped: readonly BoundaryCell[],
+) {
+  const count = countMembers(inside);
   const insideMoves = function* (): Generator<Point> {
     for (const member of membersOf(inside)) yield memberPlace(origin, period, member);
   };
   const neededAt = new Set<Point>();
   const madeAt = new Map<FilledPiece, Set<Point>>();
   const slivers: Sliver[] = [];
-  const changes = pieceChanges(pieces, change, fill);
-  const placed = pieces.map((piece, index): ChangingPiece => ({ ...place(piece), perTenth: changes[index] ?? null }));
   const groups = placed.flatMap((piece) =>
     groupsOfPiece(
       panel,
@@ -127,10 +151,15 @@ function fillShare({ panel, period }: PanelCells, { share, numbers, change, cell
       },
     ),
   );
-  const own =
-    keepsMotif || panel.cutCells === 'open' ? [] : boundary.filter(isCut).flatMap((each) => ownFill(cell, each, fill));
-  for (const { move } of own) neededAt.add(move);
-  const needed = pieces.length > 0 ? count + neededAt.size : 0;
+  return { groups, neededAt, madeAt, slivers };
+}
+
+/** Every cell of a class's share in which a piece is made. */
+function* laidCells(
+  { period }: PanelCells,
+  { share: { fill, inside, boundary }, numbers, cell }: ClassShare,
+  neededAt: ReadonlySet<Point>,
+): Generator<LaidCell> {
   const cellAt = (member: LatticeMember, isInside: boolean): LaidCell => ({
     row: numbers.rowOf(member.row),
     column: numbers.columnOf(member),
@@ -142,19 +171,8 @@ function fillShare({ panel, period }: PanelCells, { share, numbers, change, cell
     opening: cell.opening.map((corner) => add(corner, memberPlace(origin, period, member))),
     inside: isInside,
   });
-  const filledCells = function* (): Generator<LaidCell> {
-    if (pieces.length === 0) return;
-    for (const member of membersOf(inside)) yield cellAt(member, true);
-    for (const each of boundary) if (neededAt.has(each.move)) yield cellAt(each.member, !isCut(each));
-  };
-  return {
-    groups: [...groups, ...own.map(({ group }) => group)],
-    hinges: hingeGroups(placed, count, madeAt),
-    needed,
-    filledCells,
-    slivers,
-    problems: [...problems, ...own.flatMap((each) => each.problems)],
-  };
+  for (const member of membersOf(inside)) yield cellAt(member, true);
+  for (const each of boundary) if (neededAt.has(each.move)) yield cellAt(each.member, !isCutCell(cell, each));
 }
 
 interface OwnPiece {
