@@ -16,12 +16,17 @@ export const millimetreText = (millimetres: number, decimals = 1): string => `${
 /** Inches to the nearest sixty-fourth in lowest terms, such as "3 1/2 in", and by how much the length is over or under it. */
 export function inchText(millimetres: number): string {
   const inches = millimetres / millimetresIn.in;
-  const parts = Math.round(Math.abs(inches) * partsAnInch);
-  const sign = inches < 0 && parts > 0 ? '-' : '';
-  const error = Math.abs(inches) - parts / partsAnInch;
+  const error = Math.abs(inches) - Math.round(Math.abs(inches) * partsAnInch) / partsAnInch;
   const thousandths = plain(Math.abs(error), 3);
   const remark = thousandths === '0' ? '' : ` (${thousandths} in ${error > 0 ? 'over' : 'under'})`;
-  return `${sign}${mixedNumber(parts)} in${remark}`;
+  return `${inchFraction(millimetres)}${remark}`;
+}
+
+/** The nearest sixty-fourth in lowest terms, without what it leaves out. */
+export function inchFraction(millimetres: number): string {
+  const inches = millimetres / millimetresIn.in;
+  const parts = Math.round(Math.abs(inches) * partsAnInch);
+  return `${inches < 0 && parts > 0 ? '-' : ''}${mixedNumber(parts)} in`;
 }
 
 /** So many sixty-fourths as a whole number and a fraction in lowest terms. */

@@ -9,10 +9,10 @@ import type { MarkedKinds } from './marked-kinds.ts';
 import { notchingBench } from './plan-settings.ts';
 import { planLength } from './plan-rounding.ts';
 import { sidesToMeasure } from './sides-to-measure.ts';
-import { counted } from './task-words.ts';
+import { counted, type LengthWords, lengthWords } from './task-words.ts';
 import type { PlanSetting } from './shop-plan.ts';
 import { piecesToCut, sparesOfKit } from './spares.ts';
-import { halfDegrees, keyMillimetres, millimetres } from './text/figures-text.ts';
+import { halfDegrees } from './text/figures-text.ts';
 import type { PlanKit } from './work-sections.ts';
 
 /** How sure it shall be that nobody is short. Common practice. */
@@ -44,12 +44,13 @@ export function planKit(
   const laid = panels.find(({ panel }) => panel.name === kit.panel.name);
   const marks = marksOf(kit, kinds, notchingBench(design.benches)?.trim ?? 0);
   const jigs = jigsFor(kit, marks, settings);
+  const words = lengthWords(design.units);
   const bag = marks.map((each) => ({
     mark: each.mark,
     n: each.n,
     spare: kit.sparesPerBag,
     lengthMm: planLength(each.lengthMm),
-    label: labelOf(each, kit),
+    label: labelOf(each, kit, words),
   }));
   return {
     name: kit.name,
@@ -69,7 +70,7 @@ export function planKit(
     confidencePct: 100 * confidence,
     breakagePct: planLength(100 * kit.breakage),
     jigs: { sets: Math.ceil(kit.students / kit.studentsPerJig), studentsPerSet: kit.studentsPerJig, jigs },
-    card: cardOf(kit, laid, bag, jigs),
+    card: cardOf(kit, laid, { bag, jigs }, words),
     problems: problemsOf(kit, laid, others),
   };
 }
@@ -115,11 +116,11 @@ function stateOf({ done }: Kit, kind: KitMark['kind']): string {
 
 const noKeys: Keys = { pieces: 0, longer: 0 };
 
-function labelOf({ mark, kind, role, n, lengthMm, keys }: KitMark, kit: Kit): string {
+function labelOf({ mark, kind, role, n, lengthMm, keys }: KitMark, kit: Kit, words: LengthWords): string {
   const spare = kit.sparesPerBag > 0 ? ` + ${kit.sparesPerBag} spare` : '';
   const longer =
-    keys.pieces > 0 && keys.longer > 0 ? `, ${keys.pieces} keys among them ${keys.longer.toFixed(2)} longer` : '';
-  return `${mark}: ${n}${spare} × ${role}, ${lengthMm.toFixed(1)} mm${longer}, ${stateOf(kit, kind)}`;
+    keys.pieces > 0 && keys.longer > 0 ? `, ${keys.pieces} keys among them ${words.fine(keys.longer)} longer` : '';
+  return `${mark}: ${n}${spare} × ${role}, ${words.length(lengthMm)}${words.unit}${longer}, ${stateOf(kit, kind)}`;
 }
 
 /** One set of jigs: what pares the ends that are not pared in the bag. */
@@ -136,18 +137,23 @@ function jigsFor({ done }: Kit, marks: readonly KitMark[], settings: readonly Pl
     });
 }
 
-function cardOf(kit: Kit, laid: LaidPanel | undefined, bag: PlanKit['bag'], jigs: PlanKit['jigs']['jigs']): string[] {
+function cardOf(
+  kit: Kit,
+  laid: LaidPanel | undefined,
+  { bag, jigs }: { readonly bag: PlanKit['bag']; readonly jigs: PlanKit['jigs']['jigs'] },
+  words: LengthWords,
+): string[] {
   const pieces = sum(bag.map(({ n }) => n));
   const sides = laid ? sidesToMeasure(laid) : 0;
   const length =
     laid && sides > 0
-      ? ` ${counted(sides, 'cell')} along a strip measure ${millimetres(sides * laid.panel.grid.side)} mm.`
+      ? ` ${counted(sides, 'cell')} along a strip measure ${words.length(sides * laid.panel.grid.side)}${words.unit}.`
       : '';
   return [
     `Count the bag: ${bag.map(({ mark, n, spare }) => (spare > 0 ? `${n} + ${spare} of ${mark}` : `${n} of ${mark}`)).join(', ')}; ${pieces} go in.`,
     ...(kit.done.includes('notched') ? [] : ['Notch the strips on the notching saw with the teacher.']),
     ...(kit.done.includes('cut') ? [] : ['Cut each piece to the length on its label.']),
-    ...jigs.map(jigText),
+    ...jigs.map((jig) => jigText(jig, words)),
     'Lay the lowest strips out, notches up, set the others into them and seat all laps halfway; then tap home from the middle outward.',
     `Check: the diagonals are equal.${length}`,
     ...motifsOfPanels(laid ? [laid] : []).map(fittingText),
@@ -156,11 +162,14 @@ function cardOf(kit: Kit, laid: LaidPanel | undefined, bag: PlanKit['bag'], jigs
   ];
 }
 
-function jigText({ jig, angle, stopMm, caliperMm, keys, flip, marks }: PlanKit['jigs']['jigs'][number]): string {
-  const figure = keys ? keyMillimetres : millimetres;
+function jigText(
+  { jig, angle, stopMm, caliperMm, keys, flip, marks }: PlanKit['jigs']['jigs'][number],
+  words: LengthWords,
+): string {
+  const figure = keys ? words.key : words.length;
   const what = keys ? `Keys of ${marks.join(', ')}` : marks.join(', ');
   const caliper = caliperMm === null ? '' : `, caliper ${figure(caliperMm)}`;
-  return `${what}: ${jig} ${halfDegrees(angle)}°, stop at ${figure(stopMm)} mm${caliper}${flip ? '; turn over and cut again' : ''}; test one before the rest.`;
+  return `${what}: ${jig} ${halfDegrees(angle)}°, stop at ${figure(stopMm)}${words.unit}${caliper}${flip ? '; turn over and cut again' : ''}; test one before the rest.`;
 }
 
 function problemsOf(kit: Kit, laid: LaidPanel | undefined, others: readonly Kit[]): string[] {

@@ -19,19 +19,21 @@ import {
 } from './lattice-tasks.ts';
 import { pourTasks } from './pours/pour-tasks.ts';
 import { fitTasks, packTasks } from './work/work-tasks.ts';
-import { counted, type TaskFigures } from './task-words.ts';
-import { millimetres } from './text/figures-text.ts';
+import { counted, type LengthWords, lengthWords, type TaskFigures } from './task-words.ts';
 
 /** The tasks of one step of this design; a step that only has settings may have none. */
 export function tasksOf(step: JobStep, planned: PlannedDesign, plan: TaskFigures): string[] {
   const bench = notchingBench(planned.design.benches);
+  const words = lengthWords(planned.design.units);
+  const poured = (kind: 'blank' | 'body'): string[] =>
+    plan.pours.filter((pour) => pour.kind === kind).flatMap((pour) => pourTasks(pour, words));
   switch (step) {
     case 'mill strips':
-      return millTasks(plan);
+      return millTasks(plan, words);
     case 'notch strips':
-      return notchTasks(plan, bench);
+      return notchTasks(plan, bench, words);
     case 'cut to length':
-      return lengthTasks(plan);
+      return lengthTasks(plan, words);
     case 'assemble':
       return assembleTasks(planned);
     case 'flush':
@@ -39,88 +41,85 @@ export function tasksOf(step: JobStep, planned: PlannedDesign, plan: TaskFigures
         .filter(({ depthMm, finishedDepthMm }) => finishedDepthMm < depthMm)
         .map(
           ({ stock, depthMm, finishedDepthMm }) =>
-            `${stock}: take ${((depthMm - finishedDepthMm) / 2).toFixed(2)} mm off each face, ${millimetres(depthMm)} becomes ${millimetres(finishedDepthMm)}.`,
+            `${stock}: take ${words.fine((depthMm - finishedDepthMm) / 2)} off each face, ${words.length(depthMm)} becomes ${words.length(finishedDepthMm)}.`,
         );
     case 'measure':
-      return measureTasks(plan, planned);
+      return measureTasks(plan, planned, words);
     case 'frame':
-      return frameTasks(planned.panels, plan);
+      return frameTasks(planned.panels, plan, words);
     case 'cut infill':
-      return infillTasks(plan, bench);
+      return infillTasks(plan, bench, words);
     case 'cut keys':
       return ['Keys are cut longer, as the caliper says, and shaved one by one until they need a tap.'];
     case 'fill the lattice':
       return motifsOfPanels(planned.panels).map(fittingText);
     case 'pour':
-      return [...mouldTasks(planned), ...plan.pours.filter(({ kind }) => kind === 'blank').flatMap(pourTasks)];
+      return [...mouldTasks(planned, words), ...poured('blank')];
     case 'flatten':
       return plan.pours
-        .filter(({ kind }) => kind === 'blank')
+        .filter(({ kind, pouredMm, finishedMm }) => kind === 'blank' && pouredMm > finishedMm)
         .map(
           ({ name, pouredMm, finishedMm }) =>
-            `${name}: flatten both faces, ${millimetres(pouredMm)} becomes ${millimetres(finishedMm)}.`,
+            `${name}: flatten both faces, ${words.length(pouredMm)} becomes ${words.length(finishedMm)}.`,
         );
     case 'register templates':
       return ['Lay each template on the real lattice by its three numbered nodes.'];
     case 'saw outlines':
-      return sawTasks(planned);
+      return sawTasks(planned, words);
     case 'bend bands':
-      return [...stickTasks('bend bands', plan), ...plan.bands.flatMap(bandTasks)];
+      return [...stickTasks('bend bands', plan, words), ...plan.bands.flatMap((band) => bandTasks(band, words))];
     case 'cast bodies':
-      return plan.pours.filter(({ kind }) => kind === 'body').flatMap(pourTasks);
+      return poured('body');
     case 'cut boards':
-      return [...plan.sheets.map(sheetTask), ...plan.boards.flatMap((board) => boardTasks(board, plan.sheets))];
+      return [
+        ...plan.sheets.map((sheet) => sheetTask(sheet, words)),
+        ...plan.boards.flatMap((board) => boardTasks(board, plan.sheets, words)),
+      ];
     case 'fit shapes':
-      return fitTasks(plan.work);
+      return fitTasks(plan.work, words);
     case 'finish':
       return plan.finish
         ? [...plan.finish.order, `About ${plan.finish.volumeMl} mL for ${(plan.finish.areaMm2 / 1e6).toFixed(2)} m².`]
         : [];
     case 'mount':
-      return plan.hanging ? mountTasks(plan.hanging) : [];
+      return plan.hanging ? mountTasks(plan.hanging, words) : [];
     case 'fill the bags':
       return plan.kit ? bagTasks(plan.kit) : [];
     case 'pack':
-      return packTasks(plan);
+      return packTasks(plan, words);
   }
 }
 
 /** The lattice is made of whole steps, and stands over the edge of its mould all round. */
-const mouldTasks = ({ design }: PlannedDesign): string[] =>
+const mouldTasks = ({ design }: PlannedDesign, words: LengthWords): string[] =>
   design.blanks
     .filter(({ cast }) => cast !== null)
     .map(
       ({ name, width, height }) =>
-        `${name}: trim each lattice to ${millimetres(width)} × ${millimetres(height)}, equal on all sides, to lie in its mould of that size.`,
+        `${name}: trim each lattice to ${words.length(width)} × ${words.length(height)}, equal on all sides, to lie in its mould of that size.`,
     );
 
-function mountTasks({
-  loadG,
-  carriesG,
-  verdict,
-  cleat,
-  spacer,
-  drill,
-  fixings,
-}: NonNullable<TaskFigures['hanging']>): string[] {
+function mountTasks(
+  { loadG, carriesG, verdict, cleat, spacer, drill, fixings }: NonNullable<TaskFigures['hanging']>,
+  words: LengthWords,
+): string[] {
+  const heightText = (height: number): string => `${words.length(Math.abs(height))} ${height < 0 ? 'below' : 'above'}`;
   const load = loadG === null ? 'mass not known' : `${(loadG / 1000).toFixed(2)} kg`;
   return [
     `${counted(fixings, 'fixing')} carry ${(carriesG / 1000).toFixed(1)} kg with their safety; the work: ${load}; ${verdict}.`,
     ...(cleat
       ? [
-          `Cleat ${millimetres(cleat.lengthMm)} long, upper edge ${heightText(cleat.heightMm)} the work’s origin, from ${millimetres(cleat.fromMm)} to ${millimetres(cleat.toMm)} seen from the front.`,
-          `Seen from behind, drill at ${drill.map(({ xMm }) => millimetres(xMm)).join(', ')} from the cleat’s left end.`,
+          `Cleat ${words.length(cleat.lengthMm)} long, upper edge ${heightText(cleat.heightMm)} the work’s origin, from ${words.length(cleat.fromMm)} to ${words.length(cleat.toMm)} seen from the front.`,
+          `Seen from behind, drill at ${drill.map(({ xMm }) => words.length(xMm)).join(', ')} from the cleat’s left end.`,
         ]
       : []),
     ...(spacer
       ? [
-          `Spacer as thick as the cleat, upper edge ${heightText(spacer.heightMm)} the origin, up to ${millimetres(spacer.lengthMm)} long.`,
+          `Spacer as thick as the cleat, upper edge ${heightText(spacer.heightMm)} the origin, up to ${words.length(spacer.lengthMm)} long.`,
         ]
       : []),
   ];
 }
-
-const heightText = (height: number): string => `${millimetres(Math.abs(height))} ${height < 0 ? 'below' : 'above'}`;
 
 function bagTasks({ students, bag, teacherBox, spares, jigs }: NonNullable<TaskFigures['kit']>): string[] {
   const perBag = sum(spares.map((each) => each.perBag));

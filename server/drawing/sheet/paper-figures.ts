@@ -1,5 +1,6 @@
 /** Figures as they stand on paper: 0.1 mm or 1/64 in, half degrees. */
 import type { LengthUnit } from '../../design/design-model.ts';
+import { inchFraction, isImperial } from '../../design/length-text.ts';
 import { rounded } from '../../geometry/tolerance.ts';
 
 export type PaperLength = (millimetres: number) => string;
@@ -9,24 +10,14 @@ const finest = 64;
 
 /** Writes lengths for a file in `units`: inches as fractions in lowest terms, all else in millimetres. */
 export const paperLength = (units: LengthUnit): PaperLength =>
-  units === 'in' || units === 'ft' ? inches : (millimetres) => rounded(millimetres, 1).toFixed(1);
-
-function inches(millimetres: number): string {
-  const parts = Math.round((millimetres / millimetresAnInch) * finest);
-  const whole = Math.trunc(parts / finest);
-  let [over, under] = [Math.abs(parts % finest), finest];
-  if (over === 0) return `${whole} in`;
-  while (over % 2 === 0) [over, under] = [over / 2, under / 2];
-  const sign = parts < 0 && whole === 0 ? '-' : '';
-  return `${sign}${whole === 0 ? '' : `${whole} `}${over}/${under} in`;
-}
+  isImperial(units) ? inchFraction : (millimetres) => rounded(millimetres, 1).toFixed(1);
 
 /**
  * The same for the printed sheet: millimetres in steps of `stepMm`, inches with what the fraction leaves out, in
  * thousandths of an inch behind it.
  */
 export function printLength(units: LengthUnit, stepMm: number): PaperLength {
-  if (units !== 'in' && units !== 'ft') {
+  if (!isImperial(units)) {
     const decimals = stepMm < 0.1 ? 2 : 1;
     return (millimetres) => (Math.round(millimetres / stepMm) * stepMm).toFixed(decimals);
   }
@@ -34,13 +25,13 @@ export function printLength(units: LengthUnit, stepMm: number): PaperLength {
     const fraction = Math.round((millimetres / millimetresAnInch) * finest) / finest;
     const rest = rounded(millimetres / millimetresAnInch - fraction, 3);
     return rest === 0
-      ? inches(millimetres)
-      : `${inches(millimetres)} ${rest < 0 ? '−' : '+'}${Math.abs(rest).toFixed(3)}`;
+      ? inchFraction(millimetres)
+      : `${inchFraction(millimetres)} ${rest < 0 ? '−' : '+'}${Math.abs(rest).toFixed(3)}`;
   };
 }
 
 /** The word after a bare figure: none for inches, which carry their own. */
-export const paperUnit = (units: LengthUnit): string => (units === 'in' || units === 'ft' ? '' : ' mm');
+export const paperUnit = (units: LengthUnit): string => (isImperial(units) ? '' : ' mm');
 
 /** An angle to half a degree, with its sign. */
 export const paperAngle = (angle: number): string => `${Math.round(angle * 2) / 2}°`;

@@ -4,6 +4,7 @@ import { sum } from '../../geometry/numbers.ts';
 import { edgeDepth } from '../lines/work-depth.ts';
 import type { PlanBand } from '../object-sections.ts';
 import { planLength } from '../plan-rounding.ts';
+import { lengthWords } from '../task-words.ts';
 import { radiusAfterSpringback } from '../wood/bending.ts';
 import { bandQuantity } from './band-quantity.ts';
 import { gradeOf } from './bend-grade.ts';
@@ -70,19 +71,20 @@ function planRun({ run, order, ends, worst, pieces }: MeasuredRun): PlanBand['ru
 
 function notesFor({ band, worst, limit, runs }: MeasuredBand, design: Design): string[] {
   const notes: string[] = [];
+  const words = lengthWords(design.units);
   const grade = gradeOf(worst, limit, band);
   if (worst && grade !== 'bends') {
-    const place = `${worst.side === 'bulge' ? 'Bulge' : 'Hollow'} at ${worst.at.x.toFixed(1)}, ${worst.at.y.toFixed(1)}: lamination ${worst.lamination} bends to ${worst.radius.toFixed(1)}`;
+    const place = `${worst.side === 'bulge' ? 'Bulge' : 'Hollow'} at ${words.length(worst.at.x)}, ${words.length(worst.at.y)}: lamination ${worst.lamination} bends to ${words.length(worst.radius)}`;
     notes.push(
       limit === null
         ? `${place}; nothing is known of how far ${band.stock.wood ?? 'this strip'} bends: test it and write \`bends …mm tested\`.`
-        : `${place}, its limit is ${limit.radius.toFixed(1)} (${limit.from})${grade === 'not tested' ? ` dry, and bent ${band.method} it is not tested` : ''}; ${(worst.bendingThickness ?? 0).toFixed(2)} thick it would.`,
+        : `${place}, its limit is ${words.length(limit.radius)} (${limit.from})${grade === 'not tested' ? ` dry, and bent ${band.method} it is not tested` : ''}; ${words.fine(worst.bendingThickness ?? 0)} thick it would.`,
     );
   }
   const depth = edgeDepth(band.around, design);
   if (depth !== null && band.stock.depth < depth + band.overWidth)
     notes.push(
-      `The strip is ${band.stock.depth.toFixed(1)} wide; the edge with its over-width takes ${(depth + band.overWidth).toFixed(1)}.`,
+      `The strip is ${words.length(band.stock.depth)} wide; the edge with its over-width takes ${words.length(depth + band.overWidth)}.`,
     );
   if (runs.some(({ ends }) => ends.includes('scarfed')))
     notes.push('Closed: ends scarfed 1 in 8, the scarfs of neighbouring laminations set apart.');

@@ -3,40 +3,40 @@ import type { Design, Panel } from '../../design/design-model.ts';
 import { boundsOf } from '../../geometry/polygons.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
 import type { PlannedDesign } from '../build-plan.ts';
-import { millimetres } from '../text/figures-text.ts';
+import type { LengthWords } from '../task-words.ts';
 import { contoursOf } from './part-contours.ts';
 import { bandThickness, sawAllowance } from './three-lines.ts';
 import { tightestCut, tightHollows } from './tight-hollows.ts';
 
-export const sawTasks = ({ design, panels }: PlannedDesign): string[] =>
+export const sawTasks = ({ design, panels }: PlannedDesign, words: LengthWords): string[] =>
   panels
     .filter(({ panel }) => panel.edge === 'sawn')
     .flatMap(({ panel, quantity, taken, perimeterMm, region }) => [
-      `${panel.name}: ${quantity + taken} to saw, ${sizeText(region)} finished, ${millimetres(perimeterMm)} mm round each; then sand to the line.`,
-      ...hollowTasks(design, panel),
+      `${panel.name}: ${quantity + taken} to saw, ${sizeText(region, words)} finished, ${words.length(perimeterMm)} round each; then sand to the line.`,
+      ...hollowTasks(design, panel, words),
       ...panel.meets.map(
         ({ other, leave }) =>
-          `${panel.name}: leave ${millimetres(leave)} more where it meets ${other.name}, and prick the scribe line through there.`,
+          `${panel.name}: leave ${words.length(leave)} more where it meets ${other.name}, and prick the scribe line through there.`,
       ),
     ]);
 
 /** Width and height over all. */
-function sizeText(region: LaidPanel['region']): string {
+function sizeText(region: LaidPanel['region'], words: LengthWords): string {
   const { left, right, bottom, top } = boundsOf(region.flat());
-  return `${millimetres(right - left)} × ${millimetres(top - bottom)}`;
+  return `${words.length(right - left)} × ${words.length(top - bottom)}`;
 }
 
 /** Places of a panel's saw line that the blade does not turn through. */
-function hollowTasks(design: Design, panel: Panel): string[] {
+function hollowTasks(design: Design, panel: Panel, words: LengthWords): string[] {
   const tightest = tightestCut(design.benches);
   if (tightest === null) return [];
   const out = sawAllowance(design, panel) - bandThickness(design, panel);
   const places = tightHollows(contoursOf(panel), out, tightest).map(
     ({ at, radius }) =>
-      `${radius === 0 ? 'an inside corner' : `a hollow of ${millimetres(radius)}`} at ${millimetres(at.x)}, ${millimetres(at.y)}`,
+      `${radius === 0 ? 'an inside corner' : `a hollow of ${words.length(radius)}`} at ${words.length(at.x)}, ${words.length(at.y)}`,
   );
   if (places.length === 0) return [];
   return [
-    `${panel.name}: the blade turns no tighter than ${millimetres(tightest)}: ${places.join('; ')}. Saw in from both sides there, or drill first.`,
+    `${panel.name}: the blade turns no tighter than ${words.length(tightest)}: ${places.join('; ')}. Saw in from both sides there, or drill first.`,
   ];
 }

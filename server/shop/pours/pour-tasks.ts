@@ -1,12 +1,14 @@
 /** What is done to pour one casting. Volumes mL, masses g, times h. */
 import type { PlanPour, PlanPourLayer } from '../object-sections.ts';
-import { counted } from '../task-words.ts';
-import { millimetres } from '../text/figures-text.ts';
+import { counted, type LengthWords } from '../task-words.ts';
 
-export function pourTasks({ name, castings, spare, layers, sealMl, holdDownG, finishedMm, notes }: PlanPour): string[] {
+export function pourTasks(
+  { name, castings, spare, layers, sealMl, holdDownG, finishedMm, notes }: PlanPour,
+  words: LengthWords,
+): string[] {
   const spares = spare === 0 ? '' : `, ${counted(spare, 'spare')} among them`;
   return [
-    `${name}: ${counted(castings, 'casting')}${spares}, ${millimetres(finishedMm)} deep when finished.`,
+    `${name}: ${counted(castings, 'casting')}${spares}, ${words.length(finishedMm)} deep when finished.`,
     ...notes.map((note) => `${name}: ${note}`),
     ...(sealMl > 0 ? [`${name}: ${sealMl.toFixed(0)} mL for the seal coat.`] : []),
     ...(holdDownG === null
@@ -14,17 +16,17 @@ export function pourTasks({ name, castings, spare, layers, sealMl, holdDownG, fi
       : holdDownG > 0
         ? [`${name}: hold each down with ${Math.ceil(holdDownG)} g or more, or it floats.`]
         : []),
-    ...layers.map((layer, index) => `${name}, ${layerText(layer, index + 1)}`),
+    ...layers.map((layer, index) => `${name}, ${layerText(layer, index + 1, words)}`),
   ];
 }
 
-function layerText(layer: PlanPourLayer, number: number): string {
+function layerText(layer: PlanPourLayer, number: number, words: LengthWords): string {
   const { colour, pouredMm, volumeMl, massG, mixes, recoatFromH, recoatToH } = layer;
   const measured = partsText('mL', layer.partA_mL, layer.partB_mL);
   const weighed = partsText('g', layer.partA_g, layer.partB_g);
   const window =
     recoatFromH === null || recoatToH === null ? '' : `, ${recoatFromH} to ${recoatToH} h after the layer below`;
-  return `layer ${number}${colour === null ? '' : ` ${colour}`}: ${millimetres(pouredMm)} deep, ${volumeMl.toFixed(0)} mL or ${massG.toFixed(0)} g in ${counted(mixes, 'mix', 'mixes')}${measured}${weighed}${window}.`;
+  return `layer ${number}${colour === null ? '' : ` ${colour}`}: ${words.length(pouredMm)} deep, ${volumeMl.toFixed(0)} mL or ${massG.toFixed(0)} g in ${counted(mixes, 'mix', 'mixes')}${measured}${weighed}${window}.`;
 }
 
 const partsText = (unit: string, a: number | null, b: number | null): string =>
