@@ -1,6 +1,9 @@
-/** The packing of each open text's blanks: looked for in the background, once a version, and broken off by a newer one. */
-import type { Analysis } from '../analyse.ts';
-import { blanksUsed } from '../shop/nesting/cut-out.ts';
+/**
+ * The packing of each open text's blanks: looked for in the background, once a version, and broken off by a newer one. What
+ * was found for an earlier version is taken over as long as nothing differs by which blanks are packed.
+ */
+import { type Analysis, repacked } from '../analyse.ts';
+import { packedLike } from '../shop/nesting/reuse-packing.ts';
 import { withPackedBlanks } from './cutting-plans.ts';
 import type { ProgressListener } from './stick-plans.ts';
 
@@ -20,6 +23,8 @@ interface Search {
 export class BlankPackings {
   /** The search that goes on for each text. */
   private readonly searches = new Map<string, Search>();
+  /** What was found last for each text. */
+  private readonly found = new Map<string, Analysis>();
   /** What searches have found: nothing more is looked for in it. */
   private readonly packed = new WeakSet<Analysis>();
   private readonly listener: PackingListener;
@@ -30,9 +35,10 @@ export class BlankPackings {
 
   /** `analysis`, a version of the text at `uri`, with its blanks packed as well as the time allows; the search is begun if it was not yet. */
   packedOf(uri: string, analysis: Analysis): Promise<Analysis> {
-    if (this.isDone(analysis)) return Promise.resolve(analysis);
     const present = this.searches.get(uri);
     if (present?.first === analysis) return present.found;
+    const known = this.known(uri, analysis);
+    if (known) return Promise.resolve(known);
     this.overtake(uri);
     const stopper = new AbortController();
     const search: Search = { first: analysis, stopper, found: Promise.resolve(analysis) };
@@ -41,9 +47,11 @@ export class BlankPackings {
     return search.found;
   }
 
-  /** Begins the search, for whoever will ask. */
-  begin(uri: string, analysis: Analysis): void {
-    this.packedOf(uri, analysis).catch((error: unknown) => this.listener.onFailed(uri, error));
+  /** Begins the search for whoever will ask, and gives what is known at once. */
+  begin(uri: string, analysis: Analysis): Analysis {
+    const known = this.known(uri, analysis);
+    if (!known) this.packedOf(uri, analysis).catch((error: unknown) => this.listener.onFailed(uri, error));
+    return known ?? analysis;
   }
 
   /** Ends the search for the text at `uri`: what it has found by then is its answer. */
@@ -57,9 +65,36 @@ export class BlankPackings {
     if (this.searches.delete(uri)) this.listener.onProgress(uri, null);
   }
 
-  /** Whether nothing better is looked for; a packing that meets its bound needs no search. */
+  /** Forgets a text that is no longer open. */
+  close(uri: string): void {
+    this.overtake(uri);
+    this.found.delete(uri);
+  }
+
+  /** Whether nothing better is looked for. */
   isDone(analysis: Analysis): boolean {
-    return this.packed.has(analysis) || analysis.blanks.every(({ packing }) => blanksUsed(packing) <= packing.bound);
+    return this.packed.has(analysis) || analysis.blanks.length === 0;
+  }
+
+  /** The packed analysis where no search is needed: there is nothing to pack, or it was found for an earlier version. */
+  private known(uri: string, analysis: Analysis): Analysis | null {
+    if (this.isDone(analysis)) return analysis;
+    const before = this.found.get(uri)?.blanks ?? [];
+    const alike = analysis.blanks.flatMap((nested, index) => {
+      const found = before[index];
+      return (found && packedLike(nested, found)) ?? [];
+    });
+    if (alike.length !== analysis.blanks.length) return null;
+    this.overtake(uri);
+    return this.take(uri, analysis, repacked(analysis, alike));
+  }
+
+  /** Puts `packed` in the place of `first`. */
+  private take(uri: string, first: Analysis, packed: Analysis): Analysis {
+    this.packed.add(packed);
+    this.found.set(uri, packed);
+    this.listener.onPacked(uri, first, packed);
+    return packed;
   }
 
   private async search(uri: string, search: Search): Promise<Analysis> {
@@ -71,10 +106,8 @@ export class BlankPackings {
     try {
       const packed = await withPackedBlanks(first, { signal: stopper.signal, onProgress });
       if (!isLatest()) return packed;
-      this.packed.add(packed);
       this.searches.delete(uri);
-      this.listener.onPacked(uri, first, packed);
-      return packed;
+      return this.take(uri, first, packed);
     } finally {
       if (isLatest()) this.searches.delete(uri);
       if (!this.searches.has(uri)) this.listener.onProgress(uri, null);

@@ -23,9 +23,9 @@ export class DesignSearches {
     };
   }
 
-  /** Begins what every view of the text at `uri` will need. */
-  begin(uri: string, analysis: Analysis): void {
-    this.packings.begin(uri, analysis);
+  /** Begins what every view of the text at `uri` will need, and gives what is known of it at once. */
+  begin(uri: string, analysis: Analysis): Analysis {
+    return this.packings.begin(uri, analysis);
   }
 
   /** A newer version has come: nothing more is looked for in this one. */
@@ -41,7 +41,7 @@ export class DesignSearches {
 
   /** Forgets a text that is no longer open. */
   close(uri: string): void {
-    this.packings.overtake(uri);
+    this.packings.close(uri);
     this.stickPlans.close(uri);
   }
 }

@@ -85,10 +85,11 @@ export function serveConnection(connection: Connection, engine: Engine = analyse
   const rounds = new AnalysisRounds(documents, {
     analysed(document) {
       const { uri, version, analysis } = document;
+      // first: what an earlier version found is taken over before anybody asks
+      searches.begin(uri, document.lastSound ?? analysis);
       const diagnostics = analysis.problems.map((problem) => diagnosticOf(document, problem));
       void connection.sendDiagnostics({ uri, version, diagnostics });
       void connection.sendNotification(analysedNotification, { uri, version } satisfies AnalysedNotice);
-      searches.begin(uri, document.lastSound ?? analysis);
     },
     progress,
     failed: (uri, error) => connection.console.error(`Analysis of ${uri} failed: ${describe(error)}`),

@@ -12,7 +12,7 @@ export const designText = (root: string, name: string): string =>
 
 /** Nothing is looked for in the background: pictures are of what has been found. */
 const search: DesignSearch = {
-  begin: () => undefined,
+  begin: (analysis) => analysis,
   packed: withPackedBlanks,
   isPacking: () => false,
   cuttings: (packed) => cuttingPlans(packed, { seconds: 5 }),

@@ -125,7 +125,7 @@ describe('blanks that take a search', () => {
     const own = 'file:///newer.lap';
     await open(own, plank);
     const overtaken = drawingOf(own, 'strips');
-    await change(own, 2, plank.replace('copies 2 }\nblank', 'copies 2 }\n\nblank'));
+    await change(own, 2, plank.replace('gap 2', 'gap 1'));
     expect((await overtaken).version).toBe(1);
     await drawingOf(own, 'strips');
     await untilPacked(own, 2);
@@ -133,14 +133,32 @@ describe('blanks that take a search', () => {
   });
 });
 
-it('blanks that are as few as can be at first sight are not searched for', async () => {
-  const uri = 'file:///two-short.lap';
-  const text = plank.replace('take short 2  take long 2', 'take short 2');
-  await open(uri, text);
-  const { summary } = await drawingOf(uri, 'strips');
-  expect(summary).not.toContain(packingWords);
-  expect(JSON.stringify(await hover(uri, text, 'plank'))).toContain('To make: 1 in all, proven fewest');
-  expect(packed.filter((notice) => notice.uri === uri)).toEqual([]);
+describe('a packing that was found', () => {
+  const uri = 'file:///kept.lap';
+
+  it('is kept over an edit elsewhere: the next version has it at once', async () => {
+    await open(uri, plank);
+    await drawingOf(uri, 'strips');
+    await untilPacked(uri);
+    const heard = progress.length;
+    await change(
+      uri,
+      2,
+      plank.replace('units mm', 'title "Plank"  # for a shelf\nunits mm').replace('face 3', 'face 3.5'),
+    );
+    const { version, views, summary } = await drawingOf(uri, 'strips');
+    expect(version).toBe(2);
+    expect(views.map(({ label }) => label)).toContain('plank');
+    expect(summary).not.toContain(packingWords);
+    expect(progress.slice(heard).filter((words) => words?.startsWith('Packing'))).toEqual([]);
+  });
+
+  it('is looked for anew where another number is wanted', async () => {
+    await change(uri, 3, plank.replace('take short 2', 'take short 1'));
+    expect((await drawingOf(uri, 'strips')).summary).toContain(packingWords);
+    await untilPacked(uri, 3);
+    expect((await drawingOf(uri, 'strips')).summary).not.toContain(packingWords);
+  });
 });
 
 it('the blanks of the ginkgo are proven in the preview as they are on paper', async () => {

@@ -11,8 +11,8 @@ import { type DesignView, type ViewContent, viewsOf } from './preview-views.ts';
 
 /** What takes its time to be found in a design. */
 export interface DesignSearch {
-  /** Begins to look for a better packing of the blanks, where one may be found. */
-  readonly begin: (analysis: Analysis) => void;
+  /** Begins to look for a better packing of the blanks, where one may be found; the design as it is known by now. */
+  readonly begin: (analysis: Analysis) => Analysis;
   /** The design with its blanks packed as well as can be. */
   readonly packed: (analysis: Analysis) => Promise<Analysis>;
   /** Whether a better packing may yet be found. */
@@ -34,8 +34,7 @@ export async function previewOf(
   search: DesignSearch,
 ): Promise<DrawingAnswer> {
   const { uri, version, analysis } = document;
-  search.begin(shownIn(document));
-  const { source, view, views, content } = await shownView(document, wanted, search);
+  const { source, view, views, content } = await shownView(search.begin(shownIn(document)), wanted, search);
   const { units } = source.design;
   const wordsAt: WordsFinder = (range) => {
     const { uri: file, range: place } = document.locate(range);
@@ -74,8 +73,7 @@ interface ShownView {
   readonly content: ViewContent | null;
 }
 
-async function shownView(document: AnalysedDocument, wanted: string | null, search: DesignSearch): Promise<ShownView> {
-  const first = shownIn(document);
+async function shownView(first: Analysis, wanted: string | null, search: DesignSearch): Promise<ShownView> {
   const needsCuttings = viewIn(viewsOf(first), wanted)?.needsCuttings === true;
   const source = needsCuttings ? await search.packed(first) : first;
   const views = viewsOf(source);

@@ -45,7 +45,8 @@ function nestBlank(blank: Blank, design: Design): NestedBlank {
   return laidOut({ blank, cutOuts, task, packing: packQuickly(task), laid: [] });
 }
 
-const laidOut = (nested: NestedBlank): NestedBlank => ({
+/** The blank with what its packing is made of. */
+export const laidOut = (nested: NestedBlank): NestedBlank => ({
   ...nested,
   laid: nested.packing.blanks.flatMap((filled) => layOutBlank(nested.blank, nested.cutOuts, filled) ?? []),
 });
