@@ -1,10 +1,11 @@
 /** Habits from elsewhere that the notation does not share, each told what to write instead. */
 import type { IToken } from 'chevrotain';
+import { nearestWord } from './nearest-word.ts';
 import { problemAt } from './problem-catalogue.ts';
 import type { Problem } from './problem.ts';
 import { spanOf, type SourceRange } from './source-range.ts';
 import { quantityUnits } from './tokens.ts';
-import { type BlockKind, wordsOf } from './vocabulary.ts';
+import { type BlockKind, type PhraseForm, wordsOf } from './vocabulary.ts';
 
 /** Where a token stands. */
 export const placeOf = (token: IToken): SourceRange => ({
@@ -17,6 +18,8 @@ export interface Misfit {
   readonly token: IToken;
   readonly before: IToken | null;
   readonly behind: IToken | null;
+  /** Of the phrase that it stands right behind, on one line; null where it stands behind none. */
+  readonly ended?: PhraseForm | null;
 }
 
 /** What the misfit is, where it is a mistake that is often made; null for any other. */
@@ -26,6 +29,8 @@ export function commonMistake(misfit: Misfit, block: BlockKind): Problem | null 
     partedUnit(misfit) ??
     foreignComment(misfit) ??
     partedNumbers(misfit) ??
+    partedWords(misfit, block) ??
+    partedPoints(misfit, block) ??
     hyphenedWord(misfit, block) ??
     numberWithoutLet(misfit, block)
   );
@@ -86,6 +91,31 @@ function partedNumbers({ token, before, behind }: Misfit): Problem | null {
       ? `A number with a fraction takes its unit, as in \`${first} ${second}/2in\`; without one write a sum, \`${first} + ${second}/2\`.`
       : `In a list put \`,\` between the two; to add them write \`${first} + ${second}\`.`;
   return problemAt('unexpectedWord', placeOf(token), `\`${second}\` does not belong after \`${first}\`. ${advice}`);
+}
+
+/** What may follow in a list of words, by the rule that reads the list: any word, or only these. */
+const listsOfWords: Partial<Record<PhraseForm['rule'], readonly string[] | 'any'>> = {
+  fitOrder: 'any',
+  done: 'any',
+  piece: ['every', 'mirrored', 'above'],
+  divider: ['above'],
+};
+
+/** A word of a list of which the comma is missing: `done milled notched`. */
+function partedWords({ token, before, ended }: Misfit, block: BlockKind): Problem | null {
+  const words = ended ? listsOfWords[ended.rule] : undefined;
+  if (!before || !words || !/^[\p{L}_]/u.test(token.image)) return null;
+  if (words === 'any' ? nearestWord(token.image, wordsOf(block)) : !words.includes(token.image)) return null;
+  const message = `\`${token.image}\` does not belong after \`${before.image}\`. Put a comma between the two: write \`${before.image}, ${token.image}\`.`;
+  return problemAt('unexpectedWord', placeOf(token), message);
+}
+
+/** A comma between two points that `and` joins, for a comma stands between x and y. */
+function partedPoints({ token, before, behind }: Misfit, block: BlockKind): Problem | null {
+  if (block !== 'outline' || token.image !== ',' || !before || !isMeasured(before)) return null;
+  if (!behind || !(isMeasured(behind) || behind.image === '-')) return null;
+  const message = `A comma stands between x and y, and between two points stands \`and\`. Write \`and\` here.`;
+  return problemAt('unexpectedWord', placeOf(token), message);
 }
 
 /** A word of two parts with a hyphen: `three-way`. */

@@ -254,8 +254,12 @@ class BlockReader {
     if (block === 'document' && last && isBlock(last) && formOf(last.kind, token.image)) {
       nodes[nodes.length - 1] = { ...last, incomplete: true };
       this.problems.push(outsideBlock(token, last.kind));
-    } else
-      this.problems.push(unknownPhrase(token, this.tokens[index - 1] ?? null, block, this.tokens[index + 1] ?? null));
+    } else {
+      const [before = null, behind = null] = [this.tokens[index - 1], this.tokens[index + 1]];
+      const isBehindLast = before && last?.range.end === rangeOf(before).end && !this.starts.opensLine(index);
+      const ended = broken ?? (isBehindLast ? (formOf(block, last.kind) ?? null) : null);
+      this.problems.push(unknownPhrase({ token, before, behind, ended }, block));
+    }
     const next = this.behindUnknown(block, index, broken);
     const end = this.tokens[next - 1];
     if (end) this.skipped.push(spanOf(rangeOf(token), rangeOf(end)));

@@ -2,7 +2,7 @@
 import { tokenLabel, tokenName } from 'chevrotain';
 import type { ILexingError, IParserErrorMessageProvider, IRecognitionException, IToken, TokenType } from 'chevrotain';
 import { listed, typed } from './listed-words.ts';
-import { adviceFor, commonMistake, decimalComma, partedUnit, placeOf } from './common-mistakes.ts';
+import { adviceFor, commonMistake, decimalComma, type Misfit, partedUnit, placeOf } from './common-mistakes.ts';
 import { nearestWord } from './nearest-word.ts';
 import { problemAt } from './problem-catalogue.ts';
 import type { Problem } from './problem.ts';
@@ -57,9 +57,10 @@ export function unreadPhrase(
 }
 
 /** A token at the place of a new phrase that begins none. */
-export function unknownPhrase(token: IToken, before: IToken | null, block: BlockKind, behind: IToken | null): Problem {
+export function unknownPhrase(misfit: Misfit, block: BlockKind): Problem {
+  const { token, before } = misfit;
   const range = placeOf(token);
-  const habit = commonMistake({ token, before, behind }, block);
+  const habit = commonMistake(misfit, block);
   if (habit) return habit;
   if (block !== 'document' && !/^[\p{L}_]/u.test(token.image)) {
     const after = before ? ` after \`${before.image}\`` : '';
