@@ -1,4 +1,5 @@
 /** Paints a prepared drawing on a canvas, sharp at any pixel density, in small steps between which others have their turn. */
+import type { DrawingLayer } from '../../../server/drawing/drawing.ts';
 import { arithmeticTolerance } from '../../../server/geometry/tolerance.ts';
 import type { Camera } from '../webview-messages.ts';
 import { onPage, type PageSize } from './camera.ts';
@@ -79,7 +80,7 @@ function* paintLayer(context: Context, picture: Picture, layer: PreparedLayer): 
         break;
       case 'resin':
         context.globalAlpha = resinShows;
-        yield* paintKind(context, picture, kind, { ...palette.resin, width: outlineWidth });
+        yield* paintKind(context, picture, kind, { ...resinPaint(palette, layer.layer), width: outlineWidth });
         context.globalAlpha = 1;
         break;
       case 'board':
@@ -90,6 +91,10 @@ function* paintLayer(context: Context, picture: Picture, layer: PreparedLayer): 
     }
   }
 }
+
+/** A layer of resin is named by its colour in place of a wood. */
+const resinPaint = ({ resin, clear }: Picture['palette'], { wood }: DrawingLayer): Paint =>
+  wood === null || wood === 'clear' ? clear : resin;
 
 interface Brush {
   readonly fill: string | null;

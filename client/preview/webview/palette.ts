@@ -14,7 +14,9 @@ export interface Palette {
   readonly ground: string;
   readonly outline: string;
   readonly text: string;
+  /** Resin that is coloured, and clear resin. */
   readonly resin: Paint;
+  readonly clear: Paint;
   readonly marked: Paint;
   readonly error: string;
   readonly warning: string;
@@ -77,6 +79,7 @@ export function readPalette(body: HTMLElement): Palette {
     outline: token('outline'),
     text: style.color,
     resin: paintNamed('resin'),
+    clear: paintNamed('clear'),
     marked: paintNamed('marked'),
     error: token('error'),
     warning: token('warning'),
