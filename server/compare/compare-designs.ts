@@ -14,6 +14,7 @@ const notFigures: ReadonlySet<string> = new Set<keyof ShopPlan>([
   'schema',
   'source',
   'revision',
+  'units',
   'incomplete',
   'panels',
   'pieces',
@@ -82,7 +83,8 @@ function versionOf({ plan, incomplete }: ComparedDesign, unknown: readonly strin
 
 /** Every other section, figure by figure. */
 function compareSections(old: ShopPlan, now: ShopPlan, alias: ReturnType<typeof sharedNames>): SectionChange[] {
-  const [before, after] = [sectionsOf(old, alias.old), sectionsOf(now, alias.new)];
+  const isToldApart = old.units !== now.units;
+  const [before, after] = [sectionsOf(old, alias.old, isToldApart), sectionsOf(now, alias.new, isToldApart)];
   const names = [...new Set([...after.keys(), ...before.keys()])];
   return names.flatMap((section): SectionChange[] => {
     const fields = compareFigures(before.get(section) ?? null, after.get(section) ?? null, []);
@@ -105,9 +107,16 @@ function sharedNames(pairs: readonly PanelPair[]): Record<'old' | 'new', Readonl
 /** Keys under which a plan names a panel by itself. */
 const panelKeys = new Set(['panel', 'around']);
 
-/** A plan is what its JSON holds: keys that are undefined are not in it. Panels go by their shared names. */
-function sectionsOf(plan: ShopPlan, names: ReadonlyMap<string, string>): Map<string, Plain> {
+/** Keys of words that are told in the units of the file: their figures stand elsewhere. */
+const toldKeys = new Set(['tasks', 'notes', 'label', 'card']);
+
+/**
+ * A plan is what its JSON holds: keys that are undefined are not in it. Panels go by their shared names. Where the two
+ * files have other units, what is told in them is left out: other units are no change.
+ */
+function sectionsOf(plan: ShopPlan, names: ReadonlyMap<string, string>, isToldApart: boolean): Map<string, Plain> {
   const text = JSON.stringify(plan, (key, value: unknown) => {
+    if (isToldApart && toldKeys.has(key)) return undefined;
     if (typeof value !== 'string' || names.size === 0) return value;
     if (panelKeys.has(key)) return names.get(value) ?? value;
     return value.replace(/\bpanel ([\p{L}\p{N}_]+)/gu, (_, name: string) => `panel ${names.get(name) ?? name}`);

@@ -66,6 +66,7 @@ export function buildPlan(
     title: design.title,
     source,
     revision: planned.revision,
+    units: design.units,
     copies: work?.copies ?? 1,
     incomplete: planned.incomplete,
     grids: planGrids(design),

@@ -1,4 +1,5 @@
 /** The shop plan as written out: the contract of `plan --as json`. Lengths mm, angles degrees. */
+import type { LengthUnit } from '../design/design-model.ts';
 import type {
   PlanBand,
   PlanBlank,
@@ -206,6 +207,8 @@ export interface ShopPlan {
   source: string;
   /** Fingerprint of the text this was planned from. */
   revision: string;
+  /** Those of the file, for whoever writes the figures out; here every length is in mm. */
+  units: LengthUnit;
   copies: number;
   incomplete: boolean;
   grids: PlanGrid[];

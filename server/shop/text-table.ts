@@ -1,18 +1,23 @@
 /** Plain tables for reading: columns as wide as their widest cell, a rule under the heads. */
+import { type LengthWords, lengthWords } from './task-words.ts';
 
 export interface Column<Row> {
   readonly title: string;
   /** Numbers stand flush right. */
   readonly right?: boolean;
-  readonly cell: (row: Row) => string;
+  readonly cell: (row: Row, words: LengthWords) => string;
 }
 
-/** The table of `rows`, or an empty text where there are none; no line ends in blanks. */
-export function textTable<Row>(columns: readonly Column<Row>[], rows: readonly Row[]): string {
+/** The table of `rows`, or an empty text where there are none; no line ends in blanks. Lengths stand as `words` have them. */
+export function textTable<Row>(
+  columns: readonly Column<Row>[],
+  rows: readonly Row[],
+  words: LengthWords = lengthWords('mm'),
+): string {
   if (rows.length === 0) return '';
   const cells = [
     columns.map((column) => column.title),
-    ...rows.map((row) => columns.map((column) => column.cell(row))),
+    ...rows.map((row) => columns.map((column) => column.cell(row, words))),
   ];
   const widths = columns.map((_, index) => Math.max(...cells.map((line) => lengthOf(line[index]))));
   const lines = cells.map((line) =>

@@ -1,6 +1,8 @@
 /** The shop plan as plain text, to read at the bench: two sheets, step by step, then what the work weighs, takes and costs. */
 import type { ShopPlan } from './shop-plan.ts';
-import { halfDegrees, millimetres, section } from './text/figures-text.ts';
+import { isImperial } from '../design/length-text.ts';
+import { type LengthWords, lengthWords } from './task-words.ts';
+import { halfDegrees, section } from './text/figures-text.ts';
 import {
   changeColumns,
   hingeColumns,
@@ -17,29 +19,33 @@ import { textTable } from './text-table.ts';
 
 /** The whole plan; ends with a line break. */
 export function writePlanText(plan: ShopPlan): string {
+  const words = lengthWords(plan.units);
   const lapped = plan.pieces.filter(({ notches }) => notches.length > 0);
   const parts = [
     heading(plan),
-    ...section('Taken as given', assumptions(plan)),
-    ...section('Panels, one copy of each', textTable(panelColumns, plan.panels)),
+    ...section('Taken as given', assumptions(plan, words)),
+    ...section('Panels, one copy of each', textTable(panelColumns, plan.panels, words)),
     ...section('Does it close?', closingText(plan)),
     'FIRST SHEET: TO THE LATTICE',
-    ...section('Strips to cut and notch', textTable(stripColumns, plan.strips)),
-    ...section('Notches, from end 1 to the middle of each crossing', plan.strips.map(notchLines).join('\n')),
+    ...section('Strips to cut and notch', textTable(stripColumns, plan.strips, words)),
+    ...section(
+      'Notches, from end 1 to the middle of each crossing',
+      plan.strips.map((strip) => notchLines(strip, words)).join('\n'),
+    ),
     ...section('Steps', stepsText(plan, 'to the lattice')),
     'SECOND SHEET: AFTER MEASURING',
-    ...section('Infill pieces', textTable(pieceColumns, plan.pieces)),
-    ...section('Hinges, cut as one length', textTable(hingeColumns, plan.hinges)),
+    ...section('Infill pieces', textTable(pieceColumns, plan.pieces, words)),
+    ...section('Hinges, cut as one length', textTable(hingeColumns, plan.hinges, words)),
     ...section(
       'Change of each length, mm, where pitch or face came out 0.1 mm larger',
-      textTable(changeColumns, plan.pieces),
+      textTable(changeColumns, plan.pieces, words),
     ),
-    ...section('Notches of lapped infill', lapped.map(notchLines).join('\n')),
+    ...section('Notches of lapped infill', lapped.map((piece) => notchLines(piece, words)).join('\n')),
     ...section('Steps', stepsText(plan, 'after measuring')),
     ...section('Bands', bandsText(plan)),
     ...section('Castings', poursText(plan)),
-    ...section('Sheets', textTable(sheetColumns, plan.sheets)),
-    ...section('Boards', textTable(boardColumns, plan.boards)),
+    ...section('Sheets', textTable(sheetColumns, plan.sheets, words)),
+    ...section('Boards', textTable(boardColumns, plan.boards, words)),
     ...section('Spares', spareLines([...plan.strips, ...plan.pieces])),
     ...section('The class', kitText(plan)),
     ...section('Weight', massText(plan)),
@@ -53,19 +59,20 @@ export function writePlanText(plan: ShopPlan): string {
 function heading(plan: ShopPlan): string {
   const lines = [plan.title ?? 'Shop plan', `from ${plan.source}, text ${plan.revision}`];
   if (plan.incomplete) lines.push('INCOMPLETE: the file has errors, and what they touch is missing here.');
-  lines.push('Lengths in mm, tip to tip. Bevels in degrees inside the wood, left and right seen from end 1.');
+  const lengths = isImperial(plan.units) ? 'in inches, to the nearest 1/64' : 'in mm';
+  lines.push(`Lengths ${lengths}, tip to tip. Bevels in degrees inside the wood, left and right seen from end 1.`);
   lines.push('Not tested in wood: cut a test notch and a test cell first.');
   return lines.join('\n');
 }
 
 /** What the figures rest on, and what can be checked with a rule. */
-function assumptions({ grids, benches }: ShopPlan): string {
+function assumptions({ grids, benches }: ShopPlan, words: LengthWords): string {
   const gridLines = grids.map(
     ({ name, sideMm, fitMm, check }) =>
-      `grid ${name}: side ${millimetres(sideMm)}, fit ${fitMm.toFixed(2)}; check: ${check.what} measure ${millimetres(check.mm)}`,
+      `grid ${name}: side ${words.length(sideMm)}, fit ${words.fine(fitMm)}; check: ${check.what} measure ${words.length(check.mm)}`,
   );
   const benchLines = benches.map(({ name, kerfMm, bevels: angles }) => {
-    const kerf = kerfMm === null ? 'kerf not stated' : `kerf ${kerfMm.toFixed(2)}`;
+    const kerf = kerfMm === null ? 'kerf not stated' : `kerf ${words.fine(kerfMm)}`;
     return `bench ${name}: ${kerf}${angles.length > 0 ? `, bevels ${angles.map(halfDegrees).join(', ')}` : ''}`;
   });
   return [...gridLines, ...benchLines].join('\n');

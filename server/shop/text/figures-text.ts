@@ -5,9 +5,6 @@ export const millimetres = (value: number): string => value.toFixed(1);
 /** To a twentieth of a millimetre, as finely as a key is shaved. */
 export const keyMillimetres = (value: number): string => (Math.round(value * 20) / 20).toFixed(2);
 
-/** Empty where there is none. */
-export const optional = (length: number | null): string => (length === null ? '' : millimetres(length));
-
 /** A change by a tenth of a millimetre elsewhere, to 0.01 mm and with its sign; a dash where it is not known. */
 export function tenthText(change: number | null): string {
   if (change === null) return '–';

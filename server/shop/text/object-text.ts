@@ -2,10 +2,9 @@
 import type { PlanBand, PlanBoard, PlanPourLayer } from '../object-sections.ts';
 import { moneyText } from '../money.ts';
 import type { ShopPlan } from '../shop-plan.ts';
-import { counted } from '../task-words.ts';
+import { counted, lengthWords } from '../task-words.ts';
 import type { PlanSheet } from '../work-sections.ts';
 import { textTable, type Column } from '../text-table.ts';
-import { millimetres, optional } from './figures-text.ts';
 
 /** One piece of band, as it is cut. */
 interface BandLine {
@@ -18,21 +17,22 @@ interface BandLine {
 const bandColumns: readonly Column<BandLine>[] = [
   { title: 'mark', cell: ({ mark }) => mark },
   { title: 'stock', cell: ({ band }) => band.stock },
-  { title: 'to the tips', right: true, cell: ({ lengthMm }) => millimetres(lengthMm) },
-  { title: 'cut', right: true, cell: ({ cutMm }) => millimetres(cutMm) },
+  { title: 'to the tips', right: true, cell: ({ lengthMm }, words) => words.length(lengthMm) },
+  { title: 'cut', right: true, cell: ({ cutMm }, words) => words.length(cutMm) },
   { title: 'make', right: true, cell: ({ band }) => String(band.quantity) },
 ];
 
-export function bandsText({ bands }: ShopPlan): string {
+export function bandsText({ bands, units }: ShopPlan): string {
   if (bands.length === 0) return '';
+  const words = lengthWords(units);
   const lines = bands.flatMap((band) =>
     band.laminations.flatMap(({ pieces }) => pieces.map((piece): BandLine => ({ band, ...piece }))),
   );
   const heads = bands.map(
     ({ name, around, method, grade, smallestRadiusMm, limitMm, limitFrom }) =>
-      `${name} round ${around}, bent ${method}: tightest ${optional(smallestRadiusMm) || 'straight'}, limit ${limitMm === null ? 'not known' : `${millimetres(limitMm)} (${limitFrom ?? ''})`}: ${grade}`,
+      `${name} round ${around}, bent ${method}: tightest ${smallestRadiusMm === null ? 'straight' : words.length(smallestRadiusMm)}, limit ${limitMm === null ? 'not known' : `${words.length(limitMm)} (${limitFrom ?? ''})`}: ${grade}`,
   );
-  return [textTable(bandColumns, lines), '', ...heads].join('\n');
+  return [textTable(bandColumns, lines, words), '', ...heads].join('\n');
 }
 
 /** One layer, with the casting it belongs to. */
@@ -47,7 +47,7 @@ const layerColumns: readonly Column<LayerLine>[] = [
   { title: 'casting', cell: ({ name }) => name },
   { title: 'layer', right: true, cell: ({ layer }) => String(layer) },
   { title: 'colour', cell: ({ colour }) => colour ?? '' },
-  { title: 'deep', right: true, cell: ({ pouredMm }) => millimetres(pouredMm) },
+  { title: 'deep', right: true, cell: ({ pouredMm }, words) => words.length(pouredMm) },
   { title: 'mL', right: true, cell: ({ volumeMl }) => tenths(volumeMl) },
   { title: 'g', right: true, cell: ({ massG }) => tenths(massG) },
   { title: 'A mL', right: true, cell: ({ partA_mL }) => tenths(partA_mL) },
@@ -58,11 +58,11 @@ const layerColumns: readonly Column<LayerLine>[] = [
 ];
 
 /** All castings of the edition together. */
-export function poursText({ pours }: ShopPlan): string {
+export function poursText({ pours, units }: ShopPlan): string {
   const lines = pours.flatMap(({ name, layers }) =>
     layers.map((layer, index): LayerLine => ({ name, layer: index + 1, ...layer })),
   );
-  return textTable(layerColumns, lines);
+  return textTable(layerColumns, lines, lengthWords(units));
 }
 
 /** What all sheets of a stock come to, and how far that is proven. */
@@ -76,7 +76,7 @@ export const sheetColumns: readonly Column<PlanSheet>[] = [
   { title: 'sheet', cell: ({ sheet }) => sheet },
   { title: 'layout', cell: ({ layout }) => layout },
   { title: 'sheets', right: true, cell: ({ count }) => String(count) },
-  { title: 'size', cell: ({ widthMm, heightMm }) => [widthMm, heightMm].map(millimetres).join(' × ') },
+  { title: 'size', cell: ({ widthMm, heightMm }, words) => [widthMm, heightMm].map(words.length).join(' × ') },
   { title: 'gives', cell: ({ pieces }) => pieces.map(({ what, n }) => `${n} × ${what}`).join(', ') },
   { title: 'used', right: true, cell: ({ usedPct }) => `${usedPct.toFixed(1)} %` },
   { title: 'all together', cell: sheetsStanding },
@@ -85,10 +85,10 @@ export const sheetColumns: readonly Column<PlanSheet>[] = [
 export const boardColumns: readonly Column<PlanBoard>[] = [
   { title: 'board', cell: ({ name }) => name },
   { title: 'sheet', cell: ({ sheet }) => sheet },
-  { title: 'thick', right: true, cell: ({ thicknessMm }) => millimetres(thicknessMm) },
-  { title: 'width', right: true, cell: ({ widthMm }) => millimetres(widthMm) },
-  { title: 'height', right: true, cell: ({ heightMm }) => millimetres(heightMm) },
-  { title: 'saw from', cell: ({ blankMm }) => blankMm.map(millimetres).join(' × ') },
-  { title: 'trammel', cell: ({ trammel }) => trammel?.settingsMm.map(millimetres).join(' and ') ?? '' },
+  { title: 'thick', right: true, cell: ({ thicknessMm }, words) => words.length(thicknessMm) },
+  { title: 'width', right: true, cell: ({ widthMm }, words) => words.length(widthMm) },
+  { title: 'height', right: true, cell: ({ heightMm }, words) => words.length(heightMm) },
+  { title: 'saw from', cell: ({ blankMm }, words) => blankMm.map(words.length).join(' × ') },
+  { title: 'trammel', cell: ({ trammel }, words) => trammel?.settingsMm.map(words.length).join(' and ') ?? '' },
   { title: 'make', right: true, cell: ({ quantity }) => String(quantity) },
 ];
