@@ -6,7 +6,7 @@ import { panelDxf } from '../../server/drawing/dxf/panel-dxf.ts';
 import { writeDxf } from '../../server/drawing/dxf/write-dxf.ts';
 import { writeSvg } from '../../server/drawing/write-svg.ts';
 
-/** A tile is sawn out of one strip of each direction: those across are 320 mm long in the blank, those upright 160. */
+/** A tile is sawn out of one strip of each direction: those across run over 320 mm of the blank, those upright over 160, and 6 mm on at each end. */
 const analysis = analyse(`
 strip ash { section face 3 depth 10 }
 grid squares { square  pitch 40  of ash }
@@ -20,8 +20,8 @@ const drawing = drawPanel(laid, analysis, null);
 test('every strip goes by the mark of the strip of the blank that it is sawn out of', () => {
   expect(analysis.problems).toEqual([]);
   expect(analysis.kinds.strips.map(({ mark, groups }) => [mark, groups[0]?.group.length])).toEqual([
-    ['S1', 320],
-    ['S2', 160],
+    ['S1', 332],
+    ['S2', 172],
   ]);
   const strips = drawing.layers.filter(({ kind }) => kind === 'strip').flatMap(({ kinds }) => kinds);
   const turned = strips.map(({ mark, placements }) => [mark, Math.abs(placements[2] ?? NaN) % 180]);

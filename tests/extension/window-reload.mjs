@@ -55,8 +55,7 @@ async function comparisonSurvivesReload(page) {
   await command(page, 'View: Close All Editors');
   await openDisc(page);
   await command(page, 'Halflap: Compare with File');
-  await page.keyboard.type('other.lap');
-  await page.keyboard.press('Enter');
+  await page.locator('.quick-input-list').getByText('other.lap').click();
   const before = await comparison(page);
   await before.locator('input[value=swipe]').click();
   await before.locator('#cut').selectOption('all');
