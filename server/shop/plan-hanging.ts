@@ -73,24 +73,30 @@ function spanAt(shapes: readonly (readonly Polygon[])[], height: number): PlanSp
   };
 }
 
-function spansBetween(shapes: readonly (readonly Polygon[])[], low: number, high: number): PlanSpan[] {
-  return Array.from({ length: levels }, (_, index) => low + ((high - low) * (index + 1)) / (levels + 1)).flatMap(
-    (height) => spanAt(shapes, height) ?? [],
-  );
+/** The runs at levels from one height to another, in that order, each worked out when it is asked for. */
+function* spansBetween(shapes: readonly (readonly Polygon[])[], from: number, to: number): Generator<PlanSpan> {
+  for (let level = 1; level <= levels; level += 1) {
+    const span = spanAt(shapes, from + ((to - from) * level) / (levels + 1));
+    if (span) yield span;
+  }
 }
 
 /** As high as a cleat fits that is long enough, above the centre of mass; else the longest there. */
 function highestCleat(shapes: readonly (readonly Polygon[])[], middle: number): PlanSpan | null {
   const { left, right, top } = boundsOf(shapes.flat(2));
-  const spans = spansBetween(shapes, middle, top - hiddenBy);
-  return [...spans].reverse().find(({ lengthMm }) => lengthMm >= leastShare * (right - left)) ?? longest(spans);
+  const tooShort: PlanSpan[] = [];
+  for (const span of spansBetween(shapes, top - hiddenBy, middle)) {
+    if (span.lengthMm >= leastShare * (right - left)) return span;
+    tooShort.push(span);
+  }
+  return longest(tooShort);
 }
 
 /** As low as a spacer fits, below the centre of mass: it keeps the work upright, and needs no length. */
 function lowestSpacer(shapes: readonly (readonly Polygon[])[], middle: number): PlanSpan | null {
   const { bottom } = boundsOf(shapes.flat(2));
-  const [lowest = null] = spansBetween(shapes, bottom + hiddenBy + cleatWidth, middle);
-  return lowest;
+  for (const lowest of spansBetween(shapes, bottom + hiddenBy + cleatWidth, middle)) return lowest;
+  return null;
 }
 
 const longest = (spans: readonly PlanSpan[]): PlanSpan | null =>
