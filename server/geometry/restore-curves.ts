@@ -52,10 +52,12 @@ function guideOf(segment: PathSegment): Guide {
 
 function runsOf(ring: readonly Point[], guides: readonly Guide[]): Run[] {
   const runs: Run[] = [];
+  let guideAt = 0;
   ring.forEach((from, index) => {
     const to = ring[(index + 1) % ring.length] ?? from;
     const last = runs.at(-1);
-    const edge = (last?.guide && edgeOn(last.guide, from, to)) ?? firstEdge(guides, from, to);
+    const { edge, at } = edgeFrom(guides, guideAt, from, to);
+    guideAt = at;
     if (!edge) runs.push({ guide: null, start: 0, end: 1, from, to });
     else if (last && goesOn(last, edge)) {
       last.end = edge.end;
@@ -65,12 +67,23 @@ function runsOf(ring: readonly Point[], guides: readonly Guide[]): Run[] {
   return runs;
 }
 
-function firstEdge(guides: readonly Guide[], from: Point, to: Point): Run | null {
-  for (const guide of guides) {
-    const edge = edgeOn(guide, from, to);
-    if (edge) return edge;
+/**
+ * The edge on the first guide that it follows, looked for from guide number `start` on and round to it again: a ring mostly
+ * follows its guides in their order. `at` is the number of the guide found, or where to go on where there is none.
+ */
+function edgeFrom(
+  guides: readonly Guide[],
+  start: number,
+  from: Point,
+  to: Point,
+): { readonly edge: Run | null; readonly at: number } {
+  for (let step = 0; step < guides.length; step += 1) {
+    const at = (start + step) % guides.length;
+    const guide = guides[at];
+    const edge = guide ? edgeOn(guide, from, to) : null;
+    if (edge) return { edge, at };
   }
-  return null;
+  return { edge: null, at: start };
 }
 
 /** The first and last run may be one. */
