@@ -22,7 +22,7 @@ import { stockText } from '../drawing/sheet-facts.ts';
 import { buildTemplate } from '../drawing/template/build-template.ts';
 import { fromBack } from '../drawing/template/from-back.ts';
 import type { Template } from '../drawing/template/template.ts';
-import { nameOf, templateSubject, templateSubjects } from '../drawing/template/template-subject.ts';
+import { templateSubject, templateSubjects } from '../drawing/template/template-subject.ts';
 import { tiledTemplate } from '../drawing/template/tiled-template.ts';
 import { wholeTemplate } from '../drawing/template/whole-template.ts';
 import { workSheet } from '../drawing/work-sheet.ts';
@@ -200,7 +200,7 @@ function drawnTemplate(
   }
   if (incomplete) return null;
   if (subject) throw new WrongUsage(`no cleat fits behind ${name}, so there is nothing to drill by`);
-  const names = templateSubjects(design).map(nameOf);
+  const names = templateSubjects(design).map((each) => each.name);
   throw new WrongUsage(
     names.length === 0
       ? 'the file has no outline, panel, board or band to make a template of'

@@ -1,5 +1,6 @@
 /** The parts of the assembled work where they stand: outlines as polygons in the work's frame. Lengths mm. */
 import type { SourceRange } from '../../grammar/source-range.ts';
+import type { Outline } from '../design/design-model.ts';
 import type { Placement, Work, WorkPart } from '../design/work-model.ts';
 import { flattenContour } from '../geometry/flatten-path.ts';
 import { add, type Point, turned } from '../geometry/point.ts';
@@ -41,6 +42,18 @@ export function ringsOf(part: WorkPart, panels: readonly LaidPanel[]): readonly 
       return part.board.outline.contours.map(flattenContour);
     case 'pour':
       return mouldRings(part.pour.mould);
+  }
+}
+
+/** The outline that a part has by name; null where it has a size or a shape of its own. */
+export function outlineOf(part: WorkPart): Outline | null {
+  switch (part.kind) {
+    case 'panel':
+      return part.panel.shape.kind === 'outline' ? part.panel.shape.outline : null;
+    case 'board':
+      return part.board.outline;
+    case 'pour':
+      return part.pour.mould.kind === 'outline' ? part.pour.mould.outline : null;
   }
 }
 

@@ -10,7 +10,8 @@ import { measureBand } from './bands/measure-band.ts';
 import { castOfPanel, edgeDepth } from './lines/work-depth.ts';
 import { contentOfCutOut, volumeBetween } from './pours/mould-content.ts';
 import type { PlanMass, PlanMassPart } from './object-sections.ts';
-import { centroidOf, type PlacedPart, placedParts } from './placed-parts.ts';
+import { centroidOf, outlineOf, type PlacedPart, placedParts } from './placed-parts.ts';
+import { partName } from './work/plan-work.ts';
 import { planLength } from './plan-rounding.ts';
 import { woodFigures } from './wood/wood-figures.ts';
 
@@ -123,31 +124,18 @@ function massOfPlaced({ part }: PlacedPart, parts: readonly PlanMassPart[], { ba
   const edges = edgeNames(part);
   const round = bands.filter(({ around }) => edges.includes(around.name)).map(({ name }) => `band ${name}`);
   const belongs = ({ part: name }: PlanMassPart): boolean =>
-    round.includes(name) || (part.kind === 'panel' ? name.startsWith(ownName(part)) : name === ownName(part));
+    round.includes(name) || (part.kind === 'panel' ? name.startsWith(`${ownName(part)}, `) : name === ownName(part));
   return sum(parts.filter(belongs).map(({ massG, count }) => (massG ?? 0) / count));
 }
 
-function ownName(part: WorkPart): string {
-  switch (part.kind) {
-    case 'panel':
-      return `panel ${part.panel.name}, `;
-    case 'board':
-      return `board ${part.board.name}`;
-    case 'pour':
-      return `cast ${part.pour.name}`;
-  }
-}
+/** What the parts of a mass are called after. */
+const kindNames = { panel: 'panel', board: 'board', pour: 'cast' } as const;
+const ownName = (part: WorkPart): string => `${kindNames[part.kind]} ${partName(part)}`;
 
-/** What a band may name to run round the part: a panel, and whatever outline it has. */
+/** What a band may name to run round the part: a panel, and the outline that anything has. */
 function edgeNames(part: WorkPart): string[] {
-  switch (part.kind) {
-    case 'panel':
-      return [part.panel.name, ...(part.panel.shape.kind === 'outline' ? [part.panel.shape.outline.name] : [])];
-    case 'board':
-      return [part.board.outline.name];
-    case 'pour':
-      return part.pour.mould.kind === 'outline' ? [part.pour.mould.outline.name] : [];
-  }
+  const outline = outlineOf(part);
+  return [...(part.kind === 'panel' ? [part.panel.name] : []), ...(outline ? [outline.name] : [])];
 }
 
 function notesFor(design: Design, panels: readonly LaidPanel[], parts: readonly PlanMassPart[]): string[] {

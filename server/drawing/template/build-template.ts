@@ -20,7 +20,7 @@ import { paperLength, type PaperLength, paperUnit } from '../sheet/paper-figures
 import { caulTemplate } from './caul-template.ts';
 import { drillingTemplate } from './drilling-template.ts';
 import type { RegisterMark, Template, TemplateLine, TemplateSpot } from './template.ts';
-import { nameOf, type PartSubject, type TemplateSubject } from './template-subject.ts';
+import { type PartSubject, type TemplateSubject } from './template-subject.ts';
 
 /** Centre lines run on so far beyond the outermost line, to be laid on strips that stand out there. */
 const axesBeyond = 8;
@@ -55,8 +55,8 @@ function partTemplate(drawn: DrawnDesign, subject: PartSubject, source: string):
   const unit = paperUnit(design.units);
   const bounds = boundsOf(ground.flat());
   return {
-    name: nameOf(subject),
-    heading: `${subject.kind} ${nameOf(subject)}`,
+    name: subject.name,
+    heading: `${subject.kind} ${subject.name}`,
     seenFrom: 'front',
     lines: shown,
     scribe: lines?.scribe ?? [],

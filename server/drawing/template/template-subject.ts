@@ -3,12 +3,13 @@ import type { Design, Outline, Panel } from '../../design/design-model.ts';
 import type { Band, Board, Hanging, Work } from '../../design/work-model.ts';
 
 /** A work stands for what it hangs on: the template to drill by. */
-export type TemplateSubject =
+export type TemplateSubject = { readonly name: string } & (
   | { readonly kind: 'panel'; readonly panel: Panel }
   | { readonly kind: 'outline'; readonly outline: Outline }
   | { readonly kind: 'board'; readonly board: Board }
   | { readonly kind: 'band'; readonly band: Band }
-  | { readonly kind: 'work'; readonly work: HungWork };
+  | { readonly kind: 'work'; readonly work: HungWork }
+);
 
 export type HungWork = Work & { readonly hanging: Hanging };
 
@@ -17,28 +18,13 @@ export type PartSubject = Extract<TemplateSubject, { readonly kind: 'panel' | 'o
 
 /** Everything a template may be of; where two share a name, the first is meant. */
 export const templateSubjects = ({ panels, outlines, boards, bands, work }: Design): TemplateSubject[] => [
-  ...panels.map((panel) => ({ kind: 'panel' as const, panel })),
-  ...outlines.map((outline) => ({ kind: 'outline' as const, outline })),
-  ...boards.map((board) => ({ kind: 'board' as const, board })),
-  ...bands.map((band) => ({ kind: 'band' as const, band })),
-  ...(work?.hanging ? [{ kind: 'work' as const, work: { ...work, hanging: work.hanging } }] : []),
+  ...panels.map((panel) => ({ kind: 'panel' as const, name: panel.name, panel })),
+  ...outlines.map((outline) => ({ kind: 'outline' as const, name: outline.name, outline })),
+  ...boards.map((board) => ({ kind: 'board' as const, name: board.name, board })),
+  ...bands.map((band) => ({ kind: 'band' as const, name: band.name, band })),
+  ...(work?.hanging ? [{ kind: 'work' as const, name: work.name, work: { ...work, hanging: work.hanging } }] : []),
 ];
 
 /** The subject called `name`, null where nothing is. */
 export const templateSubject = (design: Design, name: string): TemplateSubject | null =>
-  templateSubjects(design).find((subject) => nameOf(subject) === name) ?? null;
-
-export function nameOf(subject: TemplateSubject): string {
-  switch (subject.kind) {
-    case 'panel':
-      return subject.panel.name;
-    case 'outline':
-      return subject.outline.name;
-    case 'board':
-      return subject.board.name;
-    case 'band':
-      return subject.band.name;
-    case 'work':
-      return subject.work.name;
-  }
-}
+  templateSubjects(design).find((subject) => subject.name === name) ?? null;

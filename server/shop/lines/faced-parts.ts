@@ -1,9 +1,9 @@
 /** What the edge of a panel faces in the assembled work, in the panel's own coordinates. Lengths mm. */
-import type { Design, Meeting, Outline, Panel } from '../../design/design-model.ts';
+import type { Design, Meeting, Panel } from '../../design/design-model.ts';
 import type { Placement, WorkPart } from '../../design/work-model.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
 import { type Point, subtract, turned } from '../../geometry/point.ts';
-import { placedRing, ringsOf } from '../placed-parts.ts';
+import { outlineOf, placedRing, ringsOf } from '../placed-parts.ts';
 import { partName } from '../work/plan-work.ts';
 import { contoursOf } from './part-contours.ts';
 
@@ -31,17 +31,6 @@ export function facedParts(panel: Panel, { work }: Pick<Design, 'work'>): FacedP
 function isMet(part: WorkPart, { other }: Meeting): boolean {
   if (other.kind === 'outline') return outlineOf(part)?.name === other.name;
   return part.kind === other.kind && partName(part) === other.name;
-}
-
-function outlineOf(part: WorkPart): Outline | null {
-  switch (part.kind) {
-    case 'panel':
-      return part.panel.shape.kind === 'outline' ? part.panel.shape.outline : null;
-    case 'board':
-      return part.board.outline;
-    case 'pour':
-      return part.pour.mould.kind === 'outline' ? part.pour.mould.outline : null;
-  }
 }
 
 const ringsOfPart = (part: WorkPart): readonly (readonly Point[])[] =>

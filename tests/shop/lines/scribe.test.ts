@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { analyse, type Analysis } from '../../../server/analyse.ts';
 import { buildTemplate } from '../../../server/drawing/template/build-template.ts';
+import { templateSubject } from '../../../server/drawing/template/template-subject.ts';
 import { flattenContour } from '../../../server/geometry/flatten-path.ts';
 import { boundsOf } from '../../../server/geometry/polygons.ts';
 import { buildPlan } from '../../../server/shop/build-plan.ts';
@@ -57,8 +58,8 @@ test('what is not placed beside it asks for nothing', () => {
 
 test('the template draws it and says how much is left, and so does the step that saws', () => {
   const analysis = analyse(winged(30));
-  const [panel] = analysis.design.panels;
-  const template = panel && buildTemplate(analysis, { kind: 'panel', panel }, 'bird.lap');
+  const subject = templateSubject(analysis.design, 'wing');
+  const template = subject && buildTemplate(analysis, subject, 'bird.lap');
   expect(template?.scribe).toHaveLength(1);
   expect(template?.assumptions.join('\n')).toContain('so much is left outside it, 3.0 towards body');
   const tasks = buildPlan(analysis, '').steps.flatMap((step) => step.tasks);
