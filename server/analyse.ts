@@ -1,6 +1,6 @@
 /** The line: text → syntax tree → design → lattice → plan. One call a version of a file; never throws. */
-import type { SyntaxTree } from '../grammar/syntax-tree.ts';
-import { inOrderOfPlace, type Problem } from '../grammar/problem.ts';
+import type { SyntaxTree } from '../grammar/tree/syntax-tree.ts';
+import { inOrderOfPlace, type Problem } from '../grammar/problems/problem.ts';
 import { buildFiles } from './design/build-files.ts';
 import type { Design } from './design/design-model.ts';
 import { loadFiles } from './design/load-files.ts';

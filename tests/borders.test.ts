@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { ESLint, type Linter } from 'eslint';
 import { describe, expect, test } from 'vitest';
-import { problemCatalogue } from '../grammar/problem-catalogue.ts';
+import { problemCatalogue } from '../grammar/problems/problem-catalogue.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const eslint = new ESLint({ cwd: root, overrideConfigFile: join(root, '.config/eslint.config.mjs') });
@@ -19,9 +19,9 @@ async function isBanned(file: string, specifier: string): Promise<boolean> {
 
 describe('the lint', () => {
   test.each([
-    ['grammar/parser.ts', '../server/geometry/point.ts'],
+    ['grammar/rules/parser.ts', '../../server/geometry/point.ts'],
     ['server/geometry/region.ts', '../design/design-model.ts'],
-    ['server/geometry/region.ts', '../../grammar/source-range.ts'],
+    ['server/geometry/region.ts', '../../grammar/tree/source-range.ts'],
     ['server/design/design-model.ts', '../lattice/laid-panel.ts'],
     ['server/lattice/laid-panel.ts', '../shop/marked-kinds.ts'],
     ['server/lattice/laid-panel.ts', 'node:fs'],
@@ -37,7 +37,7 @@ describe('the lint', () => {
     ['server/cli/verbs/serve.ts', '../../../client/extension.ts'],
     ['server/analyse.ts', 'node:fs'],
     ['client/extension.ts', '../server/analyse.ts'],
-    ['client/preview/panel.ts', '../../grammar/problem.ts'],
+    ['client/preview/panel.ts', '../../grammar/problems/problem.ts'],
     ['client/preview/webview/main.ts', '../../../server/drawing/write-svg.ts'],
   ])('keeps %s from importing %s', async (file, specifier) => {
     expect(await isBanned(file, specifier)).toBe(true);
@@ -46,7 +46,7 @@ describe('the lint', () => {
   test.each([
     ['server/geometry/region.ts', './point.ts'],
     ['server/lattice/laid-panel.ts', '../design/design-model.ts'],
-    ['server/drawing/drawing.ts', '../../grammar/source-range.ts'],
+    ['server/drawing/drawing.ts', '../../grammar/tree/source-range.ts'],
     ['server/language/start-server.ts', 'vscode-languageserver/node'],
     ['server/language/features/hover.ts', '../../analyse.ts'],
     ['server/cli/verbs/plan.ts', '../../shop/build-plan.ts'],

@@ -5,7 +5,7 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect } from 'vitest';
-import { lineColumnAt, lineStartsOf, type SourceRange } from '../grammar/source-range.ts';
+import { lineColumnAt, lineStartsOf, type SourceRange } from '../grammar/tree/source-range.ts';
 import { analyse } from '../server/analyse.ts';
 
 export const caseFiles = (folder: string): string[] => readdirSync(folder).filter((file) => file.endsWith('.lap'));

@@ -1,6 +1,6 @@
 /** Bands of the design. */
-import type { BandDeclaration } from '../../grammar/object-syntax.ts';
-import { problemAt } from '../../grammar/problem-catalogue.ts';
+import type { BandDeclaration } from '../../grammar/tree/object-syntax.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
 import { bandOverLength, bandOverWidth } from './defaults.ts';
 import type { DesignContext } from './design-context.ts';
 import type { Outline, Panel, StripStock } from './design-model.ts';

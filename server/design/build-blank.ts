@@ -1,7 +1,7 @@
 /** Blanks of the design. */
-import type { BlankDeclaration, TakeProperty } from '../../grammar/object-syntax.ts';
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../grammar/problem.ts';
+import type { BlankDeclaration, TakeProperty } from '../../grammar/tree/object-syntax.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
 import { sawAllowance, sawGap } from './defaults.ts';
 import type { DesignContext } from './design-context.ts';
 import type { Grid, Panel } from './design-model.ts';

@@ -1,6 +1,6 @@
 /** Boards of the design. */
-import type { BoardDeclaration } from '../../grammar/object-syntax.ts';
-import { problemAt } from '../../grammar/problem-catalogue.ts';
+import type { BoardDeclaration } from '../../grammar/tree/object-syntax.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
 import type { DesignContext } from './design-context.ts';
 import type { Outline } from './design-model.ts';
 import type { SheetStock } from './material-model.ts';

@@ -1,6 +1,6 @@
 /** The families of a grid: of a kind that has its own by its size, or each as the grid declares it. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { FamilyProperty, GridDeclaration, Name } from '../../grammar/syntax-tree.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { FamilyProperty, GridDeclaration, Name } from '../../grammar/tree/syntax-tree.ts';
 import { direction as directionOf, cross } from '../geometry/point.ts';
 import { directionTolerance, rounded } from '../geometry/tolerance.ts';
 import type { DesignContext } from './design-context.ts';

@@ -1,6 +1,6 @@
 /** Files → the design of the file in hand: each file built once, those it uses first. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../grammar/problem.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
 import { buildDesign } from './build-design.ts';
 import { clashBetween } from './check-names.ts';
 import type { Design } from './design-model.ts';

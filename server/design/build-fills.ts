@@ -1,9 +1,9 @@
 /** What fills the cells of a panel: fills and the map of the design. */
-import type { FillPlaceSyntax, MotifUse, PanelFillProperty } from '../../grammar/fill-syntax.ts';
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../grammar/problem.ts';
-import type { SourceRange } from '../../grammar/source-range.ts';
-import type { Expression, Name, TipProperty } from '../../grammar/syntax-tree.ts';
+import type { FillPlaceSyntax, MotifUse, PanelFillProperty } from '../../grammar/tree/fill-syntax.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
+import type { SourceRange } from '../../grammar/tree/source-range.ts';
+import type { Expression, Name, TipProperty } from '../../grammar/tree/syntax-tree.ts';
 import { otherShape } from './build-motif.ts';
 import { cornersOf } from './build-place.ts';
 import { buildTips } from './build-tips.ts';

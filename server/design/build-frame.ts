@@ -1,7 +1,7 @@
 /** Frames of panels. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { FrameProperty } from '../../grammar/object-syntax.ts';
-import type { Name } from '../../grammar/syntax-tree.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { FrameProperty } from '../../grammar/tree/object-syntax.ts';
+import type { Name } from '../../grammar/tree/syntax-tree.ts';
 import type { DesignContext } from './design-context.ts';
 import type { Frame, StripStock } from './design-model.ts';
 import { propertyOf, reportMissing, reportRepeated } from './pick-properties.ts';

@@ -1,7 +1,7 @@
 /** Grids of the design. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { SourceRange } from '../../grammar/source-range.ts';
-import type { GridDeclaration, GridKindProperty } from '../../grammar/syntax-tree.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { SourceRange } from '../../grammar/tree/source-range.ts';
+import type { GridDeclaration, GridKindProperty } from '../../grammar/tree/syntax-tree.ts';
 import {
   freeFamilies,
   freeSide,

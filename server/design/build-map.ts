@@ -1,7 +1,7 @@
 /** The map of a panel: its signs with what they stand for, and its rows. */
-import type { MapEntry, MapProperty, MapSign } from '../../grammar/fill-syntax.ts';
-import { nearestWord } from '../../grammar/nearest-word.ts';
-import { problemAt } from '../../grammar/problem-catalogue.ts';
+import type { MapEntry, MapProperty, MapSign } from '../../grammar/tree/fill-syntax.ts';
+import { nearestWord } from '../../grammar/problems/nearest-word.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
 import { buildUse } from './build-fills.ts';
 import type { FillParts } from './build-fills.ts';
 import type { DesignContext } from './design-context.ts';

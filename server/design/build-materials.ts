@@ -4,8 +4,8 @@ import type {
   PriceProperty,
   SheetDeclaration,
   WoodDeclaration as WoodSyntax,
-} from '../../grammar/material-syntax.ts';
-import type { Expression } from '../../grammar/syntax-tree.ts';
+} from '../../grammar/tree/material-syntax.ts';
+import type { Expression } from '../../grammar/tree/syntax-tree.ts';
 import { sheetKerf } from './defaults.ts';
 import type { DesignContext } from './design-context.ts';
 import type { FinishStock, Money, SheetStock, WoodDeclaration } from './material-model.ts';

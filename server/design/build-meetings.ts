@@ -1,6 +1,6 @@
 /** What the edges of a sawn panel are fitted to. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { MeetsProperty, Name, PanelDeclaration } from '../../grammar/syntax-tree.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { MeetsProperty, Name, PanelDeclaration } from '../../grammar/tree/syntax-tree.ts';
 import type { DesignContext } from './design-context.ts';
 import type { Meeting } from './design-model.ts';
 import type { Definition } from './name-index.ts';

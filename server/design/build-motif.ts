@@ -1,13 +1,13 @@
 /** Motifs of the design, with the motifs that fill their parts. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../grammar/problem.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
 import type {
   FitOrderProperty,
   HingeProperty,
   MotifDeclaration,
   Name,
   PartFillProperty,
-} from '../../grammar/syntax-tree.ts';
+} from '../../grammar/tree/syntax-tree.ts';
 import { buildDivider, buildPieces, checkAbove } from './build-pieces.ts';
 import { cornersOf, placeReader } from './build-place.ts';
 import { buildTips } from './build-tips.ts';

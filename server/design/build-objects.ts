@@ -1,7 +1,7 @@
 /** What is made out of panels: blanks, bands, pours, boards, the work and kits. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { SyntaxTree } from '../../grammar/syntax-tree.ts';
-import type { WorkDeclaration } from '../../grammar/work-syntax.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { SyntaxTree } from '../../grammar/tree/syntax-tree.ts';
+import type { WorkDeclaration } from '../../grammar/tree/work-syntax.ts';
 import { buildBand } from './build-band.ts';
 import { buildBlank, checkTakes } from './build-blank.ts';
 import { buildBoard } from './build-board.ts';

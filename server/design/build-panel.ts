@@ -1,7 +1,7 @@
 /** Panels of the design. */
-import type { FrameProperty } from '../../grammar/object-syntax.ts';
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Name, PanelDeclaration, PanelShapeSyntax, ShapeProperty } from '../../grammar/syntax-tree.ts';
+import type { FrameProperty } from '../../grammar/tree/object-syntax.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Name, PanelDeclaration, PanelShapeSyntax, ShapeProperty } from '../../grammar/tree/syntax-tree.ts';
 import type { Point } from '../geometry/point.ts';
 import { buildFills } from './build-fills.ts';
 import type { FillParts } from './build-fills.ts';

@@ -1,6 +1,6 @@
 /** Places in an opening, with the names of nodes followed to what they stand for. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { LineSyntax, NodeProperty, PlaceSyntax } from '../../grammar/syntax-tree.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { LineSyntax, NodeProperty, PlaceSyntax } from '../../grammar/tree/syntax-tree.ts';
 import type { DesignContext } from './design-context.ts';
 import type { CellShape, NodeLine, NodePlace } from './design-model.ts';
 import { readAngle, readCount, readFraction } from './read-values.ts';

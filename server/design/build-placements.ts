@@ -1,6 +1,6 @@
 /** Where things lie in the work, and which lies in front. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { PlaceProperty, WorkDeclaration } from '../../grammar/work-syntax.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { PlaceProperty, WorkDeclaration } from '../../grammar/tree/work-syntax.ts';
 import type { DesignContext } from './design-context.ts';
 import type { Panel } from './design-model.ts';
 import { cycle } from './named-numbers.ts';

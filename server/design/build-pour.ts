@@ -1,6 +1,6 @@
 /** Pours of the design. */
-import type { InsertProperty, LayerProperty, PourDeclaration } from '../../grammar/object-syntax.ts';
-import { problemAt } from '../../grammar/problem-catalogue.ts';
+import type { InsertProperty, LayerProperty, PourDeclaration } from '../../grammar/tree/object-syntax.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
 import { rounded } from '../geometry/tolerance.ts';
 import type { DesignContext } from './design-context.ts';
 import type { Outline } from './design-model.ts';

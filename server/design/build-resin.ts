@@ -1,6 +1,6 @@
 /** Resins of the design. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { PriceProperty, RecoatWindowProperty, ResinDeclaration } from '../../grammar/material-syntax.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { PriceProperty, RecoatWindowProperty, ResinDeclaration } from '../../grammar/tree/material-syntax.ts';
 import type { DesignContext } from './design-context.ts';
 import { evaluateExpression } from './evaluate-expression.ts';
 import type { ResinStock } from './material-model.ts';

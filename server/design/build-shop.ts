@@ -1,5 +1,5 @@
 /** What the shop works with: woods, sheets, resins, finishes, the bench and its strips. */
-import type { SyntaxTree } from '../../grammar/syntax-tree.ts';
+import type { SyntaxTree } from '../../grammar/tree/syntax-tree.ts';
 import { buildBench } from './build-bench.ts';
 import { buildFinish, buildSheet, buildWood } from './build-materials.ts';
 import { buildResin } from './build-resin.ts';

@@ -1,7 +1,7 @@
 /** Strips of the design. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { RipProperty, StripDeclaration } from '../../grammar/material-syntax.ts';
-import type { SourceRange } from '../../grammar/source-range.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { RipProperty, StripDeclaration } from '../../grammar/tree/material-syntax.ts';
+import type { SourceRange } from '../../grammar/tree/source-range.ts';
 import { rounded } from '../geometry/tolerance.ts';
 import type { DesignContext } from './design-context.ts';
 import type { StripStock } from './design-model.ts';

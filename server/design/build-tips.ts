@@ -1,6 +1,6 @@
 /** Declared tips. */
-import type { TipProperty } from '../../grammar/syntax-tree.ts';
-import { problemAt } from '../../grammar/problem-catalogue.ts';
+import type { TipProperty } from '../../grammar/tree/syntax-tree.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
 import { cornersOf } from './build-place.ts';
 import type { DesignContext } from './design-context.ts';
 import type { CellShape, CornerChoice, TipRule } from './design-model.ts';

@@ -1,8 +1,8 @@
 /** The assembled work of a file: what it takes, how it hangs, what it costs. */
-import { nearestWord } from '../../grammar/nearest-word.ts';
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Expression } from '../../grammar/syntax-tree.ts';
-import type { MinutesProperty, WorkDeclaration } from '../../grammar/work-syntax.ts';
+import { nearestWord } from '../../grammar/problems/nearest-word.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Expression } from '../../grammar/tree/syntax-tree.ts';
+import type { MinutesProperty, WorkDeclaration } from '../../grammar/tree/work-syntax.ts';
 import { rounded } from '../geometry/tolerance.ts';
 import { buildPlacements, type PlacedParts } from './build-placements.ts';
 import { hangingSafety } from './defaults.ts';

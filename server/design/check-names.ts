@@ -1,10 +1,10 @@
 /** Names given twice, used without being given, or used for the wrong thing. */
-import { listed } from '../../grammar/listed-words.ts';
-import { nearestName } from '../../grammar/nearest-word.ts';
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../grammar/problem.ts';
-import type { SourceRange } from '../../grammar/source-range.ts';
-import type { SyntaxTree } from '../../grammar/syntax-tree.ts';
+import { listed } from '../../grammar/problems/listed-words.ts';
+import { nearestName } from '../../grammar/problems/nearest-word.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
+import type { SourceRange } from '../../grammar/tree/source-range.ts';
+import type { SyntaxTree } from '../../grammar/tree/syntax-tree.ts';
 import type { Given } from './given.ts';
 import type { Definition, NameIndex, NameKind, Reference } from './name-index.ts';
 

@@ -1,5 +1,5 @@
 /** The declarations of a tree by kind, and things by name. */
-import type { Declaration, SyntaxTree } from '../../grammar/syntax-tree.ts';
+import type { Declaration, SyntaxTree } from '../../grammar/tree/syntax-tree.ts';
 import type { Named } from './named.ts';
 
 /** The declarations of a kind; of those with one name, the first. */

@@ -2,7 +2,7 @@
  * What a file says, with every name resolved and every quantity in one unit: lengths in millimetres,
  * angles in degrees, percentages as fractions. Plain data; `range` is where the words stand.
  */
-import type { SourceRange } from '../../grammar/source-range.ts';
+import type { SourceRange } from '../../grammar/tree/source-range.ts';
 import type { Contour } from '../geometry/path.ts';
 import type { Point } from '../geometry/point.ts';
 import type {

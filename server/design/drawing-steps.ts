@@ -1,7 +1,7 @@
 /** Outlines taken out of an SVG file. */
-import type { PathStep } from '../../grammar/outline-syntax.ts';
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { SourceRange } from '../../grammar/source-range.ts';
+import type { PathStep } from '../../grammar/tree/outline-syntax.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { SourceRange } from '../../grammar/tree/source-range.ts';
 import type { DesignContext } from './design-context.ts';
 import { chainOf } from './drawn-segment.ts';
 import type { DrawnSegment } from './drawn-segment.ts';

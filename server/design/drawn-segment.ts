@@ -1,5 +1,5 @@
 /** Parts of an outline with the words that drew them. */
-import type { SourceRange } from '../../grammar/source-range.ts';
+import type { SourceRange } from '../../grammar/tree/source-range.ts';
 import type { Contour, PathSegment } from '../geometry/path.ts';
 
 export interface DrawnSegment {

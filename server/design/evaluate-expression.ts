@@ -1,10 +1,10 @@
 /** Arithmetic with dimensions. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../grammar/problem.ts';
-import type { SourceRange } from '../../grammar/source-range.ts';
-import type { Call, Expression, Name, Operation } from '../../grammar/syntax-tree.ts';
-import { knownFunctions } from '../../grammar/tokens.ts';
-import { nearestWord } from '../../grammar/nearest-word.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
+import type { SourceRange } from '../../grammar/tree/source-range.ts';
+import type { Call, Expression, Name, Operation } from '../../grammar/tree/syntax-tree.ts';
+import { knownFunctions } from '../../grammar/vocabulary/tokens.ts';
+import { nearestWord } from '../../grammar/problems/nearest-word.ts';
 import { radians } from '../geometry/point.ts';
 import type { NumberContext } from './design-context.ts';
 import {

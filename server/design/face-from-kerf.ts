@@ -1,7 +1,7 @@
 /** The face of a strip milled to the notching blade: the blade's kerf less the fit, so that one pass makes the notch. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { SourceRange } from '../../grammar/source-range.ts';
-import type { GridDeclaration, GridProperty } from '../../grammar/syntax-tree.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { SourceRange } from '../../grammar/tree/source-range.ts';
+import type { GridDeclaration, GridProperty } from '../../grammar/tree/syntax-tree.ts';
 import { isZeroLength, rounded } from '../geometry/tolerance.ts';
 import type { DesignContext } from './design-context.ts';
 import type { Bench } from './design-model.ts';

@@ -1,10 +1,10 @@
 /** A text and all the files it uses, each read once, with what is wrong with every `use`. */
-import { parseDocument } from '../../grammar/parse-document.ts';
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../grammar/problem.ts';
-import { nearestWord } from '../../grammar/nearest-word.ts';
-import { fileStride } from '../../grammar/source-range.ts';
-import type { SyntaxTree, TextLiteral, UseDeclaration } from '../../grammar/syntax-tree.ts';
+import { parseDocument } from '../../grammar/reading/parse-document.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
+import { nearestWord } from '../../grammar/problems/nearest-word.ts';
+import { fileStride } from '../../grammar/tree/source-range.ts';
+import type { SyntaxTree, TextLiteral, UseDeclaration } from '../../grammar/tree/syntax-tree.ts';
 import { libraryPath, libraryText, libraryNames } from './built-in-libraries.ts';
 import { followPath } from './file-paths.ts';
 import { cannotFollow, cannotRead } from './path-problems.ts';

@@ -2,7 +2,7 @@
  * What a file makes: its own panels, blanks and so on, and of those in used files only what it names, with the bands
  * and blanks that belong to them. A used file's other panels are made where that file itself is planned.
  */
-import { fileNumberOf } from '../../grammar/source-range.ts';
+import { fileNumberOf } from '../../grammar/tree/source-range.ts';
 import type { Design, Named } from './design-model.ts';
 
 const madeKinds = ['panels', 'blanks', 'bands', 'pours', 'boards', 'kits'] as const;

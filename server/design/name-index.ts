@@ -1,6 +1,6 @@
 /** Every name of a file: where it is given and where it is used. */
-import type { FillPlaceSyntax, MotifUse } from '../../grammar/fill-syntax.ts';
-import type { SourceRange } from '../../grammar/source-range.ts';
+import type { FillPlaceSyntax, MotifUse } from '../../grammar/tree/fill-syntax.ts';
+import type { SourceRange } from '../../grammar/tree/source-range.ts';
 import type {
   BlockDeclaration,
   Declaration,
@@ -12,7 +12,7 @@ import type {
   Property,
   SyntaxTree,
   TipProperty,
-} from '../../grammar/syntax-tree.ts';
+} from '../../grammar/tree/syntax-tree.ts';
 import { expressionsIn } from './tree-expressions.ts';
 
 export type NameKind = Exclude<Declaration['kind'], 'use' | 'title' | 'units'> | 'node' | 'piece' | 'divider';

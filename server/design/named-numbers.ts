@@ -1,7 +1,7 @@
 /** The numbers with names: each `let` computed once, after those it is computed from. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../grammar/problem.ts';
-import type { LetDeclaration, Name, NameUse } from '../../grammar/syntax-tree.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
+import type { LetDeclaration, Name, NameUse } from '../../grammar/tree/syntax-tree.ts';
 import type { DesignContext } from './design-context.ts';
 import { evaluateExpression, piNumber } from './evaluate-expression.ts';
 import { findNodes } from './find-nodes.ts';

@@ -1,5 +1,5 @@
 /** What every declaration with a name has. */
-import type { SourceRange } from '../../grammar/source-range.ts';
+import type { SourceRange } from '../../grammar/tree/source-range.ts';
 
 /** `range` covers the whole declaration, `nameRange` its name alone. */
 export interface Named {

@@ -1,5 +1,5 @@
 /** Whether closed lines make an outline: free of crossings, each round an area, one outer line with holes in it. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
 import { flattenContour } from '../geometry/flatten-path.ts';
 import { contourArea } from '../geometry/measure-path.ts';
 import type { Contour } from '../geometry/path.ts';

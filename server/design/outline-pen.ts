@@ -1,8 +1,8 @@
 /** The steps of an outline that go on from where the one before ends. */
-import type { ArcStep, PenStep, SplineStep, StartStep } from '../../grammar/outline-syntax.ts';
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { SourceRange } from '../../grammar/source-range.ts';
-import type { PointSyntax, StepEnd } from '../../grammar/syntax-tree.ts';
+import type { ArcStep, PenStep, SplineStep, StartStep } from '../../grammar/tree/outline-syntax.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { SourceRange } from '../../grammar/tree/source-range.ts';
+import type { PointSyntax, StepEnd } from '../../grammar/tree/syntax-tree.ts';
 import type { PathSegment } from '../geometry/path.ts';
 import { distance } from '../geometry/point.ts';
 import type { Point } from '../geometry/point.ts';

@@ -1,7 +1,13 @@
 /** The steps of an outline that are closed lines by themselves. */
-import type { EllipseStep, LoopStep, PolygonStep, RectangleStep, WholeStep } from '../../grammar/outline-syntax.ts';
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Expression, PointSyntax } from '../../grammar/syntax-tree.ts';
+import type {
+  EllipseStep,
+  LoopStep,
+  PolygonStep,
+  RectangleStep,
+  WholeStep,
+} from '../../grammar/tree/outline-syntax.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Expression, PointSyntax } from '../../grammar/tree/syntax-tree.ts';
 import type { PathSegment } from '../geometry/path.ts';
 import { add, direction, distance, origin, scale, turned } from '../geometry/point.ts';
 import type { Point } from '../geometry/point.ts';

@@ -1,7 +1,7 @@
 /** What is wrong with the path of a file, as it is written. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../grammar/problem.ts';
-import type { SourceRange } from '../../grammar/source-range.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
+import type { SourceRange } from '../../grammar/tree/source-range.ts';
 import type { FollowedPath } from './file-paths.ts';
 import type { FileRead } from './source-file.ts';
 

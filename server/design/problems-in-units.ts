@@ -1,5 +1,5 @@
 /** Problems told in the units of their file: every stage speaks of millimetres, and here they become inches where those are written. */
-import type { Problem, RelatedPlace } from '../../grammar/problem.ts';
+import type { Problem, RelatedPlace } from '../../grammar/problems/problem.ts';
 import type { LengthUnit } from './design-model.ts';
 import { isImperial, lengthText, plain } from './length-text.ts';
 import { millimetresIn } from './quantity.ts';

@@ -1,8 +1,8 @@
 /** Money: an amount in the one currency of a file. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../grammar/problem.ts';
-import type { MoneySyntax } from '../../grammar/material-syntax.ts';
-import type { SyntaxTree } from '../../grammar/syntax-tree.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
+import type { MoneySyntax } from '../../grammar/tree/material-syntax.ts';
+import type { SyntaxTree } from '../../grammar/tree/syntax-tree.ts';
 import type { DesignContext } from './design-context.ts';
 import type { Design } from './design-model.ts';
 import { findNodes } from './find-nodes.ts';

@@ -1,6 +1,6 @@
 /** The corners of a closed line that are to be rounded, rounded. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../grammar/problem.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
 import { distance } from '../geometry/point.ts';
 import type { Point } from '../geometry/point.ts';
 import { placeTolerance } from '../geometry/tolerance.ts';

@@ -1,8 +1,8 @@
 /** The files of a design, and the port through which a door lets us read them. */
-import type { ParsedDocument } from '../../grammar/parse-document.ts';
-import type { Problem } from '../../grammar/problem.ts';
-import { fileNumberOf } from '../../grammar/source-range.ts';
-import type { TextLiteral, UseDeclaration } from '../../grammar/syntax-tree.ts';
+import type { ParsedDocument } from '../../grammar/reading/parse-document.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
+import { fileNumberOf } from '../../grammar/tree/source-range.ts';
+import type { TextLiteral, UseDeclaration } from '../../grammar/tree/syntax-tree.ts';
 
 /** What reading a file came to. `outside`: it lies, or leads, above the workspace folder. */
 export type FileRead =

@@ -3,7 +3,7 @@
  * own transform and those of all it stands in are applied, nested viewports and the file's viewBox included.
  */
 import { DOMParser, type Element } from '@xmldom/xmldom';
-import { nearestWord } from '../../grammar/nearest-word.ts';
+import { nearestWord } from '../../grammar/problems/nearest-word.ts';
 import type { PathSegment } from '../geometry/path.ts';
 import {
   followedBy,

@@ -1,5 +1,5 @@
 /** The expressions written in a phrase. */
-import type { Expression, Property } from '../../grammar/syntax-tree.ts';
+import type { Expression, Property } from '../../grammar/tree/syntax-tree.ts';
 import { findNodes } from './find-nodes.ts';
 
 /** Every expression of a property, in order of writing; parts of an expression are not listed apart. */

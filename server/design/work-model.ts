@@ -2,7 +2,7 @@
  * What a file says of the objects made out of panels: blanks, bands, pours, boards, the assembled work, the class kit.
  * Lengths in mm, degrees, masses in g, times in minutes, shares as fractions.
  */
-import type { SourceRange } from '../../grammar/source-range.ts';
+import type { SourceRange } from '../../grammar/tree/source-range.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Grid, Outline, Panel, StripStock } from './design-model.ts';
 import type { FinishStock, Money, ResinStock, SheetStock } from './material-model.ts';

@@ -1,5 +1,5 @@
 /** A drawing as plain data: shapes drawn once and placed many times, in layers. Millimetres, y up. */
-import type { SourceRange } from '../../grammar/source-range.ts';
+import type { SourceRange } from '../../grammar/tree/source-range.ts';
 
 /** What a layer shows; writers choose colour and line by it. */
 export type LayerKind =

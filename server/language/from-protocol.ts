@@ -1,6 +1,6 @@
 /** Questions in the protocol's terms → ours. */
 import type { Position, Range } from 'vscode-languageserver';
-import type { SourceRange } from '../../grammar/source-range.ts';
+import type { SourceRange } from '../../grammar/tree/source-range.ts';
 
 /** The UTF-16 offset of a position; a column beyond its line means the line's end, a line beyond the text its end. */
 export function offsetAt(text: string, lineStarts: readonly number[], { line, character }: Position): number {

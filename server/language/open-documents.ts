@@ -1,6 +1,6 @@
 /** The texts open in the editor, each analysed at most once a version: a newer version leaves what is left of an older one undone. */
-import type { SourceRange } from '../../grammar/source-range.ts';
-import { lineStartsOf, rangeInFile } from '../../grammar/source-range.ts';
+import type { SourceRange } from '../../grammar/tree/source-range.ts';
+import { lineStartsOf, rangeInFile } from '../../grammar/tree/source-range.ts';
 import { type Analysis, lastOf } from '../analyse.ts';
 import { fileAt, type SourceFiles, type SourcePlace } from '../design/source-file.ts';
 import { plainAddress, WorkspaceFiles } from './workspace-files.ts';

@@ -1,5 +1,5 @@
 /** What our client asks of the language server and what it is told: names and plain shapes, beyond the standard protocol. */
-import type { SourceRange } from '../../grammar/source-range.ts';
+import type { SourceRange } from '../../grammar/tree/source-range.ts';
 import type { LengthUnit } from '../design/design-model.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 

@@ -21,8 +21,8 @@ import {
   type TextEdit,
   type WorkspaceEdit,
 } from 'vscode-languageserver';
-import type { Problem, Severity } from '../../grammar/problem.ts';
-import { lineColumnAt, type SourceRange } from '../../grammar/source-range.ts';
+import type { Problem, Severity } from '../../grammar/problems/problem.ts';
+import { lineColumnAt, type SourceRange } from '../../grammar/tree/source-range.ts';
 import type { CountHint } from './features/inlay-hints.ts';
 import { type NameToken, tokenModifiers, tokenTypes } from './features/semantic-tokens.ts';
 import type { DeclarationKind } from './features/declarations.ts';

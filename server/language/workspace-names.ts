@@ -1,5 +1,5 @@
 /** The mentions of one name in all files of the workspace, open or not. */
-import { lineStartsOf } from '../../grammar/source-range.ts';
+import { lineStartsOf } from '../../grammar/tree/source-range.ts';
 import { buildFiles } from '../design/build-files.ts';
 import { loadFiles } from '../design/load-files.ts';
 import { mentionAt, mentionsOfDefinition } from './features/names.ts';

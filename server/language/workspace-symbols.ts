@@ -1,5 +1,5 @@
 /** Every declaration of the workspace, open or not, sound or not, that may be meant by a few letters. */
-import { lineStartsOf } from '../../grammar/source-range.ts';
+import { lineStartsOf } from '../../grammar/tree/source-range.ts';
 import { buildFiles } from '../design/build-files.ts';
 import { loadFiles } from '../design/load-files.ts';
 import type { Definition } from '../design/name-index.ts';

@@ -1,6 +1,6 @@
 /** What the shop's own tools can't make: notches narrower than the blade, bevels no jig has. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../grammar/problem.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
 import type { Bench, Grid } from '../design/design-model.ts';
 import { cotangent } from '../geometry/point.ts';
 import { arithmeticTolerance, placeTolerance, rounded, sameAngle } from '../geometry/tolerance.ts';

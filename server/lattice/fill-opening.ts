@@ -1,7 +1,7 @@
 /** A motif set into one opening: its dividers, its pieces, and the motifs that fill the divided parts. */
 import type { Motif, MotifPiece, StripStock, TipRule } from '../design/design-model.ts';
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../grammar/problem.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
 import { distance, type Point } from '../geometry/point.ts';
 import { areaTolerance, isZeroLength, placeTolerance, rounded } from '../geometry/tolerance.ts';
 import { cellShapeOf, cornerAngles, isSquareCorner } from './cell-classes.ts';

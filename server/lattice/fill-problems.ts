@@ -1,6 +1,6 @@
 /** What may be wrong with the fills of a panel as a whole. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../grammar/problem.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
 import type { Panel, PanelFill } from '../design/design-model.ts';
 import type { PanelCells } from './panel-cells.ts';
 import { countMembers } from './scan-lattice.ts';

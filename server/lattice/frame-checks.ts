@@ -1,6 +1,6 @@
 /** What a panel's frame can't do: members along curves, and edge infill over an empty groove. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../grammar/problem.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
 import { isZeroLength, rounded } from '../geometry/tolerance.ts';
 import { distanceToSegment } from '../geometry/region.ts';
 import { groovePieces, isStraightSided } from './frame-members.ts';

@@ -1,6 +1,6 @@
 /** Places where the strips of a grid can't be lapped: too many at one node, or bodies that run into one another. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../grammar/problem.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
 import { cross, dot, type Point, scale } from '../geometry/point.ts';
 import { clipToHalfPlanes, type HalfPlane, signedArea } from '../geometry/polygons.ts';
 import { areaTolerance, placeTolerance, rounded } from '../geometry/tolerance.ts';

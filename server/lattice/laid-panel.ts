@@ -1,5 +1,5 @@
 /** A panel after all geometry is done: kinds of strips and pieces, and where each one lies. Millimetres, y up, from the front. */
-import type { SourceRange } from '../../grammar/source-range.ts';
+import type { SourceRange } from '../../grammar/tree/source-range.ts';
 import type { CellShape, Panel, PanelFill, StripStock } from '../design/design-model.ts';
 import type { Point } from '../geometry/point.ts';
 

@@ -1,7 +1,7 @@
 /** One panel from its design to every strip and piece, counted and placed. */
 import type { Panel } from '../design/design-model.ts';
-import type { Problem } from '../../grammar/problem.ts';
-import { problemAt } from '../../grammar/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
 import { sum } from '../geometry/numbers.ts';
 import { cross, dot } from '../geometry/point.ts';
 import { type Bounds, boundsOf, ringOfBounds } from '../geometry/polygons.ts';

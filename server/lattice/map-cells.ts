@@ -1,7 +1,7 @@
 /** A panel's map laid over its cells: each sign finds its cell, and what does not agree is said. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../grammar/problem.ts';
-import { spanOf } from '../../grammar/source-range.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
+import { spanOf } from '../../grammar/tree/source-range.ts';
 import type { CellMap, CellMapRow, PanelFill } from '../design/design-model.ts';
 import { sum } from '../geometry/numbers.ts';
 import { dot, type Point, quarterTurn } from '../geometry/point.ts';

@@ -1,7 +1,7 @@
 /** Which pieces of a motif, set into an opening, come in pairs out of one length. */
 import type { Hinge, Motif } from '../design/design-model.ts';
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../grammar/problem.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
 import { distance } from '../geometry/point.ts';
 import { placeTolerance } from '../geometry/tolerance.ts';
 import type { PlacedMember } from './fill-opening.ts';

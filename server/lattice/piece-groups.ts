@@ -1,6 +1,6 @@
 /** The infill of a panel: each motif computed once for each class of cell, and clipped only where the outline passes. */
 import type { Panel, PanelFill } from '../design/design-model.ts';
-import type { Problem } from '../../grammar/problem.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
 import { sum } from '../geometry/numbers.ts';
 import { add, direction, origin, type Point, subtract, turned } from '../geometry/point.ts';
 import { areaOf, boundsOf, intersectionOf, isConvexRing, signedArea, withoutIdlePoints } from '../geometry/polygons.ts';

@@ -1,6 +1,6 @@
 /** Problems that only laying out brings to light, said where the file in hand can mend them. */
-import type { Problem } from '../../grammar/problem.ts';
-import { fileNumberOf, type SourceRange } from '../../grammar/source-range.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
+import { fileNumberOf, type SourceRange } from '../../grammar/tree/source-range.ts';
 import type { Motif, Named, Panel } from '../design/design-model.ts';
 import type { SourceFile } from '../design/source-file.ts';
 

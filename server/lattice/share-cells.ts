@@ -2,7 +2,7 @@
  * Which cells each fill of a panel gets. Along a row the fills are asked once for every stretch between two places where
  * an answer may change, and within it once for every cell of what repeats: the work does not grow with the area.
  */
-import type { Problem } from '../../grammar/problem.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
 import type { FillCondition, PanelFill } from '../design/design-model.ts';
 import { leastCommonMultiple, maximum } from '../geometry/numbers.ts';
 import { CellLabels } from './cell-labels.ts';

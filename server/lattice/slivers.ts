@@ -1,6 +1,6 @@
 /** Trimmed pieces of which the saw leaves too little to stay in their place. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../grammar/problem.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
 import type { Panel } from '../design/design-model.ts';
 import { direction, dot } from '../geometry/point.ts';
 import { rounded } from '../geometry/tolerance.ts';

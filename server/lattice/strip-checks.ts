@@ -1,6 +1,6 @@
 /** What is wrong with the strips of a panel once their notches are known: too near an end, into one another, walls too thin. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../grammar/problem.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
 import { radians } from '../geometry/point.ts';
 import { arithmeticTolerance, isZeroLength, placeTolerance, rounded } from '../geometry/tolerance.ts';
 import type { LaidPanel, NotchRun, StripGroup } from './laid-panel.ts';

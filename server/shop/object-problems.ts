@@ -1,6 +1,6 @@
 /** What a maker should know of bands, pours and boards before making them: said at the line, the rest is planned all the same. */
-import { problemAt } from '../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../grammar/problem.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../grammar/problems/problem.ts';
 import type { Design } from '../design/design-model.ts';
 import type { Band, Blank, Board, Pour } from '../design/work-model.ts';
 import { flattenContour } from '../geometry/flatten-path.ts';

@@ -1,5 +1,5 @@
 /** The parts of the assembled work where they stand: outlines as polygons in the work's frame. Lengths mm. */
-import type { SourceRange } from '../../grammar/source-range.ts';
+import type { SourceRange } from '../../grammar/tree/source-range.ts';
 import type { Outline } from '../design/design-model.ts';
 import type { Placement, Work, WorkPart } from '../design/work-model.ts';
 import { flattenContour } from '../geometry/flatten-path.ts';

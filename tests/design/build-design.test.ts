@@ -1,6 +1,6 @@
 /** What a text says arrives in the design: defaults, units, places written out, motifs inside motifs. */
 import { describe, expect, test } from 'vitest';
-import { parseDocument } from '../../grammar/parse-document.ts';
+import { parseDocument } from '../../grammar/reading/parse-document.ts';
 import { buildDesign } from '../../server/design/build-design.ts';
 import { basketGrid, diamondGrid } from '../design-builder.ts';
 import { designOf, only } from './design-of.ts';

@@ -1,5 +1,5 @@
 /** Text to design, for tests. */
-import { parseDocument } from '../../grammar/parse-document.ts';
+import { parseDocument } from '../../grammar/reading/parse-document.ts';
 import { buildDesign } from '../../server/design/build-design.ts';
 import type { Design, Outline } from '../../server/design/design-model.ts';
 

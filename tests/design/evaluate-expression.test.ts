@@ -1,7 +1,7 @@
 /** Arithmetic keeps its units. Expected values are worked by hand. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { parseDocument } from '../../grammar/parse-document.ts';
+import { parseDocument } from '../../grammar/reading/parse-document.ts';
 import type { LengthUnit } from '../../server/design/design-model.ts';
 import { evaluateExpression } from '../../server/design/evaluate-expression.ts';
 import { dimensionName } from '../../server/design/quantity.ts';

@@ -1,6 +1,6 @@
 /** Every name is found where it is given and where it is used, in its own motif. */
 import { expect, test } from 'vitest';
-import { parseDocument } from '../../grammar/parse-document.ts';
+import { parseDocument } from '../../grammar/reading/parse-document.ts';
 import { indexNames } from '../../server/design/name-index.ts';
 import { referenceText } from '../grammar/reference-text.ts';
 

@@ -1,6 +1,6 @@
 /** Messages of files in inches. One inch is 25.4 mm. */
 import { expect, test } from 'vitest';
-import { problemAt } from '../../grammar/problem-catalogue.ts';
+import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
 import { problemsInUnits } from '../../server/design/problems-in-units.ts';
 
 const told = (message: string, units: 'mm' | 'in' = 'in'): string | undefined =>

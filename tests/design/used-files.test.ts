@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { analyse, type Analysis } from '../../server/analyse.ts';
 import { followPath, writtenPath } from '../../server/design/file-paths.ts';
 import { fileName } from '../../server/design/source-file.ts';
-import { fileNumberOf } from '../../grammar/source-range.ts';
+import { fileNumberOf } from '../../grammar/tree/source-range.ts';
 import { readTable } from './read-from.ts';
 
 function analysed(texts: Readonly<Record<string, string>>): Analysis {

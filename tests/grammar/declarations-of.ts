@@ -1,7 +1,7 @@
 /** Every declaration of a text, each in a text as short as it takes: so a great many damaged ones can be read and built. */
-import { parseDocument } from '../../grammar/parse-document.ts';
-import { spanOf, type SourceRange } from '../../grammar/source-range.ts';
-import type { Declaration } from '../../grammar/syntax-tree.ts';
+import { parseDocument } from '../../grammar/reading/parse-document.ts';
+import { spanOf, type SourceRange } from '../../grammar/tree/source-range.ts';
+import type { Declaration } from '../../grammar/tree/syntax-tree.ts';
 import { indexNames } from '../../server/design/name-index.ts';
 
 /** `text` is sound, and its characters from `start` to `end` are the declaration. */

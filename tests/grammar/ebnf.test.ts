@@ -1,9 +1,9 @@
 /** The grammar on paper is the one that is read: kept beside the rules, every name in it given, every word in it known. */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { knownWords } from '../../grammar/tokens.ts';
-import { vocabulary } from '../../grammar/vocabulary.ts';
-import { ebnfText } from '../../grammar/write-ebnf.ts';
+import { knownWords } from '../../grammar/vocabulary/tokens.ts';
+import { vocabulary } from '../../grammar/vocabulary/vocabulary.ts';
+import { ebnfText } from '../../grammar/writing/write-ebnf.ts';
 
 const file = new URL('../../grammar/halflap.ebnf', import.meta.url);
 const text = ebnfText();

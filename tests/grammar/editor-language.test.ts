@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { IGrammar, StackElement } from 'vscode-textmate';
-import { textmateText } from '../../grammar/write-textmate.ts';
+import { textmateText } from '../../grammar/writing/write-textmate.ts';
 import packageFile from '../../package.json' with { type: 'json' };
 
 const root = new URL('../../', import.meta.url);

@@ -1,8 +1,8 @@
 /** The tree says what the text says, wherever its lines end and whatever its names are. */
 import { describe, expect, test } from 'vitest';
-import { parseDocument } from '../../grammar/parse-document.ts';
-import type { SourceRange } from '../../grammar/source-range.ts';
-import { knownWords } from '../../grammar/tokens.ts';
+import { parseDocument } from '../../grammar/reading/parse-document.ts';
+import type { SourceRange } from '../../grammar/tree/source-range.ts';
+import { knownWords } from '../../grammar/vocabulary/tokens.ts';
 import { referenceText } from './reference-text.ts';
 
 const isRange = (value: unknown): value is SourceRange =>

@@ -4,8 +4,8 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { printDocument } from '../../grammar/print-document.ts';
-import { tokenize } from '../../grammar/tokens.ts';
+import { printDocument } from '../../grammar/writing/print-document.ts';
+import { tokenize } from '../../grammar/vocabulary/tokens.ts';
 import { referenceText } from './reference-text.ts';
 
 const samples = fileURLToPath(new URL('../../samples', import.meta.url));

@@ -4,8 +4,8 @@ import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { IGrammar } from 'vscode-textmate';
-import { knownWords } from '../../grammar/tokens.ts';
-import { textmateText } from '../../grammar/write-textmate.ts';
+import { knownWords } from '../../grammar/vocabulary/tokens.ts';
+import { textmateText } from '../../grammar/writing/write-textmate.ts';
 
 const file = fileURLToPath(new URL('../../grammar/halflap.tmLanguage.json', import.meta.url));
 

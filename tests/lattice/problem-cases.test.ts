@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { problemCatalogue } from '../../grammar/problem-catalogue.ts';
+import { problemCatalogue } from '../../grammar/problems/problem-catalogue.ts';
 import { caseFiles, expectAsAccepted, problemLines } from '../golden-problems.ts';
 
 const folder = fileURLToPath(new URL('../cases/lattice', import.meta.url));

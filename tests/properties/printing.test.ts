@@ -1,8 +1,8 @@
 /** Whole files, made at random, printed: what is printed prints the same again and makes the same plan. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { printDocument } from '../../grammar/print-document.ts';
-import { tokenize } from '../../grammar/tokens.ts';
+import { printDocument } from '../../grammar/writing/print-document.ts';
+import { tokenize } from '../../grammar/vocabulary/tokens.ts';
 import { analyse } from '../../server/analyse.ts';
 import { buildPlan } from '../../server/shop/build-plan.ts';
 

@@ -1,7 +1,7 @@
 /** Formatting by request: canonical, sound, done once, and never over a syntax error. */
 import { type TextEdit } from 'vscode-languageserver/node';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { lineStartsOf } from '../../grammar/source-range.ts';
+import { lineStartsOf } from '../../grammar/tree/source-range.ts';
 import { offsetAt } from '../../server/language/from-protocol.ts';
 import { disc } from './disc.ts';
 import { ServerSession } from './server-session.ts';

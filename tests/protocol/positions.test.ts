@@ -1,7 +1,7 @@
 /** Offsets and protocol positions, there and back, over every kind of line end and beyond every end. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { lineStartsOf } from '../../grammar/source-range.ts';
+import { lineStartsOf } from '../../grammar/tree/source-range.ts';
 import { offsetAt } from '../../server/language/from-protocol.ts';
 import { rangeOf } from '../../server/language/to-protocol.ts';
 

@@ -6,7 +6,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
-import { problemCatalogue } from '../../grammar/problem-catalogue.ts';
+import { problemCatalogue } from '../../grammar/problems/problem-catalogue.ts';
 import { analyse } from '../../server/analyse.ts';
 import { buildPlan } from '../../server/shop/build-plan.ts';
 import { caseFiles, expectAsAccepted, problemLines } from '../golden-problems.ts';

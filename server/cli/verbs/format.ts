@@ -1,6 +1,6 @@
 /** `halflap format`: lays files out in the one canonical way. */
-import { parseDocument } from '../../../grammar/parse-document.ts';
-import { printDocument } from '../../../grammar/print-document.ts';
+import { parseDocument } from '../../../grammar/reading/parse-document.ts';
+import { printDocument } from '../../../grammar/writing/print-document.ts';
 import { readArguments } from '../arguments.ts';
 import { problemLines } from '../problem-lines.ts';
 import { readSource, type Source } from '../read-source.ts';

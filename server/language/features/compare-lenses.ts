@@ -1,5 +1,5 @@
 /** Hints at panels and motifs: how their counts differ from those of the last commit. */
-import { fileNumberOf, type SourceRange } from '../../../grammar/source-range.ts';
+import { fileNumberOf, type SourceRange } from '../../../grammar/tree/source-range.ts';
 import type { Analysis } from '../../analyse.ts';
 import { signed } from '../../compare/change-text.ts';
 import { sum } from '../../geometry/numbers.ts';

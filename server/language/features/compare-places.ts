@@ -1,5 +1,5 @@
 /** Where the panels and kinds of a design are written, by the names that the rows of a report give them. */
-import type { SourceRange } from '../../../grammar/source-range.ts';
+import type { SourceRange } from '../../../grammar/tree/source-range.ts';
 import type { Analysis } from '../../analyse.ts';
 import type { RowSubject } from '../../compare/change-report.ts';
 

@@ -1,6 +1,6 @@
 /** The named declarations of the file in hand, in its order. */
-import { fileNumberOf } from '../../../grammar/source-range.ts';
-import type { BlockDeclaration } from '../../../grammar/syntax-tree.ts';
+import { fileNumberOf } from '../../../grammar/tree/source-range.ts';
+import type { BlockDeclaration } from '../../../grammar/tree/syntax-tree.ts';
 import type { Design, Named } from '../../design/design-model.ts';
 
 export type DeclarationKind = BlockDeclaration['kind'];

@@ -3,7 +3,7 @@ import type { Analysis } from '../../analyse.ts';
 import { type DeclarationKind, declarationsOf } from './declarations.ts';
 import { counted } from '../../shop/task-words.ts';
 import { panelTally } from './tally.ts';
-import type { SourceRange } from '../../../grammar/source-range.ts';
+import type { SourceRange } from '../../../grammar/tree/source-range.ts';
 
 export interface OutlineEntry {
   readonly name: string;

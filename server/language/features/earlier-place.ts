@@ -1,5 +1,5 @@
 /** Where words of a text stood in an earlier version of it, as far as one stretch of changes tells. */
-import type { SourceRange } from '../../../grammar/source-range.ts';
+import type { SourceRange } from '../../../grammar/tree/source-range.ts';
 
 /**
  * The place in `earlier` of `range` in `later`. Between what both begin with and what both end with lies the changed

@@ -1,5 +1,11 @@
 /** Finds numbers in the expressions of a tree, wherever they stand in it. */
-import type { Declaration, Expression, NumberLiteral, Property, SyntaxTree } from '../../../grammar/syntax-tree.ts';
+import type {
+  Declaration,
+  Expression,
+  NumberLiteral,
+  Property,
+  SyntaxTree,
+} from '../../../grammar/tree/syntax-tree.ts';
 import { expressionsIn } from '../../design/tree-expressions.ts';
 
 /** The number literal whose words hold `offset`, their end included. */

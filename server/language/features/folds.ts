@@ -1,5 +1,5 @@
 /** Blocks that can be folded away. */
-import type { SourceRange } from '../../../grammar/source-range.ts';
+import type { SourceRange } from '../../../grammar/tree/source-range.ts';
 import type { Analysis } from '../../analyse.ts';
 
 /** From the keyword to the closing brace of every block that has one. */

@@ -1,6 +1,6 @@
 /** The canonical layout of a text as one edit. */
-import { printDocument } from '../../../grammar/print-document.ts';
-import type { SourceRange } from '../../../grammar/source-range.ts';
+import { printDocument } from '../../../grammar/writing/print-document.ts';
+import type { SourceRange } from '../../../grammar/tree/source-range.ts';
 
 export interface Replacement {
   readonly range: SourceRange;

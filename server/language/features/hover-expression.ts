@@ -1,6 +1,6 @@
 /** A name for a number or for a point, said as the text says it. */
-import { rangeInFile, type SourceRange } from '../../../grammar/source-range.ts';
-import type { SyntaxTree } from '../../../grammar/syntax-tree.ts';
+import { rangeInFile, type SourceRange } from '../../../grammar/tree/source-range.ts';
+import type { SyntaxTree } from '../../../grammar/tree/syntax-tree.ts';
 import type { Analysis } from '../../analyse.ts';
 import type { Definition } from '../../design/name-index.ts';
 import { fileAt } from '../../design/source-file.ts';

@@ -1,5 +1,5 @@
 /** A number with a unit, said in the other unit. */
-import type { NumberLiteral } from '../../../grammar/syntax-tree.ts';
+import type { NumberLiteral } from '../../../grammar/tree/syntax-tree.ts';
 import { quantityOf } from '../../design/quantity.ts';
 import type { HoverLines } from './hover-text.ts';
 import { inchText, isImperial, plain } from '../../design/length-text.ts';

@@ -1,5 +1,5 @@
 /** The shape every hover has: a heading, then one fact a line. */
-import type { SourceRange } from '../../../grammar/source-range.ts';
+import type { SourceRange } from '../../../grammar/tree/source-range.ts';
 
 /** Markdown for the words at `range`. */
 export interface HoverText {

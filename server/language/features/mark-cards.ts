@@ -5,7 +5,7 @@ import { numbersText } from '../../drawing/displays/mark-display.ts';
 import { rolesOf } from '../../drawing/shared-words.ts';
 import type { PieceEnd } from '../../lattice/laid-panel.ts';
 import type { MarkedKinds, MarkedPiece, MarkedStrip } from '../../shop/marked-kinds.ts';
-import type { SourceRange } from '../../../grammar/source-range.ts';
+import type { SourceRange } from '../../../grammar/tree/source-range.ts';
 import type { MarkCard } from '../preview-messages.ts';
 import { lengthText } from '../../design/length-text.ts';
 import { counted } from '../../shop/task-words.ts';

@@ -1,5 +1,5 @@
 /** Who refers to whom: every mention of a name, and the definition it leads to, in this file or in one it uses. */
-import { fileNumberOf, fileStride, type SourceRange } from '../../../grammar/source-range.ts';
+import { fileNumberOf, fileStride, type SourceRange } from '../../../grammar/tree/source-range.ts';
 import type { Analysis } from '../../analyse.ts';
 import { isLibraryPath } from '../../design/built-in-libraries.ts';
 import type { Definition, NameIndex } from '../../design/name-index.ts';

@@ -1,6 +1,6 @@
 /** Answers the preview: which views there are, and what one of them shows. */
-import { lineColumnAt } from '../../../grammar/source-range.ts';
-import type { Problem } from '../../../grammar/problem.ts';
+import { lineColumnAt } from '../../../grammar/tree/source-range.ts';
+import type { Problem } from '../../../grammar/problems/problem.ts';
 import type { Analysis } from '../../analyse.ts';
 import type { StockCutting } from '../../shop/stock/plan-stock.ts';
 import type { AnalysedDocument } from '../open-documents.ts';

@@ -1,7 +1,7 @@
 /** What may be written at a place: declarations, the properties of a block, or the names a phrase asks for. */
-import { type KnownWord, knownWords } from '../../../grammar/tokens.ts';
-import { type BlockKind, formOf, wordsOf as wordsOfBlock } from '../../../grammar/vocabulary.ts';
-import { labourUnits } from '../../../grammar/work-syntax.ts';
+import { type KnownWord, knownWords } from '../../../grammar/vocabulary/tokens.ts';
+import { type BlockKind, formOf, wordsOf as wordsOfBlock } from '../../../grammar/vocabulary/vocabulary.ts';
+import { labourUnits } from '../../../grammar/tree/work-syntax.ts';
 import type { Analysis } from '../../analyse.ts';
 import type { NameKind } from '../../design/name-index.ts';
 import { stepNames, writtenStep } from '../../design/step-names.ts';

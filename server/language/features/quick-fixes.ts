@@ -1,9 +1,9 @@
 /** Edits that put a problem right, found by the problem's code and place, never by its wording. */
-import { nearestName, nearestWord } from '../../../grammar/nearest-word.ts';
-import { problemCatalogue } from '../../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../../grammar/problem.ts';
-import type { SourceRange } from '../../../grammar/source-range.ts';
-import { wordsOf } from '../../../grammar/vocabulary.ts';
+import { nearestName, nearestWord } from '../../../grammar/problems/nearest-word.ts';
+import { problemCatalogue } from '../../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../../grammar/problems/problem.ts';
+import type { SourceRange } from '../../../grammar/tree/source-range.ts';
+import { wordsOf } from '../../../grammar/vocabulary/vocabulary.ts';
 import type { Analysis } from '../../analyse.ts';
 import { knownWoods } from '../../shop/wood/unknown-woods.ts';
 import { blockKindAt } from './blocks.ts';

@@ -1,7 +1,7 @@
 /** The canonical layout of a part of a text: only blanks between words move, so the cursor and the other lines stay. */
-import { printDocument } from '../../../grammar/print-document.ts';
-import type { SourceRange } from '../../../grammar/source-range.ts';
-import { tokenize } from '../../../grammar/tokens.ts';
+import { printDocument } from '../../../grammar/writing/print-document.ts';
+import type { SourceRange } from '../../../grammar/tree/source-range.ts';
+import { tokenize } from '../../../grammar/vocabulary/tokens.ts';
 import type { Analysis } from '../../analyse.ts';
 import type { Replacement } from './formatting.ts';
 

@@ -1,5 +1,5 @@
 /** Names coloured by what they name, which no pattern of letters can tell: a strip and a motif look alike in `hemp of bass`. */
-import type { SourceRange } from '../../../grammar/source-range.ts';
+import type { SourceRange } from '../../../grammar/tree/source-range.ts';
 import type { Analysis } from '../../analyse.ts';
 import { isLibraryPath } from '../../design/built-in-libraries.ts';
 import type { NameKind } from '../../design/name-index.ts';

@@ -1,6 +1,6 @@
 /** The word under an offset, as the lexer tells words apart. */
-import type { SourceRange } from '../../../grammar/source-range.ts';
-import { tokenize } from '../../../grammar/tokens.ts';
+import type { SourceRange } from '../../../grammar/tree/source-range.ts';
+import { tokenize } from '../../../grammar/vocabulary/tokens.ts';
 
 export interface Word {
   readonly text: string;

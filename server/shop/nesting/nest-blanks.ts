@@ -1,6 +1,6 @@
 /** Blanks of a design: their cut-outs, the packing, and what each filled blank is made of. */
-import type { Problem } from '../../../grammar/problem.ts';
-import { problemAt } from '../../../grammar/problem-catalogue.ts';
+import type { Problem } from '../../../grammar/problems/problem.ts';
+import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Design } from '../../design/design-model.ts';
 import type { Blank } from '../../design/work-model.ts';
 import { sum } from '../../geometry/numbers.ts';

@@ -1,7 +1,7 @@
 /** Woods that neither the file nor the built-in table knows: what is made of them has no mass, movement or limit of bending. */
-import { nearestName } from '../../../grammar/nearest-word.ts';
-import { problemAt } from '../../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../../grammar/problem.ts';
+import { nearestName } from '../../../grammar/problems/nearest-word.ts';
+import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../../grammar/problems/problem.ts';
 import type { NameIndex } from '../../design/name-index.ts';
 import { builtInWoods } from './wood-table.ts';
 

@@ -1,6 +1,6 @@
 /** Parts of the work that lie in one another, or beside the board they hang on. */
-import { problemAt } from '../../../grammar/problem-catalogue.ts';
-import type { Problem } from '../../../grammar/problem.ts';
+import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../../grammar/problems/problem.ts';
 import type { Design } from '../../design/design-model.ts';
 import { coarserRing } from '../../geometry/coarser-ring.ts';
 import { areaOf, intersectionOf } from '../../geometry/polygons.ts';

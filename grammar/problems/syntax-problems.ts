@@ -6,10 +6,10 @@ import { adviceFor, commonMistake, decimalComma, type Misfit, partedUnit, placeO
 import { nearestWord } from './nearest-word.ts';
 import { problemAt } from './problem-catalogue.ts';
 import type { Problem } from './problem.ts';
-import type { SourceRange } from './source-range.ts';
-import { quantityUnits } from './tokens.ts';
-import { blockNames, formOf, vocabulary, wordsOf } from './vocabulary.ts';
-import type { BlockKind, PhraseForm } from './vocabulary.ts';
+import type { SourceRange } from '../tree/source-range.ts';
+import { quantityUnits } from '../vocabulary/tokens.ts';
+import { blockNames, formOf, vocabulary, wordsOf } from '../vocabulary/vocabulary.ts';
+import type { BlockKind, PhraseForm } from '../vocabulary/vocabulary.ts';
 
 const expectedOf = (type: TokenType): string => tokenLabel(type) || tokenName(type);
 

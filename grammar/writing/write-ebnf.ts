@@ -13,9 +13,9 @@ import {
   type TokenType,
   tokenLabel,
 } from 'chevrotain';
-import { PhraseParser } from './parser.ts';
-import { Text, NumberToken, Quantity, UnknownQuantity, Word } from './tokens.ts';
-import { type BlockKind, entryFormOf, formOf, type PhraseForm, wordsOf } from './vocabulary.ts';
+import { PhraseParser } from '../rules/parser.ts';
+import { Text, NumberToken, Quantity, UnknownQuantity, Word } from '../vocabulary/tokens.ts';
+import { type BlockKind, entryFormOf, formOf, type PhraseForm, wordsOf } from '../vocabulary/vocabulary.ts';
 
 /** What is said of the tokens that are no fixed words. */
 const lexicalRules = `/* Tokens. Blanks and line ends part them; a comment runs from # to the end of its line. */
@@ -70,7 +70,7 @@ export function ebnfText(): string {
     return rule ? `${nameOf(name)} ::= ${sequence(rule.definition).text}` : '';
   });
   return [
-    '/* The grammar of Halflap. Written by grammar/write-ebnf.ts from the rules of the parser: do not change it here. */',
+    '/* The grammar of Halflap. Written by grammar/writing/write-ebnf.ts from the rules of the parser: do not change it here. */',
     '/* No word is reserved: where a NAME is read, each of them may stand. Order inside a block is free but in outlines and maps. */',
     ...lines,
     '/* Phrases. */',

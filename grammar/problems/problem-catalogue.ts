@@ -1,6 +1,6 @@
 /** Every diagnostic's stable code, written once. A code is never reused for another meaning. */
 import type { Problem, RelatedPlace, Severity } from './problem.ts';
-import type { SourceRange } from './source-range.ts';
+import type { SourceRange } from '../tree/source-range.ts';
 
 interface CatalogueEntry {
   readonly code: string;

@@ -2,11 +2,19 @@
 import type { IToken } from 'chevrotain';
 import { rangeOf } from './expression-rules.ts';
 import { OutlineRules } from './outline-rules.ts';
-import type { CombineStep, CopyStep, GrowStep, MirrorStep, MoveStep, ScaleStep, TurnStep } from './outline-syntax.ts';
-import type { SourceRange } from './source-range.ts';
-import { spanOf } from './source-range.ts';
-import type { PointSyntax } from './syntax-tree.ts';
-import { Comma, keyword } from './tokens.ts';
+import type {
+  CombineStep,
+  CopyStep,
+  GrowStep,
+  MirrorStep,
+  MoveStep,
+  ScaleStep,
+  TurnStep,
+} from '../tree/outline-syntax.ts';
+import type { SourceRange } from '../tree/source-range.ts';
+import { spanOf } from '../tree/source-range.ts';
+import type { PointSyntax } from '../tree/syntax-tree.ts';
+import { Comma, keyword } from '../vocabulary/tokens.ts';
 
 interface MirrorPlace {
   readonly over: MirrorStep['over'];

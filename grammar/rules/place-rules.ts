@@ -1,9 +1,9 @@
 /** Grammar of the places in an opening. */
 import { EOF, type ParserMethod } from 'chevrotain';
 import { ExpressionRules, rangeOf } from './expression-rules.ts';
-import { spanOf } from './source-range.ts';
-import type { LineSyntax, Ordinal, PlaceSyntax } from './syntax-tree.ts';
-import { Comma, keyword, NumberToken, Word } from './tokens.ts';
+import { spanOf } from '../tree/source-range.ts';
+import type { LineSyntax, Ordinal, PlaceSyntax } from '../tree/syntax-tree.ts';
+import { Comma, keyword, NumberToken, Word } from '../vocabulary/tokens.ts';
 
 /** What may stand behind a whole place, and so behind the name of a node. */
 const behindPlaces = [

@@ -1,7 +1,7 @@
 /** Grammar of the phrases inside a motif. */
 import { rangeOf } from './expression-rules.ts';
 import { PlaceRules } from './place-rules.ts';
-import { spanOf, type SourceRange } from './source-range.ts';
+import { spanOf, type SourceRange } from '../tree/source-range.ts';
 import type {
   AboveClause,
   CornersSyntax,
@@ -18,8 +18,8 @@ import type {
   ShapeName,
   ShapeWord,
   TipProperty,
-} from './syntax-tree.ts';
-import { Comma, keyword, NumberToken } from './tokens.ts';
+} from '../tree/syntax-tree.ts';
+import { Comma, keyword, NumberToken } from '../vocabulary/tokens.ts';
 
 interface Ranged {
   readonly range: SourceRange;

@@ -1,6 +1,6 @@
 /** Colours for editors that read TextMate grammars, written from the tokens. The file beside is made from this; a test keeps it current. */
-import { knownFunctions, knownWords, quantityUnits } from './tokens.ts';
-import type { WordRole } from './word-entry.ts';
+import { knownFunctions, knownWords, quantityUnits } from '../vocabulary/tokens.ts';
+import type { WordRole } from '../vocabulary/word-entry.ts';
 
 interface Rule {
   readonly name?: string;

@@ -1,9 +1,9 @@
 /** Grammar of the families of a grid: declared each, or changed of a kind that has its own. */
 import { rangeOf } from './expression-rules.ts';
 import { PanelRules } from './panel-rules.ts';
-import { spanOf } from './source-range.ts';
-import type { ExceptProperty, Expression, FamilyProperty } from './syntax-tree.ts';
-import { keyword } from './tokens.ts';
+import { spanOf } from '../tree/source-range.ts';
+import type { ExceptProperty, Expression, FamilyProperty } from '../tree/syntax-tree.ts';
+import { keyword } from '../vocabulary/tokens.ts';
 
 /** How the lines of a family lie: in equal steps, or at places of their own. */
 interface FamilyLines {

@@ -4,9 +4,9 @@
  */
 import { rangeOf } from './expression-rules.ts';
 import { WorkRules } from './work-rules.ts';
-import { spanOf } from './source-range.ts';
-import type { SourceRange } from './source-range.ts';
-import type { BothSlantsProperty, GridKindProperty, MeasuredProperty } from './grid-syntax.ts';
+import { spanOf } from '../tree/source-range.ts';
+import type { SourceRange } from '../tree/source-range.ts';
+import type { BothSlantsProperty, GridKindProperty, MeasuredProperty } from '../tree/grid-syntax.ts';
 import type {
   BlockDeclaration,
   LetDeclaration,
@@ -15,8 +15,8 @@ import type {
   TitleDeclaration,
   UnitsDeclaration,
   UseDeclaration,
-} from './syntax-tree.ts';
-import { Equals, keyword, Word } from './tokens.ts';
+} from '../tree/syntax-tree.ts';
+import { Equals, keyword, Word } from '../vocabulary/tokens.ts';
 
 /** The head of a declaration with a body: all that stands before its `{`. */
 export interface BlockHead {

@@ -1,14 +1,14 @@
 /** Rules that properties of several blocks share: a choice of words, money, three measures with `x`. */
 import type { IToken, ParserMethod } from 'chevrotain';
 import { rangeOf } from './expression-rules.ts';
-import { listed, typed } from './listed-words.ts';
-import type { ChoiceProperty, ChosenValueProperty, MoneyProperty, MoneySyntax } from './material-syntax.ts';
+import { listed, typed } from '../problems/listed-words.ts';
+import type { ChoiceProperty, ChosenValueProperty, MoneyProperty, MoneySyntax } from '../tree/material-syntax.ts';
 import { GridRules } from './grid-rules.ts';
-import { spanOf } from './source-range.ts';
-import type { SourceRange } from './source-range.ts';
-import type { Expression, ListProperty, NameProperty, Phrase } from './syntax-tree.ts';
-import { keyword, LeftBracket, NumberToken, Quantity, UnknownQuantity, Word } from './tokens.ts';
-import type { KnownWord } from './tokens.ts';
+import { spanOf } from '../tree/source-range.ts';
+import type { SourceRange } from '../tree/source-range.ts';
+import type { Expression, ListProperty, NameProperty, Phrase } from '../tree/syntax-tree.ts';
+import { keyword, LeftBracket, NumberToken, Quantity, UnknownQuantity, Word } from '../vocabulary/tokens.ts';
+import type { KnownWord } from '../vocabulary/tokens.ts';
 
 /** The letters and digits of a property's kind, as a rule may be named. */
 const ruleName = (kind: string, ending: string): string => `${kind.replaceAll(' ', '_')}_${ending}`;

@@ -4,14 +4,14 @@
  * fits. Comments keep their lines: those behind a phrase stay behind it, those on their own stay before the next.
  */
 import type { IToken } from 'chevrotain';
-import type { MapEntry, MapRow } from './fill-syntax.ts';
-import type { FramePart } from './object-syntax.ts';
-import { parseDocument } from './parse-document.ts';
+import type { MapEntry, MapRow } from '../tree/fill-syntax.ts';
+import type { FramePart } from '../tree/object-syntax.ts';
+import { parseDocument } from '../reading/parse-document.ts';
 import { printPhrase, tightPlaces } from './print-phrase.ts';
 import type { TightPlaces } from './print-phrase.ts';
-import type { SourceRange } from './source-range.ts';
-import type { Declaration, Property, TipProperty } from './syntax-tree.ts';
-import { LeftBrace, tokenize } from './tokens.ts';
+import type { SourceRange } from '../tree/source-range.ts';
+import type { Declaration, Property, TipProperty } from '../tree/syntax-tree.ts';
+import { LeftBrace, tokenize } from '../vocabulary/tokens.ts';
 
 /** Longer lines are not made out of blocks; a phrase itself is never broken. */
 const lineWidth = 120;

@@ -15,10 +15,10 @@ import {
   RightBrace,
   Times,
   Word,
-} from './tokens.ts';
-import type { KnownWord } from './tokens.ts';
-import { entryFormOf, formOf, outerBlocks } from './vocabulary.ts';
-import type { BlockKind, PhraseForm } from './vocabulary.ts';
+} from '../vocabulary/tokens.ts';
+import type { KnownWord } from '../vocabulary/tokens.ts';
+import { entryFormOf, formOf, outerBlocks } from '../vocabulary/vocabulary.ts';
+import type { BlockKind, PhraseForm } from '../vocabulary/vocabulary.ts';
 
 /** Tokens behind which a phrase goes on, whatever begins the next line. */
 const connectors = new Set([Comma, Equals, Plus, Minus, Times, Divide, LeftBracket]);

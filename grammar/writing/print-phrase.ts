@@ -1,8 +1,8 @@
 /** One phrase on one line: its words with the canonical blanks between. */
 import { tokenMatcher } from 'chevrotain';
 import type { IToken } from 'chevrotain';
-import type { SyntaxTree } from './syntax-tree.ts';
-import { Comma, LeftBracket, RightBracket } from './tokens.ts';
+import type { SyntaxTree } from '../tree/syntax-tree.ts';
+import { Comma, LeftBracket, RightBracket } from '../vocabulary/tokens.ts';
 
 /** Offsets of things whose blanks depend on what they mean. */
 export interface TightPlaces {

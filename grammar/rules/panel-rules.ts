@@ -1,7 +1,7 @@
 /** Grammar of the phrases inside a panel. */
 import { rangeOf } from './expression-rules.ts';
 import { FillRules } from './fill-rules.ts';
-import { spanOf } from './source-range.ts';
+import { spanOf } from '../tree/source-range.ts';
 import type {
   CentredProperty,
   CutCellsProperty,
@@ -11,8 +11,8 @@ import type {
   NodeAtProperty,
   PanelShapeSyntax,
   ShapeProperty,
-} from './syntax-tree.ts';
-import { keyword, LeftBracket, NumberToken, Word } from './tokens.ts';
+} from '../tree/syntax-tree.ts';
+import { keyword, LeftBracket, NumberToken, Word } from '../vocabulary/tokens.ts';
 
 export class PanelRules extends FillRules {
   public centred = this.RULE('centred', (): CentredProperty => {

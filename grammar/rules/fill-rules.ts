@@ -9,12 +9,12 @@ import type {
   MapSign,
   MotifUse,
   PanelFillProperty,
-} from './fill-syntax.ts';
+} from '../tree/fill-syntax.ts';
 import { OutlineChangeRules } from './outline-change-rules.ts';
-import { spanOf } from './source-range.ts';
-import type { SourceRange } from './source-range.ts';
-import type { Expression, Name } from './syntax-tree.ts';
-import { Comma, Dot, Equals, keyword, Word } from './tokens.ts';
+import { spanOf } from '../tree/source-range.ts';
+import type { SourceRange } from '../tree/source-range.ts';
+import type { Expression, Name } from '../tree/syntax-tree.ts';
+import { Comma, Dot, Equals, keyword, Word } from '../vocabulary/tokens.ts';
 
 /** A motif use with where it stands. */
 interface MotifUsePlace {

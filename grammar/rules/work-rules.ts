@@ -1,12 +1,12 @@
 /** Grammar of the phrases inside the work. */
 import { rangeOf } from './expression-rules.ts';
-import { listed, typed } from './listed-words.ts';
+import { listed, typed } from '../problems/listed-words.ts';
 import { ObjectRules } from './object-rules.ts';
 import { phraseOf } from './property-rules.ts';
-import type { SourceRange } from './source-range.ts';
-import { keyword } from './tokens.ts';
-import { labourUnits } from './work-syntax.ts';
-import type { FinishUse, HangProperty, MinutesProperty, MoistureProperty, PlaceProperty } from './work-syntax.ts';
+import type { SourceRange } from '../tree/source-range.ts';
+import { keyword } from '../vocabulary/tokens.ts';
+import { labourUnits } from '../tree/work-syntax.ts';
+import type { FinishUse, HangProperty, MinutesProperty, MoistureProperty, PlaceProperty } from '../tree/work-syntax.ts';
 
 export class WorkRules extends ObjectRules {
   public placement = this.RULE('placement', (): PlaceProperty => {

@@ -1,9 +1,9 @@
 /** Grammar of names, points and arithmetic: the parts every phrase is made of. */
 import { EmbeddedActionsParser, tokenMatcher } from 'chevrotain';
 import type { IToken, ParserMethod, TokenType } from 'chevrotain';
-import type { SourceRange } from './source-range.ts';
-import { spanOf } from './source-range.ts';
-import { expectedMessages } from './syntax-problems.ts';
+import type { SourceRange } from '../tree/source-range.ts';
+import { spanOf } from '../tree/source-range.ts';
+import { expectedMessages } from '../problems/syntax-problems.ts';
 import type {
   Expression,
   ListProperty,
@@ -17,7 +17,7 @@ import type {
   StepEnd,
   TextLiteral,
   ValueProperty,
-} from './syntax-tree.ts';
+} from '../tree/syntax-tree.ts';
 import {
   allTokens,
   Comma,
@@ -33,8 +33,8 @@ import {
   Times,
   UnknownQuantity,
   Word,
-} from './tokens.ts';
-import type { KnownWord } from './tokens.ts';
+} from '../vocabulary/tokens.ts';
+import type { KnownWord } from '../vocabulary/tokens.ts';
 
 /** Where a token stands. */
 export function rangeOf(token: IToken): SourceRange {

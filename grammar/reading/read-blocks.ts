@@ -5,15 +5,15 @@
  */
 import { EOF, tokenMatcher } from 'chevrotain';
 import type { IRecognitionException, IToken } from 'chevrotain';
-import { rangeOf } from './expression-rules.ts';
-import type { MapEntry, MapRow } from './fill-syntax.ts';
-import type { FramePart } from './object-syntax.ts';
-import { PhraseParser } from './parser.ts';
-import type { BlockHead } from './parser.ts';
+import { rangeOf } from '../rules/expression-rules.ts';
+import type { MapEntry, MapRow } from '../tree/fill-syntax.ts';
+import type { FramePart } from '../tree/object-syntax.ts';
+import { PhraseParser } from '../rules/parser.ts';
+import type { BlockHead } from '../rules/parser.ts';
 import { PhraseStarts } from './phrase-starts.ts';
-import type { Problem } from './problem.ts';
-import { spanOf } from './source-range.ts';
-import type { SourceRange } from './source-range.ts';
+import type { Problem } from '../problems/problem.ts';
+import { spanOf } from '../tree/source-range.ts';
+import type { SourceRange } from '../tree/source-range.ts';
 import {
   missingBlock,
   outsideBlock,
@@ -21,11 +21,11 @@ import {
   unclosedBlock,
   unknownPhrase,
   unreadPhrase,
-} from './syntax-problems.ts';
-import type { BlockDeclaration, Declaration, Name, Property, TipProperty } from './syntax-tree.ts';
-import { LeftBrace, RightBrace, Word } from './tokens.ts';
-import { formOf } from './vocabulary.ts';
-import type { BlockKind, PhraseForm } from './vocabulary.ts';
+} from '../problems/syntax-problems.ts';
+import type { BlockDeclaration, Declaration, Name, Property, TipProperty } from '../tree/syntax-tree.ts';
+import { LeftBrace, RightBrace, Word } from '../vocabulary/tokens.ts';
+import { formOf } from '../vocabulary/vocabulary.ts';
+import type { BlockKind, PhraseForm } from '../vocabulary/vocabulary.ts';
 
 type Phrase = Declaration | Property | MapEntry | MapRow | BlockHead;
 

@@ -1,12 +1,12 @@
 /** Text to tree. */
-import { problemCatalogue } from './problem-catalogue.ts';
-import type { Problem } from './problem.ts';
+import { problemCatalogue } from '../problems/problem-catalogue.ts';
+import type { Problem } from '../problems/problem.ts';
 import { readBlocks } from './read-blocks.ts';
-import { rangeOf } from './expression-rules.ts';
-import { lineColumnAt, lineStartsOf, type SourceRange } from './source-range.ts';
-import { unclosedText, unknownUnit, unreadableCharacters } from './syntax-problems.ts';
-import type { SyntaxTree } from './syntax-tree.ts';
-import { Text, tokenize, UnknownQuantity } from './tokens.ts';
+import { rangeOf } from '../rules/expression-rules.ts';
+import { lineColumnAt, lineStartsOf, type SourceRange } from '../tree/source-range.ts';
+import { unclosedText, unknownUnit, unreadableCharacters } from '../problems/syntax-problems.ts';
+import type { SyntaxTree } from '../tree/syntax-tree.ts';
+import { Text, tokenize, UnknownQuantity } from '../vocabulary/tokens.ts';
 
 /** From `#` to the end of its line, `#` included in `text`. */
 export interface CommentText {

@@ -15,11 +15,11 @@ import type {
   RectangleStep,
   SplineStep,
   StartStep,
-} from './outline-syntax.ts';
-import type { SourceRange } from './source-range.ts';
-import { spanOf } from './source-range.ts';
-import type { Expression, PointSyntax } from './syntax-tree.ts';
-import { keyword } from './tokens.ts';
+} from '../tree/outline-syntax.ts';
+import type { SourceRange } from '../tree/source-range.ts';
+import { spanOf } from '../tree/source-range.ts';
+import type { Expression, PointSyntax } from '../tree/syntax-tree.ts';
+import { keyword } from '../vocabulary/tokens.ts';
 
 interface ArcFormPlace {
   readonly form: ArcForm;

@@ -3,9 +3,9 @@ import type { IToken } from 'chevrotain';
 import { nearestWord } from './nearest-word.ts';
 import { problemAt } from './problem-catalogue.ts';
 import type { Problem } from './problem.ts';
-import { spanOf, type SourceRange } from './source-range.ts';
-import { quantityUnits } from './tokens.ts';
-import { type BlockKind, type PhraseForm, wordsOf } from './vocabulary.ts';
+import { spanOf, type SourceRange } from '../tree/source-range.ts';
+import { quantityUnits } from '../vocabulary/tokens.ts';
+import { type BlockKind, type PhraseForm, wordsOf } from '../vocabulary/vocabulary.ts';
 
 /** Where a token stands. */
 export const placeOf = (token: IToken): SourceRange => ({

@@ -12,11 +12,11 @@ import type {
   ShrinkageProperty,
   SizeProperty,
   SpareProperty,
-} from './material-syntax.ts';
+} from '../tree/material-syntax.ts';
 import { phraseOf, PropertyRules } from './property-rules.ts';
-import type { SourceRange } from './source-range.ts';
-import type { Expression } from './syntax-tree.ts';
-import { Comma, keyword } from './tokens.ts';
+import type { SourceRange } from '../tree/source-range.ts';
+import type { Expression } from '../tree/syntax-tree.ts';
+import { Comma, keyword } from '../vocabulary/tokens.ts';
 
 export class MaterialRules extends PropertyRules {
   public density = this.valueRule('density');

@@ -1,5 +1,5 @@
 /** What is wrong in a text, said so that the maker can put it right. */
-import type { SourceRange } from './source-range.ts';
+import type { SourceRange } from '../tree/source-range.ts';
 
 export type Severity = 'error' | 'warning' | 'information';
 

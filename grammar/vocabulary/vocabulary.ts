@@ -3,8 +3,8 @@
  * A new property is a rule in `parser.ts`, a node in `syntax-tree.ts` and a row here.
  */
 import type { ParserMethod } from 'chevrotain';
-import type { PhraseParser } from './parser.ts';
-import type { SourceRange } from './source-range.ts';
+import type { PhraseParser } from '../rules/parser.ts';
+import type { SourceRange } from '../tree/source-range.ts';
 import type { KnownWord } from './tokens.ts';
 
 export type BlockKind =

@@ -12,12 +12,12 @@ import type {
   SizedProperty,
   SparesProperty,
   TakeProperty,
-} from './object-syntax.ts';
-import type { ChoiceProperty } from './material-syntax.ts';
+} from '../tree/object-syntax.ts';
+import type { ChoiceProperty } from '../tree/material-syntax.ts';
 import { phraseOf } from './property-rules.ts';
-import type { SourceRange } from './source-range.ts';
-import type { Expression, NameProperty, ValueProperty } from './syntax-tree.ts';
-import { Comma, keyword, LeftBracket, Word } from './tokens.ts';
+import type { SourceRange } from '../tree/source-range.ts';
+import type { Expression, NameProperty, ValueProperty } from '../tree/syntax-tree.ts';
+import { Comma, keyword, LeftBracket, Word } from '../vocabulary/tokens.ts';
 
 export class ObjectRules extends MaterialRules {
   public frame = this.RULE('frame', (): FrameProperty => {
