@@ -15,21 +15,18 @@ const verbs: ReadonlyMap<string, Verb> = new Map(Object.entries({ check, plan, d
 /** Runs `halflap ARGS` and gives its exit code; only a fault of Halflap itself is thrown. */
 export async function runCommand(args: readonly string[], terminal: Terminal): Promise<number> {
   const [first, ...rest] = args;
-  if (first === '--version') return said(terminal, `${packageFile.version}\n`);
-  if (first === '--help' || first === '-h') return said(terminal, overview());
   const verb = verbs.get(first ?? '');
-  if (!verb) {
-    terminal.writeError(first === undefined ? overview() : `halflap: “${first}” is not a verb\n\n${overview()}`);
-    return exitCode.wrongUsage;
-  }
-  if (asksForHelp(rest)) return said(terminal, verb.help);
   try {
-    return await verb.run(rest, terminal);
+    if (verb) return await (asksForHelp(rest) ? said(terminal, verb.help) : verb.run(rest, terminal));
+    if (first === '--version') return await said(terminal, `${packageFile.version}\n`);
+    if (first === '--help' || first === '-h') return await said(terminal, overview());
   } catch (error) {
     if (!(error instanceof WrongUsage)) throw error;
-    terminal.writeError(`halflap ${first ?? ''}: ${error.message}\n`);
+    terminal.writeError(`halflap${verb ? ` ${first ?? ''}` : ''}: ${error.message}\n`);
     return exitCode.wrongUsage;
   }
+  terminal.writeError(first === undefined ? overview() : `halflap: “${first}” is not a verb\n\n${overview()}`);
+  return exitCode.wrongUsage;
 }
 
 /** `--help` anywhere before a `--` that ends the options. */

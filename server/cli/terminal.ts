@@ -1,10 +1,11 @@
 /** What a verb may touch of the process it runs in, so that tests can give it another. */
+import { reasonOf } from '../language/reason.ts';
 import { WrongUsage } from './wrong-usage.ts';
 
 export interface Terminal {
   /** The bytes of standard input to its end. */
   readInput(): Promise<Uint8Array>;
-  /** Resolves when the text, or the bytes, are handed over. */
+  /** Resolves when the text, or the bytes, are handed over; throws WrongUsage where standard output takes no more. */
   write(content: string | Uint8Array): Promise<void>;
   writeError(text: string): void;
   /** Calls `stop` when the person asks to stop (Ctrl-C), once; a second time ends the process. Gives what undoes it. */
@@ -13,24 +14,19 @@ export interface Terminal {
   readonly errorsAreTerminal: boolean;
 }
 
-/** The process's own streams. A reader that stops early (`| head`) is not an error. */
+/** The process's own streams. */
 export function processTerminal(): Terminal {
-  const ignoreClosedPipe = (error: NodeJS.ErrnoException): void => {
-    if (error.code !== 'EPIPE') throw error;
-  };
-  process.stdout.on('error', ignoreClosedPipe);
-  process.stderr.on('error', ignoreClosedPipe);
+  // Whoever writes is told by the callback of its writing; of standard error nobody is left to be told.
+  const toldElsewhere = (): void => undefined;
+  process.stdout.on('error', toldElsewhere);
+  process.stderr.on('error', toldElsewhere);
   return {
-    readInput: async () => {
-      if (process.stdin.isTTY) throw new WrongUsage('“-” reads standard input, and nothing is piped into it');
-      const chunks: Buffer[] = [];
-      for await (const chunk of process.stdin) chunks.push(chunk as Buffer);
-      return Buffer.concat(chunks);
-    },
+    readInput,
     write: (content) =>
-      new Promise((resolve) => {
-        process.stdout.write(content, () => {
-          resolve();
+      new Promise((resolve, reject) => {
+        process.stdout.write(content, (error) => {
+          if (error) reject(new WrongUsage(`cannot write standard output: ${reasonOf(error)}`));
+          else resolve();
         });
       }),
     writeError: (text) => process.stderr.write(text),
@@ -41,4 +37,15 @@ export function processTerminal(): Terminal {
     outputIsTerminal: process.stdout.isTTY,
     errorsAreTerminal: process.stderr.isTTY,
   };
+}
+
+async function readInput(): Promise<Uint8Array> {
+  if (process.stdin.isTTY) throw new WrongUsage('“-” reads standard input, and nothing is piped into it');
+  const chunks: Buffer[] = [];
+  try {
+    for await (const chunk of process.stdin) chunks.push(chunk as Buffer);
+  } catch (error) {
+    throw new WrongUsage(`cannot read standard input: ${reasonOf(error)}`);
+  }
+  return Buffer.concat(chunks);
 }

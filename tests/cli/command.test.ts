@@ -1,6 +1,7 @@
 /** The bundled command as it is packed: few processes, each of which proves what only a process can. */
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
+import { closeSync, openSync } from 'node:fs';
 import { copyFile, mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -54,6 +55,25 @@ describe('the bundled command', () => {
     const { code, output } = await run(['check', '-'], 'panel {');
     expect(code).toBe(1);
     expect(output).toMatch(/^<stdin>:1:\d+: error LAP\d{4} /);
+  });
+
+  test('a full standard output, or one that its reader has closed, gives one line and exit code 2', async () => {
+    const full = openSync('/dev/full', 'w');
+    try {
+      for (const output of [full, 'pipe'] as const) {
+        const child = spawn(process.execPath, [alone, 'plan', design], {
+          cwd: root,
+          stdio: ['ignore', output, 'pipe'],
+        });
+        child.stdout?.destroy();
+        let errors = '';
+        child.stderr?.on('data', (chunk: Buffer) => (errors += chunk.toString('utf8')));
+        expect(await once(child, 'close')).toEqual([2, null]);
+        expect(errors).toMatch(/^halflap plan: cannot write standard output: [^\n]+\n$/);
+      }
+    } finally {
+      closeSync(full);
+    }
   });
 
   test('serves the language protocol', async () => {

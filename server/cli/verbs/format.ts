@@ -4,6 +4,7 @@ import { printDocument } from '../../../grammar/writing/print-document.ts';
 import { readArguments } from '../arguments.ts';
 import { problemLines } from '../problem-lines.ts';
 import { readSource, type Source } from '../read-source.ts';
+import { standingTarget } from '../standing-target.ts';
 import type { Terminal } from '../terminal.ts';
 import type { Verb } from '../verb.ts';
 import { writeOutput } from '../write-output.ts';
@@ -48,7 +49,9 @@ async function layOut(source: Source, onlyCheck: boolean, terminal: Terminal): P
     await terminal.write(`${source.name} is laid out otherwise\n`);
     return false;
   }
-  if (source.path === null || text !== source.text)
-    await writeOutput(text, { path: source.path, force: true }, terminal);
+  if (source.path !== null && text === source.text) return true;
+  if (source.path !== null && (await standingTarget(source.path)).kind !== 'file')
+    throw new WrongUsage(`${source.name} is no file to write back to: use - for standard input`);
+  await writeOutput(text, { path: source.path, force: true }, terminal);
   return true;
 }
