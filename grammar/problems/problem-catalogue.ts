@@ -79,6 +79,7 @@ export const problemCatalogue = {
   notPlaced: entry('LAP0903', 'error'),
   unknownStep: entry('LAP0904', 'error'),
   cutOutWithoutPlace: entry('LAP0905', 'error'),
+  stepHasNoUnit: entry('LAP0906', 'warning'),
   bandWillNotBend: entry('LAP1001', 'warning'),
   bandWithoutRoom: entry('LAP1002', 'warning'),
   bandTooNarrow: entry('LAP1003', 'warning'),

@@ -121,6 +121,7 @@ export class WorkRules extends ObjectRules {
       ...phraseOf('minutes', word, (wait ?? step).range),
       value,
       per: per.image as MinutesProperty['per'],
+      perRange: rangeOf(per),
       step,
       wait: wait ?? null,
     }));

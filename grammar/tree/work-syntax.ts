@@ -1,5 +1,6 @@
 /** Nodes of the tree for the assembled work. */
 import type { ChosenValueProperty, MoneyProperty } from './material-syntax.ts';
+import type { SourceRange } from './source-range.ts';
 import type { Block, Expression, Name, Phrase, PointSyntax, ValueProperty } from './syntax-tree.ts';
 
 /** `place blade at -80, 30 turned 15deg mirrored in front of stem`. */
@@ -41,6 +42,7 @@ export interface MinutesProperty extends Phrase {
   readonly kind: 'minutes';
   readonly value: Expression;
   readonly per: (typeof labourUnits)[number];
+  readonly perRange: SourceRange;
   readonly step: Name;
   readonly wait: Expression | null;
 }

@@ -20,7 +20,8 @@ import {
   readPercent,
   readTime,
 } from './read-values.ts';
-import { stepNames, writtenStep } from './step-names.ts';
+import { type StepName, stepNames, writtenStep } from './step-names.ts';
+import { unitsOfStep } from './step-units.ts';
 import type { Hanging, LabourRate, Work } from './work-model.ts';
 
 export interface WorkParts extends PlacedParts {
@@ -116,5 +117,21 @@ function buildLabour(minutes: MinutesProperty, context: DesignContext): LabourRa
     );
     return null;
   }
+  if (!hasUnit(step, minutes, context)) return null;
   return each === null ? null : { step, minutes: each, per: minutes.per, wait: wait ?? 0 };
+}
+
+/** Minutes for what a step has none of would count nothing. */
+function hasUnit(step: StepName, { per, perRange }: MinutesProperty, context: DesignContext): boolean {
+  const units = unitsOfStep(step);
+  if (units.includes(per)) return true;
+  const others = units.map((unit) => `\`per ${unit}\``);
+  context.report(
+    problemAt(
+      'stepHasNoUnit',
+      perRange,
+      `\`${writtenStep(step)}\` has nothing to count by the ${per}, so these minutes are left out. Give them ${others.slice(0, -1).join(', ')} or ${others.at(-1) ?? ''}.`,
+    ),
+  );
+  return false;
 }

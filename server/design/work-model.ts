@@ -7,6 +7,7 @@ import type { Point } from '../geometry/point.ts';
 import type { Grid, Outline, Panel, StripStock } from './design-model.ts';
 import type { FinishStock, Money, ResinStock, SheetStock } from './material-model.ts';
 import type { Named } from './named.ts';
+import type { StepName } from './step-names.ts';
 
 /** A lattice made whole, from which the outlines of panels are sawn. */
 export interface Blank extends Named {
@@ -117,7 +118,7 @@ export interface Hanging {
 
 /** Minutes of hand work, and waits, by step of the job. */
 export interface LabourRate {
-  readonly step: string;
+  readonly step: StepName;
   readonly minutes: number;
   /** What the minutes are for. */
   readonly per: 'work' | 'setting' | 'pass' | 'piece' | 'strip' | 'cell' | 'mix' | 'metre' | 'copy';

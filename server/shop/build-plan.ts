@@ -96,7 +96,7 @@ export function buildPlan(
     cautions: cautionsFor(design, panels),
   };
   const steps = planSteps(planned, figures);
-  const labour = planLabour(design, steps, figures);
+  const labour = planLabour(planned, steps, figures);
   return {
     ...figures,
     steps: withTimes(steps, labour, design),

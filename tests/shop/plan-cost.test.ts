@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Money } from '../../server/design/material-model.ts';
+import type { StepName } from '../../server/design/step-names.ts';
 import type { LabourRate, Work } from '../../server/design/work-model.ts';
 import { moneyText, toCoins } from '../../server/shop/money.ts';
 import { daysFor } from '../../server/shop/plan-labour.ts';
@@ -20,7 +21,7 @@ import {
 import { cutPlanOf, planOf } from './planned.ts';
 
 const euros = (amount: number): Money => ({ amount, currency: 'EUR' });
-const rate = (step: string, minutes: number, per: LabourRate['per'], wait = 0): LabourRate => ({
+const rate = (step: StepName, minutes: number, per: LabourRate['per'], wait = 0): LabourRate => ({
   step,
   minutes,
   per,
@@ -124,12 +125,12 @@ describe('time', () => {
     return { plan, labour: plan.labour };
   };
 
-  test('units are counted for the whole edition, spares and gangs counted in', () => {
+  test('units are counted for the whole edition, gangs counted in, and spares where they are made', () => {
     const { plan, labour } = labourOf(
-      rate('notch_strips', 1, 'pass'),
-      rate('notch_strips', 5, 'setting'),
-      rate('cut_infill', 0.5, 'piece'),
-      rate('fill_the_lattice', 2, 'cell'),
+      rate('notch strips', 1, 'pass'),
+      rate('notch strips', 5, 'setting'),
+      rate('cut infill', 0.5, 'piece'),
+      rate('fill the lattice', 2, 'cell'),
       rate('assemble', 4, 'strip'),
       rate('pack', 10, 'copy'),
       rate('measure', 15, 'work'),
@@ -142,7 +143,7 @@ describe('time', () => {
       rows.length,
       total(plan.pieces),
       2 * 3 * 20,
-      total(plan.strips),
+      plan.strips.reduce((sum, { make }) => sum + make, 0),
       3,
       1,
     ]);
