@@ -1,26 +1,26 @@
 /** The line: text → syntax tree → design → lattice → plan. One call a version of a file; never throws. */
 import type { SyntaxTree } from '../grammar/tree/syntax-tree.ts';
 import { inOrderOfPlace, type Problem } from '../grammar/problems/problem.ts';
-import { buildFiles } from './design/build-files.ts';
+import { buildFiles } from './design/builders/build-files.ts';
 import type { Design } from './design/design-model.ts';
-import { loadFiles } from './design/load-files.ts';
-import { problemsInUnits } from './design/problems-in-units.ts';
-import type { NameIndex } from './design/name-index.ts';
-import { nowhere, type SourceFile, type SourceFiles, type SourcePlace } from './design/source-file.ts';
-import { benchProblems } from './lattice/bench-checks.ts';
-import { panelQuantity } from './design/panel-quantity.ts';
-import { frameProblems } from './lattice/frame-checks.ts';
+import { loadFiles } from './design/files/load-files.ts';
+import { problemsInUnits } from './design/values/problems-in-units.ts';
+import type { NameIndex } from './design/names/name-index.ts';
+import { nowhere, type SourceFile, type SourceFiles, type SourcePlace } from './design/files/source-file.ts';
+import { benchProblems } from './lattice/checks/bench-checks.ts';
+import { panelQuantity } from './design/values/panel-quantity.ts';
+import { frameProblems } from './lattice/checks/frame-checks.ts';
 import { layOutPanel } from './lattice/lay-out-panel.ts';
 import type { LaidPanel } from './lattice/laid-panel.ts';
-import { stripProblems } from './lattice/strip-checks.ts';
-import { problemsHere } from './lattice/problems-here.ts';
-import type { MarkedKinds } from './shop/marked-kinds.ts';
+import { stripProblems } from './lattice/checks/strip-checks.ts';
+import { problemsHere } from './lattice/checks/problems-here.ts';
+import type { MarkedKinds } from './shop/marks/marked-kinds.ts';
 import { objectProblems } from './shop/object-problems.ts';
 import { textFingerprint } from './shop/text-fingerprint.ts';
 import { placementProblems } from './shop/work/placement-problems.ts';
-import { markKinds } from './shop/mark-kinds.ts';
+import { markKinds } from './shop/marks/mark-kinds.ts';
 import { unknownWoods } from './shop/wood/unknown-woods.ts';
-import { type NestedBlank, nestBlanks, withBlanks } from './shop/nesting/nest-blanks.ts';
+import { type NestedBlank, nestBlanks, withBlanks } from './shop/blanks/nest-blanks.ts';
 
 export interface Analysis {
   readonly text: string;

@@ -6,7 +6,7 @@ import type { Grid, Motif, Outline, Panel, StripStock } from '../server/design/d
 import { emptyDesign } from '../server/design/empty-design.ts';
 import { benchOf, stripStock } from './design-builder.ts';
 import type { LaidPanel, NotchRun, PieceGroup, PieceShape, StripGroup } from '../server/lattice/laid-panel.ts';
-import type { MarkedKinds } from '../server/shop/marked-kinds.ts';
+import type { MarkedKinds } from '../server/shop/marks/marked-kinds.ts';
 
 const range = { start: 0, end: 1 };
 const named = (name: string) => ({ name, range, nameRange: range });

@@ -28,7 +28,7 @@ import { wholeTemplate } from '../drawing/template/whole-template.ts';
 import { workSheet } from '../drawing/work-sheet.ts';
 import { writeSvg } from '../drawing/write-svg.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
-import { nestSheets } from '../shop/free-nesting/nest-sheets.ts';
+import { nestSheets } from '../shop/sheets/nest-sheets.ts';
 import { WrongUsage } from './wrong-usage.ts';
 
 export const subjectOptions = {

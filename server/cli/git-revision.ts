@@ -1,7 +1,7 @@
 /** Files as git keeps them, and the files beside them in the same revision. Arguments go to git one by one, never through a shell. */
 import { execFileSync } from 'node:child_process';
 import { posix } from 'node:path';
-import type { FileRead, SourcePlace } from '../design/source-file.ts';
+import type { FileRead, SourcePlace } from '../design/files/source-file.ts';
 import { WrongUsage } from './wrong-usage.ts';
 
 /** More than any design: a larger file is refused. */

@@ -1,7 +1,7 @@
 /** Problems as lines that editors and people can follow: `file:line:column: severity CODE message`. */
 import type { Problem } from '../../grammar/problems/problem.ts';
 import { fileNumberOf, fileStride, lineColumnAt, lineStartsOf } from '../../grammar/tree/source-range.ts';
-import { fileAt, type SourceFile } from '../design/source-file.ts';
+import { fileAt, type SourceFile } from '../design/files/source-file.ts';
 import type { Source } from './read-source.ts';
 
 /**

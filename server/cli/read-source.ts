@@ -2,7 +2,7 @@
 import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
-import type { SourcePlace } from '../design/source-file.ts';
+import type { SourcePlace } from '../design/files/source-file.ts';
 import { isBelow, pathBelow, readBelow } from '../language/disk-files.ts';
 import type { Terminal } from './terminal.ts';
 import { reasonOf } from '../language/reason.ts';

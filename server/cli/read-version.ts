@@ -1,6 +1,6 @@
 /** One version of a design: a file, standard input, or a file as a revision of git has it. */
 import { existsSync } from 'node:fs';
-import type { SourcePlace } from '../design/source-file.ts';
+import type { SourcePlace } from '../design/files/source-file.ts';
 import { readRevision, revisionPathOf } from './git-revision.ts';
 import { decoded, placeOf, readSource, type Source } from './read-source.ts';
 import type { Terminal } from './terminal.ts';

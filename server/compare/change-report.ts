@@ -1,6 +1,6 @@
 /** A change arranged for reading: sentences and tables, which each writer sets in its own way. */
 import { sum } from '../geometry/numbers.ts';
-import { inMarkOrder } from '../shop/mark-kinds.ts';
+import { inMarkOrder } from '../shop/marks/mark-kinds.ts';
 import { arrow, fromTo, length, signed } from './change-text.ts';
 import { changeSummary, figuresInWords, keyWords, kindWords, pathWords } from './change-words.ts';
 import type {
@@ -16,7 +16,7 @@ import type {
   StockChange,
   StockFigures,
 } from './design-change.ts';
-import { factCells } from './object-words.ts';
+import { factCells } from './object-change-words.ts';
 import type { ReusePlan } from './reuse-plan.ts';
 import { wholeChange, wholeSentence } from './whole-change.ts';
 

@@ -1,9 +1,9 @@
 /** Words of a change, as every writer says them. */
 import { arrow, length, signed } from './change-text.ts';
-import { counted } from '../shop/task-words.ts';
+import { counted } from '../shop/steps/task-words.ts';
 import { isPlaceInList } from './compare-figures.ts';
 import type { DesignChange, FieldChange, KindAspect, KindChange, Plain } from './design-change.ts';
-import { objectSentence, wholeSentences } from './object-words.ts';
+import { objectSentence, wholeSentences } from './object-change-words.ts';
 
 const aspectWords: Record<Exclude<KindAspect, 'length' | 'count'>, string> = {
   bevels: 're-bevelled',

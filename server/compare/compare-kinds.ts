@@ -1,6 +1,6 @@
 /** Which kinds of one version are which of the other: equal shapes first, then the most alike in one best assignment. */
 import { sum } from '../geometry/numbers.ts';
-import { planLength } from '../shop/plan-rounding.ts';
+import { planLength } from '../shop/sections/plan-rounding.ts';
 import type { PlanPiece, PlanStrip } from '../shop/shop-plan.ts';
 import { bestAssignment } from './best-assignment.ts';
 import type { KindBrief, KindChange, KindChanges } from './design-change.ts';

@@ -1,7 +1,7 @@
 /** Blanks, bands, pours and boards of two plans, each in the few figures that a maker buys, mills and mixes by. */
 import { sum } from '../geometry/numbers.ts';
 import { rounded, samePlanArea, samePlanFigure } from '../geometry/tolerance.ts';
-import type { PlanBand, PlanBlank, PlanBoard, PlanPour } from '../shop/object-sections.ts';
+import type { PlanBand, PlanBlank, PlanBoard, PlanPour } from '../shop/sections/object-sections.ts';
 import type { ShopPlan } from '../shop/shop-plan.ts';
 import type { ObjectChange, ObjectFact, ObjectSort } from './design-change.ts';
 

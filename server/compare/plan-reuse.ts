@@ -1,8 +1,8 @@
 /** Which pieces already cut serve in the new version: as many as can be, and of all such plans the one that trims least. */
 import { rounded } from '../geometry/tolerance.ts';
 import type { StripGroup } from '../lattice/laid-panel.ts';
-import type { MarkedKinds, MarkedStrip } from '../shop/marked-kinds.ts';
-import { planLength } from '../shop/plan-rounding.ts';
+import type { MarkedKinds, MarkedStrip } from '../shop/marks/marked-kinds.ts';
+import { planLength } from '../shop/sections/plan-rounding.ts';
 import type { LinearProgram, LinearSolver } from '../shop/stock/linear-solver.ts';
 import type { ComparedDesign } from './compared-design.ts';
 import { pieceFit, type ReuseFit, stripFit } from './reuse-fit.ts';

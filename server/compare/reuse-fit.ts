@@ -5,9 +5,9 @@ import { areaOf, intersectionOf } from '../geometry/polygons.ts';
 import { radians } from '../geometry/point.ts';
 import { areaTolerance, kindLengthTolerance, sameAngle, sameLength } from '../geometry/tolerance.ts';
 import type { NotchRun, PieceEnd, PieceShape } from '../lattice/laid-panel.ts';
-import { byPlace, placesOfRun, sameRuns } from '../lattice/notch-runs.ts';
-import { laidOtherwise, lies } from '../lattice/piece-shape.ts';
-import { type NotchedStrip, positionsOf, turnedStrip } from '../lattice/strip-kinds.ts';
+import { byPlace, placesOfRun, sameRuns } from '../lattice/strips/notch-runs.ts';
+import { laidOtherwise, lies } from '../lattice/motif/piece-shape.ts';
+import { type NotchedStrip, positionsOf, turnedStrip } from '../lattice/strips/strip-kinds.ts';
 
 /** How one becomes the other; `off` is the length in mm that goes. */
 export interface ReuseFit {

@@ -1,5 +1,5 @@
 /** A change as plain text and as Markdown (GitHub's tables), for terminals and for pull requests. */
-import { textTable } from '../shop/text-table.ts';
+import { textTable } from '../shop/writers/text-table.ts';
 import type { ChangeReport, ReportTable } from './change-report.ts';
 
 /** Plain text; ends with a line break. */

@@ -2,8 +2,8 @@
 import type { Problem } from '../../grammar/problems/problem.ts';
 import type { TextLiteral } from '../../grammar/tree/syntax-tree.ts';
 import type { LengthUnit } from './design-model.ts';
-import type { Quantity } from './quantity.ts';
-import type { DrawingRead } from './source-file.ts';
+import type { Quantity } from './values/quantity.ts';
+import type { DrawingRead } from './files/source-file.ts';
 
 /** What arithmetic needs. */
 export interface NumberContext {

@@ -15,7 +15,7 @@ import type {
   StockOnHand,
   WoodDeclaration,
 } from './material-model.ts';
-import type { Named } from './named.ts';
+import type { Named } from './names/named.ts';
 import type { Band, Blank, Board, Kit, Pour, Work } from './work-model.ts';
 
 export type { Named };

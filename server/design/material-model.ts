@@ -2,7 +2,7 @@
  * What a file says of the shop's materials, beside strips: woods, sheets, resins, finishes, prices. Lengths in mm,
  * masses in g, volumes in mL, times in minutes, shares as fractions.
  */
-import type { Named } from './named.ts';
+import type { Named } from './names/named.ts';
 
 /** An amount of money; `currency` is a code of ISO 4217. */
 export interface Money {

@@ -6,8 +6,8 @@ import type { SourceRange } from '../../grammar/tree/source-range.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Grid, Outline, Panel, StripStock } from './design-model.ts';
 import type { FinishStock, Money, ResinStock, SheetStock } from './material-model.ts';
-import type { Named } from './named.ts';
-import type { StepName } from './step-names.ts';
+import type { Named } from './names/named.ts';
+import type { StepName } from './names/step-names.ts';
 
 /** A lattice made whole, from which the outlines of panels are sawn. */
 export interface Blank extends Named {

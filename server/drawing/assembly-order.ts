@@ -1,7 +1,7 @@
 /** In which order a lattice goes together, in a few lines for the bench. */
 import type { GridFamily, Motif } from '../design/design-model.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
-import type { MarkedKinds } from '../shop/marked-kinds.ts';
+import type { MarkedKinds } from '../shop/marks/marked-kinds.ts';
 import { paperAngle } from './sheet/paper-figures.ts';
 
 /** Lines of plain text: one a layer from the lowest, how to seat the laps, and the infill in its order of fitting. */

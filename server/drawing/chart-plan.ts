@@ -2,7 +2,7 @@
 import { add, cross, direction, dot, type Point, quarterTurn, scale } from '../geometry/point.ts';
 import { directionTolerance } from '../geometry/tolerance.ts';
 import type { LaidCell, LaidPanel } from '../lattice/laid-panel.ts';
-import { tellingLetters } from '../shop/mark-kinds.ts';
+import { tellingLetters } from '../shop/marks/mark-kinds.ts';
 import { middleOf } from './cell-picture.ts';
 
 export interface ChartCell {

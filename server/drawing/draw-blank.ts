@@ -1,10 +1,10 @@
 /** A blank with its cut-outs, seen from the front: the whole lattice, the infill that is made, and every saw line. */
 import { coarserRing } from '../geometry/coarser-ring.ts';
-import { centroidOf } from '../lattice/cell-classes.ts';
+import { centroidOf } from '../lattice/cells/cell-classes.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
-import type { MarkedKinds } from '../shop/marked-kinds.ts';
-import { blanksUsed, type FilledBlank, type Place } from '../shop/nesting/cut-out.ts';
-import type { NestedBlank } from '../shop/nesting/nest-blanks.ts';
+import type { MarkedKinds } from '../shop/marks/marked-kinds.ts';
+import { blanksUsed, type FilledBlank, type Place } from '../shop/blanks/cut-out.ts';
+import type { NestedBlank } from '../shop/blanks/nest-blanks.ts';
 import { drawPanel, ringOf } from './draw-panel.ts';
 import type { Drawing, DrawingLayer, DrawnText } from './drawing.ts';
 

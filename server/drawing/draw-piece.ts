@@ -1,6 +1,6 @@
 /** The working drawing of one infill piece: enlarged with its dimensions, and at full size to lay the part on. */
 import type { PieceShape } from '../lattice/laid-panel.ts';
-import type { MarkedPiece } from '../shop/marked-kinds.ts';
+import type { MarkedPiece } from '../shop/marks/marked-kinds.ts';
 import { notchStretches, edgeView, faceView } from './member-views.ts';
 import { notchLines } from './notch-text.ts';
 import { type BrokenAxis, brokenAxis } from './sheet/broken-axis.ts';

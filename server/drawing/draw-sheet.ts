@@ -4,9 +4,9 @@ import { add, type Point, turned } from '../geometry/point.ts';
 import { boundsOf, ringOfBounds } from '../geometry/polygons.ts';
 import { distanceToSegment } from '../geometry/region.ts';
 import { rounded } from '../geometry/tolerance.ts';
-import { type NestedSheet, unitsPerMm } from '../shop/free-nesting/nest-sheets.ts';
-import { boardsOn, planSheets } from '../shop/free-nesting/plan-sheets.ts';
-import { sheetsStanding } from '../shop/text/object-text.ts';
+import { type NestedSheet, unitsPerMm } from '../shop/sheets/nest-sheets.ts';
+import { boardsOn, planSheets } from '../shop/sheets/plan-sheets.ts';
+import { sheetsStanding } from '../shop/writers/text/object-text.ts';
 import { ringOf } from './draw-panel.ts';
 import type { Drawing, DrawingLayer, DrawnText, Rings } from './drawing.ts';
 

@@ -1,7 +1,7 @@
 /** The working drawing of one strip: its face and its edge at full size with the places of all notches, and every kind of notch enlarged. */
 import type { NotchRun, StripGroup } from '../lattice/laid-panel.ts';
-import { leanOf } from '../lattice/strip-kinds.ts';
-import type { MarkedStrip } from '../shop/marked-kinds.ts';
+import { leanOf } from '../lattice/strips/strip-kinds.ts';
+import type { MarkedStrip } from '../shop/marks/marked-kinds.ts';
 import type { PageFile, PageItem } from './page/page-model.ts';
 import { notchStretches, edgeView, faceView, type Member, singleNotches } from './member-views.ts';
 import { notchDetails } from './notch-details.ts';

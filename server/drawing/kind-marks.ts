@@ -1,10 +1,10 @@
 /** The marks of a panel's pieces and strips; what is sawn from a blank goes by the marks of the blank's own strips. */
 import { add, cross, direction, dot, type Point, scale, subtract } from '../geometry/point.ts';
 import { kindLengthTolerance, sameLength } from '../geometry/tolerance.ts';
-import { type GridMove, movedPoint } from '../lattice/grid-symmetries.ts';
+import { type GridMove, movedPoint } from '../lattice/grid/grid-symmetries.ts';
 import type { LaidPanel, Placement, StripGroup } from '../lattice/laid-panel.ts';
-import type { MarkedKinds } from '../shop/marked-kinds.ts';
-import type { NestedBlank } from '../shop/nesting/nest-blanks.ts';
+import type { MarkedKinds } from '../shop/marks/marked-kinds.ts';
+import type { NestedBlank } from '../shop/blanks/nest-blanks.ts';
 
 /** The parts of an analysis that say which mark is where. */
 export interface MarkedDesign {

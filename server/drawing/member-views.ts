@@ -3,7 +3,7 @@ import { type Point, radians } from '../geometry/point.ts';
 import { intersectionOf } from '../geometry/polygons.ts';
 import { isZeroLength } from '../geometry/tolerance.ts';
 import type { NotchRun, Polygon } from '../lattice/laid-panel.ts';
-import { placesOfRun } from '../lattice/notch-runs.ts';
+import { placesOfRun } from '../lattice/strips/notch-runs.ts';
 import { type BrokenAxis, breakLines, type ShownPart } from './sheet/broken-axis.ts';
 import type { PageItem } from './page/page-model.ts';
 import { area, openLine } from './sheet/sheet-lines.ts';

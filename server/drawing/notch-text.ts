@@ -1,7 +1,7 @@
 /** Notches in words: one line a setting of the saw, with the places in runs. Millimetres from end 1. */
 import { sameAngle, sameLength } from '../geometry/tolerance.ts';
 import type { NotchRun } from '../lattice/laid-panel.ts';
-import { placesOfRun } from '../lattice/notch-runs.ts';
+import { placesOfRun } from '../lattice/strips/notch-runs.ts';
 import { paperAngle, type PaperLength } from './sheet/paper-figures.ts';
 
 /** Runs cut at one setting of angle, width, depth and side; no list is empty. */

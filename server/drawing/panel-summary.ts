@@ -1,6 +1,6 @@
 /** What a drawing says of itself in words: for captions, and for those who cannot see it. */
 import type { GridKind } from '../design/design-model.ts';
-import { gridCheck, hasSingleLines } from '../design/grid-check.ts';
+import { gridCheck, hasSingleLines } from '../design/builders/grid-check.ts';
 import { rounded } from '../geometry/tolerance.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import { copiesText } from './shared-words.ts';

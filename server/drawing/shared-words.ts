@@ -1,5 +1,5 @@
 /** Words that several drawings say of the same thing. */
-import type { MarkedPiece } from '../shop/marked-kinds.ts';
+import type { MarkedPiece } from '../shop/marks/marked-kinds.ts';
 
 /** "1 copy", "3 copies". */
 export const copiesText = (copies: number): string => (copies === 1 ? '1 copy' : `${copies} copies`);

@@ -1,5 +1,5 @@
 /** What every working drawing says of itself: where it comes from, what it assumes, what to check. */
-import { gridCheck, hasSingleLines } from '../design/grid-check.ts';
+import { gridCheck, hasSingleLines } from '../design/builders/grid-check.ts';
 import type { Design, Grid, LengthUnit, StripStock } from '../design/design-model.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import type { MarkedDesign } from './kind-marks.ts';

@@ -3,9 +3,9 @@
  * was found for an earlier version is taken over as long as nothing differs by which blanks are packed.
  */
 import { type Analysis, repacked } from '../analyse.ts';
-import { packedLike } from '../shop/nesting/reuse-packing.ts';
+import { packedLike } from '../shop/blanks/reuse-packing.ts';
 import { withPackedBlanks } from './cutting-plans.ts';
-import type { ProgressListener } from './stick-plans.ts';
+import type { ProgressListener } from './stick-searches.ts';
 
 export interface PackingListener {
   readonly onProgress: ProgressListener;

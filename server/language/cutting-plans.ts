@@ -1,10 +1,10 @@
 /** Cutting plans and packed blanks at the doors: loads the solver from where it lies, gives the search its time, tells how it stands. */
 import { type Analysis, repacked } from '../analyse.ts';
-import { packWell } from '../shop/nesting/nest-blanks.ts';
-import { notchingBench } from '../shop/plan-settings.ts';
+import { packWell } from '../shop/blanks/nest-blanks.ts';
+import { notchingBench } from '../shop/sections/plan-settings.ts';
 import type { LinearSolver } from '../shop/stock/linear-solver.ts';
 import { loadSolver } from '../shop/stock/load-solver.ts';
-import { planStock, type StockCutting } from '../shop/stock/plan-stock.ts';
+import { cutEveryStock, type StockCutting } from '../shop/stock/cut-every-stock.ts';
 import { startWatch } from '../shop/stock/start-watch.ts';
 import { cuttingDemands } from '../shop/stock/stock-demands.ts';
 import { besideTheProgram } from './carried-files.ts';
@@ -29,7 +29,7 @@ export async function cuttingPlans(
   const solver = await solverAtHand();
   const bench = notchingBench(analysis.design.benches);
   const end = performance.now() + seconds * 1000;
-  return planStock(cuttingDemands(analysis, bench?.trim ?? 0), bench?.kerf ?? null, solver, (stock) =>
+  return cutEveryStock(cuttingDemands(analysis, bench?.trim ?? 0), bench?.kerf ?? null, solver, (stock) =>
     startWatch({
       seconds: (end - performance.now()) / 1000,
       ...(signal && { signal }),

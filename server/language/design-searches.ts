@@ -2,15 +2,15 @@
 import type { Analysis } from '../analyse.ts';
 import { BlankPackings, type PackingListener } from './blank-packings.ts';
 import type { DesignSearch } from './features/preview.ts';
-import { StickPlans } from './stick-plans.ts';
+import { StickSearches } from './stick-searches.ts';
 
 export class DesignSearches {
   private readonly packings: BlankPackings;
-  private readonly stickPlans: StickPlans;
+  private readonly stickSearches: StickSearches;
 
   constructor(listener: PackingListener) {
     this.packings = new BlankPackings(listener);
-    this.stickPlans = new StickPlans(listener.onProgress);
+    this.stickSearches = new StickSearches(listener.onProgress);
   }
 
   /** What is looked for in the text at `uri`. */
@@ -19,7 +19,7 @@ export class DesignSearches {
       begin: (analysis) => this.begin(uri, analysis),
       packed: (analysis) => this.packings.packedOf(uri, analysis),
       isPacking: (analysis) => !this.packings.isDone(analysis),
-      cuttings: (packed) => this.stickPlans.plansOf(uri, packed),
+      cuttings: (packed) => this.stickSearches.plansOf(uri, packed),
     };
   }
 
@@ -36,12 +36,12 @@ export class DesignSearches {
   /** Ends the searches for the text at `uri`: what they have found by then are their answers. */
   stop(uri: string): void {
     this.packings.stop(uri);
-    this.stickPlans.stop(uri);
+    this.stickSearches.stop(uri);
   }
 
   /** Forgets a text that is no longer open. */
   close(uri: string): void {
     this.packings.close(uri);
-    this.stickPlans.close(uri);
+    this.stickSearches.close(uri);
   }
 }

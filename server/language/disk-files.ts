@@ -1,7 +1,7 @@
 /** Files on disk, read only below one folder. */
 import { readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { isAbsolute, join, relative, sep } from 'node:path';
-import type { FileRead } from '../design/source-file.ts';
+import type { FileRead } from '../design/files/source-file.ts';
 
 export function isBelow(root: string, path: string): boolean {
   const way = relative(root, path);

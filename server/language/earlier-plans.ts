@@ -1,6 +1,6 @@
 /** Other versions that open texts are compared with, each packed and cut once: they seldom change while the text does. */
 import type { Analysis } from '../analyse.ts';
-import type { StockCutting } from '../shop/stock/plan-stock.ts';
+import type { StockCutting } from '../shop/stock/cut-every-stock.ts';
 import { cuttingPlans, withPackedBlanks } from './cutting-plans.ts';
 
 /** Seconds that a comparison waits for a better packing, and then for better cuts, of the other version. */

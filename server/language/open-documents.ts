@@ -2,7 +2,7 @@
 import type { SourceRange } from '../../grammar/tree/source-range.ts';
 import { lineStartsOf, rangeInFile } from '../../grammar/tree/source-range.ts';
 import { type Analysis, lastOf } from '../analyse.ts';
-import { fileAt, type SourceFiles, type SourcePlace } from '../design/source-file.ts';
+import { fileAt, type SourceFiles, type SourcePlace } from '../design/files/source-file.ts';
 import { plainAddress, WorkspaceFiles } from './workspace-files.ts';
 
 /** Words of some file: the address of the document, its line starts, and the range in it. */

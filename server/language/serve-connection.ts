@@ -12,7 +12,7 @@ import {
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { analyseByStages } from '../analyse.ts';
 import { AnalysisRounds } from './announce-analyses.ts';
-import { libraryAt, libraryText } from '../design/built-in-libraries.ts';
+import { libraryAt, libraryText } from '../design/files/built-in-libraries.ts';
 import { tokenModifiers, tokenTypes } from './features/semantic-tokens.ts';
 import { answerComparisons } from './answer-comparisons.ts';
 import { answerQuestions } from './answer-questions.ts';

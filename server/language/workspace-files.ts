@@ -1,8 +1,8 @@
 /** Files as the editor names them: documents by their address, paths below the workspace folder, texts open or on disk. */
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { isLibraryPath, libraryAddress } from '../design/built-in-libraries.ts';
-import { nowhere, type SourcePlace } from '../design/source-file.ts';
+import { isLibraryPath, libraryAddress } from '../design/files/built-in-libraries.ts';
+import { nowhere, type SourcePlace } from '../design/files/source-file.ts';
 import { isBelow, lapFilesBelow, pathBelow, readBelow } from './disk-files.ts';
 
 /** The text of a document that is open in the editor, null where it isn't. */

@@ -1,7 +1,7 @@
 /** The mentions of one name in all files of the workspace, open or not. */
 import { lineStartsOf } from '../../grammar/tree/source-range.ts';
-import { buildFiles } from '../design/build-files.ts';
-import { loadFiles } from '../design/load-files.ts';
+import { buildFiles } from '../design/builders/build-files.ts';
+import { loadFiles } from '../design/files/load-files.ts';
 import { mentionAt, mentionsOfDefinition } from './features/names.ts';
 import type { AnalysedDocument, OpenDocuments, PlaceInFile } from './open-documents.ts';
 import { plainAddress } from './workspace-files.ts';

@@ -1,8 +1,8 @@
 /** Every declaration of the workspace, open or not, sound or not, that may be meant by a few letters. */
 import { lineStartsOf } from '../../grammar/tree/source-range.ts';
-import { buildFiles } from '../design/build-files.ts';
-import { loadFiles } from '../design/load-files.ts';
-import type { Definition } from '../design/name-index.ts';
+import { buildFiles } from '../design/builders/build-files.ts';
+import { loadFiles } from '../design/files/load-files.ts';
+import type { Definition } from '../design/names/name-index.ts';
 import type { DeclarationKind } from './features/declarations.ts';
 import type { OpenDocuments, PlaceInFile } from './open-documents.ts';
 

@@ -2,10 +2,10 @@
 import type { Frame, Panel, PanelFit } from '../design/design-model.ts';
 import { cross, degrees, distance, dot, type Point, radians, subtract, unit } from '../geometry/point.ts';
 import { directionTolerance, kindLengthTolerance, sameAngle, sameLength } from '../geometry/tolerance.ts';
-import { cornerAngles } from './cell-classes.ts';
-import { type LineFamily, lineOffset, linesBetween } from './grid-lines.ts';
+import { cornerAngles } from './cells/cell-classes.ts';
+import { type LineFamily, lineOffset, linesBetween } from './grid/grid-lines.ts';
 import type { LaidPanel, Polygon } from './laid-panel.ts';
-import { panelRegion } from './panel-region.ts';
+import { panelRegion } from './grid/panel-region.ts';
 
 /** Equal members. `inner` is the clear length inside the frame; ends are cut at these angles to the axis. */
 export interface FrameMember {

@@ -3,31 +3,31 @@ import type { Design } from '../design/design-model.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import { planBands } from './bands/plan-bands.ts';
 import { planBoards } from './boards/plan-boards.ts';
-import { cautionsFor } from './cautions.ts';
-import { type NestedSheet, nestSheets } from './free-nesting/nest-sheets.ts';
-import { planSheets } from './free-nesting/plan-sheets.ts';
-import type { MarkedKinds } from './marked-kinds.ts';
-import type { NestedBlank } from './nesting/nest-blanks.ts';
-import { planBlanks } from './plan-blanks.ts';
-import { planClosing } from './plan-closing.ts';
-import { planCost } from './plan-cost.ts';
-import { planFinish } from './plan-finish.ts';
-import { membersToCut, planFrames } from './plan-frames.ts';
-import { planHanging } from './plan-hanging.ts';
-import { planKit } from './plan-kit.ts';
-import { planLabour, withTimes } from './plan-labour.ts';
-import { planMass } from './plan-mass.ts';
-import { planMill, stocksOf } from './plan-mill.ts';
+import { cautionsFor } from './steps/cautions.ts';
+import { type NestedSheet, nestSheets } from './sheets/nest-sheets.ts';
+import { planSheets } from './sheets/plan-sheets.ts';
+import type { MarkedKinds } from './marks/marked-kinds.ts';
+import type { NestedBlank } from './blanks/nest-blanks.ts';
+import { planBlanks } from './sections/plan-blanks.ts';
+import { planClosing } from './sections/plan-closing.ts';
+import { planCost } from './sections/plan-cost.ts';
+import { planFinish } from './sections/plan-finish.ts';
+import { membersToCut, planFrames } from './sections/plan-frames.ts';
+import { planHanging } from './sections/plan-hanging.ts';
+import { planKit } from './sections/plan-kit.ts';
+import { planLabour, withTimes } from './sections/plan-labour.ts';
+import { planMass } from './sections/plan-mass.ts';
+import { planMill, stocksOf } from './sections/plan-mill.ts';
 import { latticesMade } from './lattices-made.ts';
-import { planMovement } from './plan-movement.ts';
-import { planBench, planGrids, planHinge, planPanel, planPiece, planStrip } from './plan-parts.ts';
-import { notchingBench, planSettings } from './plan-settings.ts';
-import { planSteps } from './plan-steps.ts';
-import { planStocks } from './plan-stocks.ts';
+import { planMovement } from './sections/plan-movement.ts';
+import { planBench, planGrids, planHinge, planPanel, planPiece, planStrip } from './sections/plan-parts.ts';
+import { notchingBench, planSettings } from './sections/plan-settings.ts';
+import { planSteps } from './steps/plan-steps.ts';
+import { planCutting } from './sections/plan-cutting.ts';
 import { castingsOf } from './pours/castings.ts';
 import { planPours } from './pours/plan-pours.ts';
 import type { ShopPlan } from './shop-plan.ts';
-import type { StockCutting } from './stock/plan-stock.ts';
+import type { StockCutting } from './stock/cut-every-stock.ts';
 import { otherDemands } from './stock/stock-demands.ts';
 import { planWork } from './work/plan-work.ts';
 
@@ -59,7 +59,7 @@ export function buildPlan(
     milled: otherDemands(planned),
     members: frames.flatMap(membersToCut),
   });
-  const stock = planStocks(cuttings);
+  const stock = planCutting(cuttings);
   const mass = planMass(design, panels);
   const figures = {
     schema: 'halflap-plan/1' as const,

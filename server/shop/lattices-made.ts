@@ -1,7 +1,7 @@
 /** The lattices that are assembled: panels that are made themselves, and blanks, from which the others are sawn. */
 import type { LaidPanel } from '../lattice/laid-panel.ts';
-import { blanksUsed } from './nesting/cut-out.ts';
-import type { NestedBlank } from './nesting/nest-blanks.ts';
+import { blanksUsed } from './blanks/cut-out.ts';
+import type { NestedBlank } from './blanks/nest-blanks.ts';
 
 /** Blanks of one name are assembled alike, and filled only later: one for each name, its quantity all of them. */
 export const latticesMade = (made: {

@@ -10,7 +10,7 @@ import { sum } from '../geometry/numbers.ts';
 import { gradeOf } from './bands/bend-grade.ts';
 import { measureBand } from './bands/measure-band.ts';
 import { edgeDepth } from './lines/work-depth.ts';
-import { boardFits } from './free-nesting/nest-sheets.ts';
+import { boardFits } from './sheets/nest-sheets.ts';
 import { mouldRings } from './pours/mould-content.ts';
 
 export const objectProblems = (design: Design): Problem[] => [

@@ -10,7 +10,7 @@ import type {
   PlanMovement,
   PlanPour,
   PlanWork,
-} from './object-sections.ts';
+} from './sections/object-sections.ts';
 import type {
   PlanCost,
   PlanFinish,
@@ -20,7 +20,7 @@ import type {
   PlanMill,
   PlanSheet,
   PlanStep,
-} from './work-sections.ts';
+} from './sections/work-sections.ts';
 
 /** What is assumed of a grid, and what ten of its sides must measure along a strip. */
 export interface PlanGrid {

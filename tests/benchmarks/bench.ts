@@ -10,7 +10,7 @@ import { areaOf, intersectionOf } from '../../server/geometry/polygons.ts';
 import { add, turned } from '../../server/geometry/point.ts';
 import type { LaidPanel } from '../../server/lattice/laid-panel.ts';
 import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
-import { markKinds } from '../../server/shop/mark-kinds.ts';
+import { markKinds } from '../../server/shop/marks/mark-kinds.ts';
 import { buildPlan } from '../../server/shop/build-plan.ts';
 import { plannedOf } from '../shop/planned.ts';
 import { wavyPanel } from './wavy-panel.ts';

@@ -6,7 +6,7 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { analyse } from '../../server/analyse.ts';
 import { withPackedBlanks } from '../../server/language/cutting-plans.ts';
-import { blanksUsed } from '../../server/shop/nesting/cut-out.ts';
+import { blanksUsed } from '../../server/shop/blanks/cut-out.ts';
 
 const [resultPath, folder] = process.argv.slice(2);
 if (!resultPath || !folder) throw new Error('usage: blank-bench RESULT.json SAMPLES-FOLDER');

@@ -6,9 +6,9 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { areaOf } from '../../server/geometry/polygons.ts';
-import type { NestKind } from '../../server/shop/free-nesting/nest-kind.ts';
-import { packStrip } from '../../server/shop/free-nesting/pack-strip.ts';
-import { layoutFaults, ringsOf } from '../shop/free-nesting/layout-faults.ts';
+import type { NestKind } from '../../server/shop/sheets/nest-kind.ts';
+import { packStrip } from '../../server/shop/sheets/pack-strip.ts';
+import { layoutFaults, ringsOf } from '../shop/sheets/layout-faults.ts';
 
 const [resultPath, folder, ...picked] = process.argv.slice(2);
 if (!resultPath || !folder) throw new Error('usage: nesting-bench RESULT.json INSTANCE-FOLDER [NAME…]');

@@ -9,7 +9,7 @@ import { drawPanel } from '../../server/drawing/draw-panel.ts';
 import type { Drawing } from '../../server/drawing/drawing.ts';
 import type { DrawingAnswer } from '../../server/language/preview-messages.ts';
 import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
-import { markKinds } from '../../server/shop/mark-kinds.ts';
+import { markKinds } from '../../server/shop/marks/mark-kinds.ts';
 import { type Browser, openPage } from '../page/page-host.ts';
 import { wavyPanel } from './wavy-panel.ts';
 

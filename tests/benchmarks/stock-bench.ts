@@ -5,7 +5,7 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { loadSolver } from '../../server/shop/stock/load-solver.ts';
-import { planSticks } from '../../server/shop/stock/plan-sticks.ts';
+import { cutOneStock } from '../../server/shop/stock/cut-one-stock.ts';
 import { startWatch } from '../../server/shop/stock/start-watch.ts';
 
 const [resultPath, folder] = process.argv.slice(2);
@@ -35,7 +35,7 @@ const rows = [];
 for (const { name, capacity, kerf = 0, optimum, items } of instances) {
   const watch = startWatch({ seconds });
   const start = performance.now();
-  const { plan } = await planSticks(
+  const { plan } = await cutOneStock(
     {
       stock: name,
       kerfMm: kerf,

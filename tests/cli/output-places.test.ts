@@ -17,7 +17,7 @@ import { hostname } from 'node:os';
 import { createHash } from 'node:crypto';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { planCsvFiles } from '../../server/shop/write-plan-csv.ts';
+import { planCsvFiles } from '../../server/shop/writers/write-plan-csv.ts';
 import { halflap, type Outcome, scratchFolder } from './halflap.ts';
 
 const good = `strip ash { wood white_ash section face 3 depth 10 }

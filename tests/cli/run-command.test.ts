@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { subjectOptions } from '../../server/cli/draw-subject.ts';
 import { outputOptions } from '../../server/cli/output-options.ts';
 import { runCommand } from '../../server/cli/run-command.ts';
-import { planCsvFiles } from '../../server/shop/write-plan-csv.ts';
+import { planCsvFiles } from '../../server/shop/writers/write-plan-csv.ts';
 import type { ShopPlan } from '../../server/shop/shop-plan.ts';
 import { trayText } from '../compare/versions.ts';
 import { FakeTerminal } from './fake-terminal.ts';

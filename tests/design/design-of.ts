@@ -1,6 +1,6 @@
 /** Text to design, for tests. */
 import { parseDocument } from '../../grammar/reading/parse-document.ts';
-import { buildDesign } from '../../server/design/build-design.ts';
+import { buildDesign } from '../../server/design/builders/build-design.ts';
 import type { Design, Outline } from '../../server/design/design-model.ts';
 
 /** The design of a text that must be sound. */

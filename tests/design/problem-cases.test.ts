@@ -1,31 +1,35 @@
 /**
- * Every file of tests/cases/problems has its problems beside it, one a line: place, words, code, message.
+ * Every file of tests/cases/problems has its problems beside it, one a line: place, words, code, message. They lie by the
+ * hundred of the catalogue that they are about.
  * `ACCEPT=1 npm run vitest -- tests/design/problem-cases.test.ts` rewrites them after a change that is wanted.
  */
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { readdirSync, readFileSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { problemCatalogue } from '../../grammar/problems/problem-catalogue.ts';
 import { lineColumnAt, lineStartsOf, rangeInFile } from '../../grammar/tree/source-range.ts';
 import type { SourceRange } from '../../grammar/tree/source-range.ts';
-import { buildFiles } from '../../server/design/build-files.ts';
-import { loadFiles } from '../../server/design/load-files.ts';
-import { fileAt } from '../../server/design/source-file.ts';
+import { buildFiles } from '../../server/design/builders/build-files.ts';
+import { loadFiles } from '../../server/design/files/load-files.ts';
+import { fileAt } from '../../server/design/files/source-file.ts';
+import { caseFiles, expectAsAccepted } from '../golden-problems.ts';
 import { readFrom } from './read-from.ts';
 
 const folder = fileURLToPath(new URL('../cases/problems', import.meta.url));
-const accepting = process.env['ACCEPT'] === '1';
-const cases = readdirSync(folder).filter((file) => file.endsWith('.lap'));
+const cases = readdirSync(folder).flatMap((hundred) =>
+  caseFiles(join(folder, hundred)).map((file) => join(hundred, file)),
+);
 
-function problemLines(path: string): string {
-  const files = loadFiles(readFileSync(join(folder, path), 'utf8'), { path, read: readFrom(folder) });
+function problemLines(file: string): string {
+  const [home, path] = [join(folder, dirname(file)), basename(file)];
+  const files = loadFiles(readFileSync(join(home, path), 'utf8'), { path, read: readFrom(home) });
   const place = (range: SourceRange): string => {
-    const file = fileAt(files, range.start) ?? files[0];
+    const own = fileAt(files, range.start) ?? files[0];
     const { start, end } = rangeInFile(range);
-    const { line, column } = lineColumnAt(lineStartsOf(file.text), start);
-    const where = file.number === 0 ? '' : `${file.path} `;
-    return `${where}${String(line + 1)}:${String(column + 1)} ${JSON.stringify(file.text.slice(start, end))}`;
+    const { line, column } = lineColumnAt(lineStartsOf(own.text), start);
+    const where = own.number === 0 ? '' : `${own.path} `;
+    return `${where}${String(line + 1)}:${String(column + 1)} ${JSON.stringify(own.text.slice(start, end))}`;
   };
   const problems = [...buildFiles(files).problems];
   problems.sort((first, second) => first.range.start - second.range.start || first.range.end - second.range.end);
@@ -38,13 +42,7 @@ function problemLines(path: string): string {
 
 describe('problems of', () => {
   test.each(cases)('%s', (file) => {
-    const expectedFile = join(folder, file.replace(/\.lap$/, '.txt'));
-    const found = problemLines(file);
-    if (accepting) {
-      if (process.env['CI']) throw new Error('Expected results are never accepted in CI.');
-      writeFileSync(expectedFile, found);
-    }
-    expect(found).toBe(readFileSync(expectedFile, 'utf8'));
+    expectAsAccepted(folder, file, problemLines(file));
   });
 });
 

@@ -1,7 +1,7 @@
 /** Used files read from a folder, or out of a table, for tests. */
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { FileReader } from '../../server/design/source-file.ts';
+import type { FileReader } from '../../server/design/files/source-file.ts';
 
 /** Reads files below `folder`. */
 export const readFrom =

@@ -3,8 +3,8 @@ import { expect, test } from 'vitest';
 import { analyse } from '../../server/analyse.ts';
 import { drawSheet } from '../../server/drawing/draw-sheet.ts';
 import { add, turned } from '../../server/geometry/point.ts';
-import { nestSheets } from '../../server/shop/free-nesting/nest-sheets.ts';
-import { planSheets } from '../../server/shop/free-nesting/plan-sheets.ts';
+import { nestSheets } from '../../server/shop/sheets/nest-sheets.ts';
+import { planSheets } from '../../server/shop/sheets/plan-sheets.ts';
 
 const text = `sheet ply { thick 6  size 620 x 420  kerf 3  margin 10 }
 outline hook { start 0, 0  line to 240, 0  line to 240, 60  line to 60, 60  line to 60, 200  line to 0, 200  line to start }

@@ -3,9 +3,9 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import type { Typefaces } from '../../server/drawing/page/typeface.ts';
 import { loadTypefaces } from '../../server/language/typefaces.ts';
 import { flatItems, type GroupItem, type PageItem } from '../../server/drawing/page/page-model.ts';
-import { writePlanCsv } from '../../server/shop/write-plan-csv.ts';
-import { writePlanText } from '../../server/shop/write-plan-text.ts';
-import { tenthText } from '../../server/shop/text/figures-text.ts';
+import { writePlanCsv } from '../../server/shop/writers/write-plan-csv.ts';
+import { writePlanText } from '../../server/shop/writers/write-plan-text.ts';
+import { tenthText } from '../../server/shop/writers/text/figures-text.ts';
 import { laidTexts, outOfPage, overlaps, printed, type Printed, textsOf } from './printed-sheet.ts';
 
 const text = `title "Everything once"

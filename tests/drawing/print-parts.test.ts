@@ -7,7 +7,7 @@ import { textWidth, type Typefaces } from '../../server/drawing/page/typeface.ts
 import { base64 } from '../../server/drawing/page/write-html.ts';
 import { type Block, blockOf } from '../../server/drawing/print/blocks.ts';
 import { asPart, type FlowPart, pourSections } from '../../server/drawing/print/flow.ts';
-import { markRanges } from '../../server/shop/mark-ranges.ts';
+import { markRanges } from '../../server/shop/marks/mark-ranges.ts';
 import { printTable } from '../../server/drawing/print/table.ts';
 import { wrapText } from '../../server/drawing/print/wrap-text.ts';
 import { printLength } from '../../server/drawing/sheet/paper-figures.ts';

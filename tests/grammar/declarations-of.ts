@@ -2,7 +2,7 @@
 import { parseDocument } from '../../grammar/reading/parse-document.ts';
 import { spanOf, type SourceRange } from '../../grammar/tree/source-range.ts';
 import type { Declaration } from '../../grammar/tree/syntax-tree.ts';
-import { indexNames } from '../../server/design/name-index.ts';
+import { indexNames } from '../../server/design/names/name-index.ts';
 
 /** `text` is sound, and its characters from `start` to `end` are the declaration. */
 export interface DeclarationInText extends SourceRange {

@@ -4,11 +4,11 @@ import type { LaidPanel } from '../../server/lattice/laid-panel.ts';
 import type { Grid } from '../../server/design/design-model.ts';
 import { distance, type Point } from '../../server/geometry/point.ts';
 import { distanceToSegment } from '../../server/geometry/region.ts';
-import { cellClasses } from '../../server/lattice/cell-classes.ts';
-import { dividedParts } from '../../server/lattice/divided-parts.ts';
-import { lineFamilies } from '../../server/lattice/grid-lines.ts';
-import { periodOf } from '../../server/lattice/grid-period.ts';
-import { placeNode } from '../../server/lattice/motif-nodes.ts';
+import { cellClasses } from '../../server/lattice/cells/cell-classes.ts';
+import { dividedParts } from '../../server/lattice/motif/divided-parts.ts';
+import { lineFamilies } from '../../server/lattice/grid/grid-lines.ts';
+import { periodOf } from '../../server/lattice/grid/grid-period.ts';
+import { placeNode } from '../../server/lattice/motif/motif-nodes.ts';
 import {
   circleContour,
   cellsShape,
@@ -23,7 +23,7 @@ import {
   tipOf45,
 } from '../design-builder.ts';
 import { laidOut } from '../laid-out.ts';
-import { markKinds } from '../../server/shop/mark-kinds.ts';
+import { markKinds } from '../../server/shop/marks/mark-kinds.ts';
 
 const ash = stripStock('ash', 3);
 const bass = stripStock('bass', 3);

@@ -1,7 +1,7 @@
 /** So many cells in a given size: pitches and frame widths against closed forms worked out by hand. */
 import { describe, expect, it } from 'vitest';
 import { analyse } from '../../server/analyse.ts';
-import { fitByFrame, fitByPitch, resizedGrid } from '../../server/design/fit-cells.ts';
+import { fitByFrame, fitByPitch, resizedGrid } from '../../server/design/builders/fit-cells.ts';
 import { boundsOf } from '../../server/geometry/polygons.ts';
 import { buildPlan } from '../../server/shop/build-plan.ts';
 import { cellsShape, gridOf, panelOf, stripStock } from '../design-builder.ts';

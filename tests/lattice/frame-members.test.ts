@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { analyse } from '../../server/analyse.ts';
 import type { Frame, Grid, Panel, PanelShape } from '../../server/design/design-model.ts';
-import { fitByFrame } from '../../server/design/fit-cells.ts';
+import { fitByFrame } from '../../server/design/builders/fit-cells.ts';
 import { frameMembers, groovePieces } from '../../server/lattice/frame-members.ts';
 import { cutPlanOf } from '../shop/planned.ts';
 import { cellsShape, gridOf, hexagonShape, panelOf, stripStock } from '../design-builder.ts';

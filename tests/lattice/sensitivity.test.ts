@@ -1,7 +1,7 @@
 /** How lengths follow pitch and face: closed forms by hand, and finite differences of the whole engine. */
 import { describe, expect, it } from 'vitest';
 import type { Grid, Panel, PanelShape } from '../../server/design/design-model.ts';
-import { resizedGrid } from '../../server/design/fit-cells.ts';
+import { resizedGrid } from '../../server/design/builders/fit-cells.ts';
 import type { LaidPanel } from '../../server/lattice/laid-panel.ts';
 import {
   basketGrid,

@@ -4,10 +4,10 @@ import { describe, expect, it } from 'vitest';
 import type { Motif } from '../../server/design/design-model.ts';
 import { radians } from '../../server/geometry/point.ts';
 import { signedArea } from '../../server/geometry/polygons.ts';
-import { cellClasses } from '../../server/lattice/cell-classes.ts';
-import { fillOpening } from '../../server/lattice/fill-opening.ts';
-import { lineFamilies } from '../../server/lattice/grid-lines.ts';
-import { periodOf } from '../../server/lattice/grid-period.ts';
+import { cellClasses } from '../../server/lattice/cells/cell-classes.ts';
+import { fillOpening } from '../../server/lattice/motif/fill-opening.ts';
+import { lineFamilies } from '../../server/lattice/grid/grid-lines.ts';
+import { periodOf } from '../../server/lattice/grid/grid-period.ts';
 import type { Polygon } from '../../server/lattice/laid-panel.ts';
 import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
 import {

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { turned } from '../../server/geometry/point.ts';
 import type { StripGroup } from '../../server/lattice/laid-panel.ts';
-import { placesOfRun } from '../../server/lattice/notch-runs.ts';
+import { placesOfRun } from '../../server/lattice/strips/notch-runs.ts';
 import { laidOut } from '../laid-out.ts';
 import { type Design, randomDesigns } from './random-lattices.ts';
 import { ash } from './random-panels.ts';

@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { analyse, type Analysis } from '../../server/analyse.ts';
 import { hoverAt } from '../../server/language/features/hover.ts';
-import { indexNames, type NameKind } from '../../server/design/name-index.ts';
+import { indexNames, type NameKind } from '../../server/design/names/name-index.ts';
 
 const folder = new URL('../../samples/', import.meta.url);
 const samples = readdirSync(folder).filter((name) => name.endsWith('.lap'));

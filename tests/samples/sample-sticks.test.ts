@@ -7,7 +7,7 @@ import { arithmeticTolerance } from '../../server/geometry/tolerance.ts';
 import { cuttingPlans, withPackedBlanks } from '../../server/language/cutting-plans.ts';
 import { buildPlan } from '../../server/shop/build-plan.ts';
 import type { ShopPlan } from '../../server/shop/shop-plan.ts';
-import { writePlanText } from '../../server/shop/write-plan-text.ts';
+import { writePlanText } from '../../server/shop/writers/write-plan-text.ts';
 
 const folder = fileURLToPath(new URL('../../samples/', import.meta.url));
 const files = readdirSync(folder).filter((file) => file.endsWith('.lap'));

@@ -1,7 +1,7 @@
 /** What no shop has, or has not said: a clear message, everything else planned, and an end in bounded time. */
 import { analyse } from '../../server/analyse.ts';
 import { buildPlan } from '../../server/shop/build-plan.ts';
-import { planStocks } from '../../server/shop/plan-stocks.ts';
+import { planCutting } from '../../server/shop/sections/plan-cutting.ts';
 import { describe, expect, test } from 'vitest';
 import type { StripStock } from '../../server/design/design-model.ts';
 import {
@@ -136,7 +136,7 @@ panel tile { grid net  shape 3 x 3 cells }`;
     const answer = await ask(request, { seconds: 0 });
     if (!answer.plan) throw new Error('no plan');
     expectSound(request, answer.plan);
-    const [written] = planStocks([{ request, currency: null, ...answer }]);
+    const [written] = planCutting([{ request, currency: null, ...answer }]);
     expect(written?.problems).toEqual([expect.stringContaining('The time for the search ran out')]);
     expect(written?.proven).toBe(false);
     expect(written?.bound).toBeGreaterThan(0);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { buildPlan } from '../../server/shop/build-plan.ts';
-import { writePlanText } from '../../server/shop/write-plan-text.ts';
+import { writePlanText } from '../../server/shop/writers/write-plan-text.ts';
 import { handMadeDesign, handMadeKinds, handMadePanel } from '../hand-made-panel.ts';
 import { schemaFaults } from './plan-schema.ts';
 

@@ -1,7 +1,7 @@
 /** A step's minutes count its own pieces, strips, mixes and metres, and nothing of another step. Counted by hand. */
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../server/analyse.ts';
-import { stepNames, writtenStep } from '../../server/design/step-names.ts';
+import { stepNames, writtenStep } from '../../server/design/names/step-names.ts';
 import { unitsOfStep } from '../../server/design/step-units.ts';
 import { buildPlan } from '../../server/shop/build-plan.ts';
 import { unitsOf } from '../../server/shop/labour-units.ts';

@@ -1,7 +1,7 @@
 /** Every mark of the file once, at its true size, with its length, long edges, bevels and numbers. */
 import type { LengthUnit } from '../../design/design-model.ts';
 import type { NotchRun, PieceShape } from '../../lattice/laid-panel.ts';
-import type { MarkedKinds, MarkedPiece, MarkedStrip } from '../../shop/marked-kinds.ts';
+import type { MarkedKinds, MarkedPiece, MarkedStrip } from '../../shop/marks/marked-kinds.ts';
 import { radians } from '../../geometry/point.ts';
 import type { Drawing, Rings } from '../drawing.ts';
 import { barRing } from '../bar-ring.ts';

@@ -2,8 +2,8 @@
 import type { Design, LengthUnit } from '../../design/design-model.ts';
 import { cotangent } from '../../geometry/point.ts';
 import { measureBand } from '../../shop/bands/measure-band.ts';
-import type { PlanBand } from '../../shop/object-sections.ts';
-import type { PlanFrame } from '../../shop/work-sections.ts';
+import type { PlanBand } from '../../shop/sections/object-sections.ts';
+import type { PlanFrame } from '../../shop/sections/work-sections.ts';
 import type { Drawing } from '../drawing.ts';
 import { paperAngle, paperLength, paperUnit } from '../sheet/paper-figures.ts';
 import { endWords, type LaminationEdge, laminationEdge } from './lamination-edge.ts';

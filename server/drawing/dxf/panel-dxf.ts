@@ -3,7 +3,7 @@ import { add, type Point, turned } from '../../geometry/point.ts';
 import { boundsOf } from '../../geometry/polygons.ts';
 import type { LaidPanel, Placement, Polygon } from '../../lattice/laid-panel.ts';
 import { contoursOf } from '../../shop/lines/part-contours.ts';
-import { measuredGrid } from '../../lattice/measured-grid.ts';
+import { measuredGrid } from '../../lattice/grid/measured-grid.ts';
 import { barRing } from '../bar-ring.ts';
 import { marksOf, stripsByMark } from '../kind-marks.ts';
 import { type DrawnDesign, sheetFacts } from '../sheet-facts.ts';

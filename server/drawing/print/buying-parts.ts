@@ -1,7 +1,7 @@
 /** What is bought and milled: sticks and boards by stock, sheets, and what of it has a price. */
 import type { PlanStock } from '../../shop/shop-plan.ts';
-import type { PlanMill, PlanSheet } from '../../shop/work-sections.ts';
-import { sheetsStanding } from '../../shop/text/object-text.ts';
+import type { PlanMill, PlanSheet } from '../../shop/sections/work-sections.ts';
+import { sheetsStanding } from '../../shop/writers/text/object-text.ts';
 import type { FlowPart } from './flow.ts';
 import { remarks } from './remarks.ts';
 import type { PrintContext } from './print-context.ts';

@@ -5,7 +5,7 @@ import { asPart, type FlowPart } from './flow.ts';
 import { letterSizes, type PrintContext } from './print-context.ts';
 import { printTable, type PrintColumn } from './table.ts';
 import type { PlanPanel } from '../../shop/shop-plan.ts';
-import type { PlanStep } from '../../shop/work-sections.ts';
+import type { PlanStep } from '../../shop/sections/work-sections.ts';
 
 const titleSize = 13;
 

@@ -1,5 +1,5 @@
 /** The frames: their members, and what fills their grooves, each to tick off. */
-import type { PlanFrame } from '../../shop/work-sections.ts';
+import type { PlanFrame } from '../../shop/sections/work-sections.ts';
 import { paperAngle } from '../sheet/paper-figures.ts';
 import type { FlowPart } from './flow.ts';
 import type { PrintContext } from './print-context.ts';

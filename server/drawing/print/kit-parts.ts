@@ -1,5 +1,5 @@
 /** A class: a label for every bag and for the teacher's box, what is packed and shared, and the student's own card. */
-import type { PlanKit } from '../../shop/work-sections.ts';
+import type { PlanKit } from '../../shop/sections/work-sections.ts';
 import { area, openLine, rectangle, textAt } from '../sheet/sheet-lines.ts';
 import { paperAngle } from '../sheet/paper-figures.ts';
 import { type Block, blockOf, indented, paragraph, space, stacked } from './blocks.ts';

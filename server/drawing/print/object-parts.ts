@@ -1,6 +1,6 @@
 /** The finished object: whether it closes and moves, what it weighs, how it hangs, how it is finished. */
-import type { PlanMassPart, PlanSpan } from '../../shop/object-sections.ts';
-import { movementLines } from '../../shop/text/work-text.ts';
+import type { PlanMassPart, PlanSpan } from '../../shop/sections/object-sections.ts';
+import { movementLines } from '../../shop/writers/text/work-text.ts';
 import { paragraph, space, stacked } from './blocks.ts';
 import { remarks } from './remarks.ts';
 import { asPart, type FlowPart } from './flow.ts';

@@ -1,5 +1,5 @@
 /** What stands on every printed page around its body: which sheet it is, where it comes from, what it takes for granted, how to check it. */
-import { gridsMade } from '../../shop/plan-parts.ts';
+import { gridsMade } from '../../shop/sections/plan-parts.ts';
 import type { Point } from '../../geometry/point.ts';
 import { movedItems } from '../page/moved-items.ts';
 import type { Page, PageItem } from '../page/page-model.ts';

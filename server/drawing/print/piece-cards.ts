@@ -1,6 +1,6 @@
 /** Every kind of infill piece at full size, to lay the part on, and enlarged with its dimensions. */
 import type { PieceShape } from '../../lattice/laid-panel.ts';
-import type { MarkedPiece } from '../../shop/marked-kinds.ts';
+import type { MarkedPiece } from '../../shop/marks/marked-kinds.ts';
 import { edgeView, faceView, notchStretches } from '../member-views.ts';
 import { notchLines } from '../notch-text.ts';
 import type { PageItem } from '../page/page-model.ts';

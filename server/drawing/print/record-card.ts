@@ -1,9 +1,9 @@
 /** The card on which the finished lattice is written down: blank lines for what was measured. */
-import { hasSingleLines } from '../../design/grid-check.ts';
+import { hasSingleLines } from '../../design/builders/grid-check.ts';
 import { type Block, blockOf, paragraph, space } from './blocks.ts';
 import type { StripStock } from '../../design/design-model.ts';
 import { latticesMade } from '../../shop/lattices-made.ts';
-import { gridsMade } from '../../shop/plan-parts.ts';
+import { gridsMade } from '../../shop/sections/plan-parts.ts';
 import { asPart, type FlowPart } from './flow.ts';
 import { openLine, textAt } from '../sheet/sheet-lines.ts';
 import { letterSizes, type PrintContext } from './print-context.ts';

@@ -1,5 +1,5 @@
 /** How each infill length follows the lattice as it came out: figures to work with by hand, and fields for the answer. */
-import { tenthText } from '../../shop/text/figures-text.ts';
+import { tenthText } from '../../shop/writers/text/figures-text.ts';
 import type { PlanPiece } from '../../shop/shop-plan.ts';
 import type { FlowPart } from './flow.ts';
 import type { PrintContext } from './print-context.ts';

@@ -2,9 +2,9 @@
 import { flattenContour } from '../../geometry/flatten-path.ts';
 import { add, type Point, turned } from '../../geometry/point.ts';
 import { boundsOf, middleOfBounds } from '../../geometry/polygons.ts';
-import { counted } from '../../shop/task-words.ts';
-import { sheetsStanding } from '../../shop/text/object-text.ts';
-import type { PlanSheet } from '../../shop/work-sections.ts';
+import { counted } from '../../shop/steps/task-words.ts';
+import { sheetsStanding } from '../../shop/writers/text/object-text.ts';
+import type { PlanSheet } from '../../shop/sections/work-sections.ts';
 import { area, rectangle, textAt } from '../sheet/sheet-lines.ts';
 import { paperAngle } from '../sheet/paper-figures.ts';
 import { type Block, blockOf, space } from './blocks.ts';

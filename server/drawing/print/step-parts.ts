@@ -1,12 +1,12 @@
 /** The steps of the job: what to do, care to take, settings in the order of the bench, and the gate before the next step. */
 import type { PlanSetting } from '../../shop/shop-plan.ts';
-import type { PlanStep } from '../../shop/work-sections.ts';
+import type { PlanStep } from '../../shop/sections/work-sections.ts';
 import { area, rectangle, textAt } from '../sheet/sheet-lines.ts';
 import { paperAngle } from '../sheet/paper-figures.ts';
 import { type Block, blockOf, indented, paragraph, space, stacked } from './blocks.ts';
 import { minutesText } from './cover.ts';
 import { asPart, type FlowPart } from './flow.ts';
-import { markRanges } from '../../shop/mark-ranges.ts';
+import { markRanges } from '../../shop/marks/mark-ranges.ts';
 import { letterSizes, type PrintContext } from './print-context.ts';
 import { printTable, type PrintColumn } from './table.ts';
 

@@ -1,5 +1,5 @@
 /** Tables that stand with the step they belong to: frame members, layers to pour, bands to bend, boards to cut. */
-import type { PlanBand, PlanBoard, PlanPour, PlanPourLayer } from '../../shop/object-sections.ts';
+import type { PlanBand, PlanBoard, PlanPour, PlanPourLayer } from '../../shop/sections/object-sections.ts';
 import type { FlowPart } from './flow.ts';
 import { frameParts } from './frame-parts.ts';
 import { massText } from './optional-figures.ts';

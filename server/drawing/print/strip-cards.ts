@@ -1,6 +1,6 @@
 /** Every kind of strip at full size, broken where it is longer than the page, with the places of its notches. */
 import type { StripGroup } from '../../lattice/laid-panel.ts';
-import type { MarkedStrip } from '../../shop/marked-kinds.ts';
+import type { MarkedStrip } from '../../shop/marks/marked-kinds.ts';
 import { edgeView, faceView, type Member, notchStretches, singleNotches } from '../member-views.ts';
 import { type NotchSetting, notchSettings, runText, settingText } from '../notch-text.ts';
 import type { PageItem } from '../page/page-model.ts';

@@ -1,6 +1,6 @@
 /** Figures as they stand on paper: 0.1 mm or 1/64 in, half degrees. */
 import type { LengthUnit } from '../../design/design-model.ts';
-import { inchFraction, isImperial } from '../../design/length-text.ts';
+import { inchFraction, isImperial } from '../../design/values/length-text.ts';
 import { rounded } from '../../geometry/tolerance.ts';
 
 export type PaperLength = (millimetres: number) => string;

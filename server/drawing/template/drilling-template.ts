@@ -2,9 +2,9 @@
 import type { Point } from '../../geometry/point.ts';
 import { boundsOf, ringOfBounds } from '../../geometry/polygons.ts';
 import { contourOfRing } from '../../shop/lines/part-contours.ts';
-import { cleatWidth, planHanging, rearmost } from '../../shop/plan-hanging.ts';
-import { planMass } from '../../shop/plan-mass.ts';
-import type { PlanSpan } from '../../shop/object-sections.ts';
+import { cleatWidth, planHanging, rearmost } from '../../shop/sections/plan-hanging.ts';
+import { planMass } from '../../shop/sections/plan-mass.ts';
+import type { PlanSpan } from '../../shop/sections/object-sections.ts';
 import { paperLength, paperUnit } from '../sheet/paper-figures.ts';
 import { type DrawnDesign, sheetFacts } from '../sheet-facts.ts';
 import type { HungWork } from './template-subject.ts';

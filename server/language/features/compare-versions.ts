@@ -10,7 +10,7 @@ import { type CutListReading, readCutList } from '../../compare/read-cut-list.ts
 import { changeBody } from '../../compare/write-change-html.ts';
 import { buildPlan } from '../../shop/build-plan.ts';
 import type { LinearSolver } from '../../shop/stock/linear-solver.ts';
-import type { StockCutting } from '../../shop/stock/plan-stock.ts';
+import type { StockCutting } from '../../shop/stock/cut-every-stock.ts';
 import type { AlreadyCut, CompareAnswer } from '../compare-messages.ts';
 
 /** One side of the comparison, with its name and its cutting plans. */

@@ -6,7 +6,7 @@ import type {
   Property,
   SyntaxTree,
 } from '../../../grammar/tree/syntax-tree.ts';
-import { expressionsIn } from '../../design/tree-expressions.ts';
+import { expressionsIn } from '../../design/values/tree-expressions.ts';
 
 /** The number literal whose words hold `offset`, their end included. */
 export function numberAt(tree: SyntaxTree, offset: number): NumberLiteral | null {

@@ -2,8 +2,8 @@
 import { rangeInFile, type SourceRange } from '../../../grammar/tree/source-range.ts';
 import type { SyntaxTree } from '../../../grammar/tree/syntax-tree.ts';
 import type { Analysis } from '../../analyse.ts';
-import type { Definition } from '../../design/name-index.ts';
-import { fileAt } from '../../design/source-file.ts';
+import type { Definition } from '../../design/names/name-index.ts';
+import { fileAt } from '../../design/files/source-file.ts';
 import { heading, type HoverLines } from './hover-text.ts';
 
 /** The words behind a `let` or a `node`. */

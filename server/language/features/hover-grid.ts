@@ -2,8 +2,8 @@
 import type { Analysis } from '../../analyse.ts';
 import type { Grid } from '../../design/design-model.ts';
 import { heading, type HoverLines } from './hover-text.ts';
-import { lengthText, plain } from '../../design/length-text.ts';
-import { counted } from '../../shop/task-words.ts';
+import { lengthText, plain } from '../../design/values/length-text.ts';
+import { counted } from '../../shop/steps/task-words.ts';
 import { angleText, perTenthText } from './quantities.ts';
 import { tallyStrips } from './tally.ts';
 

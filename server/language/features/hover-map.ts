@@ -4,7 +4,7 @@ import type { SyntaxTree } from '../../../grammar/tree/syntax-tree.ts';
 import type { Analysis } from '../../analyse.ts';
 import type { PanelFill } from '../../design/design-model.ts';
 import type { HoverLines } from './hover-text.ts';
-import { counted } from '../../shop/task-words.ts';
+import { counted } from '../../shop/steps/task-words.ts';
 
 /** A sign with its place. */
 export interface SignMention {

@@ -2,8 +2,8 @@
 import type { Analysis } from '../../analyse.ts';
 import type { FinishStock, Money, ResinStock, SheetStock, WoodDeclaration } from '../../design/material-model.ts';
 import { heading, type HoverLines } from './hover-text.ts';
-import { lengthText, plain } from '../../design/length-text.ts';
-import { counted } from '../../shop/task-words.ts';
+import { lengthText, plain } from '../../design/values/length-text.ts';
+import { counted } from '../../shop/steps/task-words.ts';
 import { shareText, timeText } from './quantities.ts';
 
 export const moneyText = ({ amount, currency }: Money): string => `${amount.toFixed(2)} ${currency}`;

@@ -2,10 +2,10 @@
 import type { Analysis } from '../../analyse.ts';
 import type { Motif, PanelFill } from '../../design/design-model.ts';
 import type { PieceShape } from '../../lattice/laid-panel.ts';
-import type { MarkedPiece } from '../../shop/marked-kinds.ts';
+import type { MarkedPiece } from '../../shop/marks/marked-kinds.ts';
 import { heading, type HoverLines } from './hover-text.ts';
-import { lengthText } from '../../design/length-text.ts';
-import { counted } from '../../shop/task-words.ts';
+import { lengthText } from '../../design/values/length-text.ts';
+import { counted } from '../../shop/steps/task-words.ts';
 import { angleText, perTenthText } from './quantities.ts';
 import { sum, tallyPieces } from './tally.ts';
 

@@ -5,8 +5,8 @@ import { packingWords } from '../../drawing/draw-blank.ts';
 import { partName } from '../../shop/work/plan-work.ts';
 import { moneyText } from './hover-materials.ts';
 import { heading, type HoverLines } from './hover-text.ts';
-import { lengthText, plain } from '../../design/length-text.ts';
-import { counted } from '../../shop/task-words.ts';
+import { lengthText, plain } from '../../design/values/length-text.ts';
+import { counted } from '../../shop/steps/task-words.ts';
 import { shareText } from './quantities.ts';
 
 export function blankHover({ design: { units }, blanks }: Analysis, blank: Blank): HoverLines {

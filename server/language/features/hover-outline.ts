@@ -4,8 +4,8 @@ import type { Outline } from '../../design/design-model.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
 import { contourArea, contourLength } from '../../geometry/measure-path.ts';
 import { heading, type HoverLines } from './hover-text.ts';
-import { lengthText } from '../../design/length-text.ts';
-import { counted } from '../../shop/task-words.ts';
+import { lengthText } from '../../design/values/length-text.ts';
+import { counted } from '../../shop/steps/task-words.ts';
 import { areaText } from './quantities.ts';
 import { sum } from './tally.ts';
 

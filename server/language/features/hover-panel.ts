@@ -1,11 +1,11 @@
 /** A panel in numbers: size, openings, infill and strips, of one copy and of all. */
 import type { Analysis } from '../../analyse.ts';
-import { neighbourList } from '../../design/build-fit.ts';
+import { neighbourList } from '../../design/builders/build-fit.ts';
 import type { LengthUnit, Panel } from '../../design/design-model.ts';
 import type { CellCount, LaidPanel } from '../../lattice/laid-panel.ts';
 import { heading, type HoverLines } from './hover-text.ts';
-import { lengthText } from '../../design/length-text.ts';
-import { counted } from '../../shop/task-words.ts';
+import { lengthText } from '../../design/values/length-text.ts';
+import { counted } from '../../shop/steps/task-words.ts';
 import { areaText } from './quantities.ts';
 import { panelTally } from './tally.ts';
 

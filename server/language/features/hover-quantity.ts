@@ -1,9 +1,9 @@
 /** A number with a unit, said in the other unit. */
 import type { NumberLiteral } from '../../../grammar/tree/syntax-tree.ts';
-import { quantityOf } from '../../design/quantity.ts';
+import { quantityOf } from '../../design/values/quantity.ts';
 import type { HoverLines } from './hover-text.ts';
-import { inchText, isImperial, plain } from '../../design/length-text.ts';
-import { millimetresIn } from '../../design/quantity.ts';
+import { inchText, isImperial, plain } from '../../design/values/length-text.ts';
+import { millimetresIn } from '../../design/values/quantity.ts';
 
 /** Lengths in inches or millimetres, masses, volumes and times in their other units, angles as a slope; null for a bare number and for a percentage. */
 export function quantityHover({ amount, unit }: Pick<NumberLiteral, 'amount' | 'unit'>): HoverLines | null {

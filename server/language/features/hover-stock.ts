@@ -2,7 +2,7 @@
 import type { Analysis } from '../../analyse.ts';
 import type { Bench, StripStock } from '../../design/design-model.ts';
 import { heading, type HoverLines } from './hover-text.ts';
-import { lengthText } from '../../design/length-text.ts';
+import { lengthText } from '../../design/values/length-text.ts';
 import { angleText, runText, shareText } from './quantities.ts';
 import { tallyPieces, tallyStrips } from './tally.ts';
 

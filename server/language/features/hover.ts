@@ -1,7 +1,7 @@
 /** What the words under the pointer come to: counts of a name, the other unit of a number, the meaning of a word. */
 import { knownFunctions, knownWords } from '../../../grammar/vocabulary/tokens.ts';
 import type { Analysis } from '../../analyse.ts';
-import type { Definition } from '../../design/name-index.ts';
+import type { Definition } from '../../design/names/name-index.ts';
 import { expressionHover } from './hover-expression.ts';
 import { gridHover } from './hover-grid.ts';
 import { signAt, signHover } from './hover-map.ts';

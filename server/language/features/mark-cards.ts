@@ -4,11 +4,11 @@ import type { MemberKind } from '../../drawing/displays/member-display.ts';
 import { numbersText } from '../../drawing/displays/mark-display.ts';
 import { rolesOf } from '../../drawing/shared-words.ts';
 import type { PieceEnd } from '../../lattice/laid-panel.ts';
-import type { MarkedKinds, MarkedPiece, MarkedStrip } from '../../shop/marked-kinds.ts';
+import type { MarkedKinds, MarkedPiece, MarkedStrip } from '../../shop/marks/marked-kinds.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
 import type { MarkCard } from '../preview-messages.ts';
-import { lengthText } from '../../design/length-text.ts';
-import { counted } from '../../shop/task-words.ts';
+import { lengthText } from '../../design/values/length-text.ts';
+import { counted } from '../../shop/steps/task-words.ts';
 import { angleText } from './quantities.ts';
 
 type Fact = MarkCard['facts'][number];

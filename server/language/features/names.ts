@@ -1,9 +1,9 @@
 /** Who refers to whom: every mention of a name, and the definition it leads to, in this file or in one it uses. */
 import { fileNumberOf, fileStride, type SourceRange } from '../../../grammar/tree/source-range.ts';
 import type { Analysis } from '../../analyse.ts';
-import { isLibraryPath } from '../../design/built-in-libraries.ts';
-import type { Definition, NameIndex } from '../../design/name-index.ts';
-import { fileAt } from '../../design/source-file.ts';
+import { isLibraryPath } from '../../design/files/built-in-libraries.ts';
+import type { Definition, NameIndex } from '../../design/names/name-index.ts';
+import { fileAt } from '../../design/files/source-file.ts';
 
 /** One place where a name stands. */
 export interface Mention {

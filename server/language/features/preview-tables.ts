@@ -3,11 +3,11 @@ import type { LengthUnit } from '../../design/design-model.ts';
 import type { MemberKind } from '../../drawing/displays/member-display.ts';
 import { rolesOf } from '../../drawing/shared-words.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
-import type { MarkedKinds } from '../../shop/marked-kinds.ts';
+import type { MarkedKinds } from '../../shop/marks/marked-kinds.ts';
 import type { PlanSetting, PlanStock } from '../../shop/shop-plan.ts';
-import type { PlanStep } from '../../shop/work-sections.ts';
+import type { PlanStep } from '../../shop/sections/work-sections.ts';
 import type { PreviewTable } from '../preview-messages.ts';
-import { lengthText } from '../../design/length-text.ts';
+import { lengthText } from '../../design/values/length-text.ts';
 import { angleText } from './quantities.ts';
 
 type Column = PreviewTable['columns'][number];

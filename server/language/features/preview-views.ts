@@ -10,8 +10,8 @@ import type { Drawing } from '../../drawing/drawing.ts';
 import { withSlivers } from '../../drawing/sliver-layer.ts';
 import { workSheet } from '../../drawing/work-sheet.ts';
 import { buildPlan } from '../../shop/build-plan.ts';
-import type { StockCutting } from '../../shop/stock/plan-stock.ts';
-import { planStocks } from '../../shop/plan-stocks.ts';
+import type { StockCutting } from '../../shop/stock/cut-every-stock.ts';
+import { planCutting } from '../../shop/sections/plan-cutting.ts';
 import type { PreviewTable, PreviewView } from '../preview-messages.ts';
 import { marksTable, membersTable, settingsTable, stepsTable, sticksTable } from './preview-tables.ts';
 
@@ -121,7 +121,7 @@ function benchViews(analysis: Analysis): DesignView[] {
   const sticksView: DesignView = {
     ...{ id: 'sticks', label: 'Sticks', group: 'Bench', needsCuttings: true },
     content: (cuttings) => {
-      const plans = planStocks(cuttings);
+      const plans = planCutting(cuttings);
       return drawn(
         displaySticks(plans, design.strips, design.units, titleOf(analysis)),
         sticksTable(plans, design.units),

@@ -2,7 +2,7 @@
 import { lineColumnAt } from '../../../grammar/tree/source-range.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import type { Analysis } from '../../analyse.ts';
-import type { StockCutting } from '../../shop/stock/plan-stock.ts';
+import type { StockCutting } from '../../shop/stock/cut-every-stock.ts';
 import type { AnalysedDocument } from '../open-documents.ts';
 import type { DrawingAnswer, PreviewProblem } from '../preview-messages.ts';
 import { earlierPlace } from './earlier-place.ts';

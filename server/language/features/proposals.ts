@@ -3,8 +3,8 @@ import { type KnownWord, knownWords } from '../../../grammar/vocabulary/tokens.t
 import { type BlockKind, formOf, wordsOf as wordsOfBlock } from '../../../grammar/vocabulary/vocabulary.ts';
 import { labourUnits } from '../../../grammar/tree/work-syntax.ts';
 import type { Analysis } from '../../analyse.ts';
-import type { NameKind } from '../../design/name-index.ts';
-import { stepNames, writtenStep } from '../../design/step-names.ts';
+import type { NameKind } from '../../design/names/name-index.ts';
+import { stepNames, writtenStep } from '../../design/names/step-names.ts';
 import { blockKindAt } from './blocks.ts';
 import { libraryProposals } from './use-proposals.ts';
 import { type Word, wordsOf } from './words.ts';

@@ -1,8 +1,8 @@
 /** Numbers as a maker reads them: plural nouns, areas, times, shares. */
 import type { PerTenth } from '../../lattice/laid-panel.ts';
 import type { LengthUnit } from '../../design/design-model.ts';
-import { isImperial, plain } from '../../design/length-text.ts';
-import { millimetresIn } from '../../design/quantity.ts';
+import { isImperial, plain } from '../../design/values/length-text.ts';
+import { millimetresIn } from '../../design/values/quantity.ts';
 
 /** An area in cm², or in², to one place. */
 export function areaText(squareMillimetres: number, units: LengthUnit): string {

@@ -1,9 +1,9 @@
 /** Names coloured by what they name, which no pattern of letters can tell: a strip and a motif look alike in `hemp of bass`. */
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
 import type { Analysis } from '../../analyse.ts';
-import { isLibraryPath } from '../../design/built-in-libraries.ts';
-import type { NameKind } from '../../design/name-index.ts';
-import { fileAt } from '../../design/source-file.ts';
+import { isLibraryPath } from '../../design/files/built-in-libraries.ts';
+import type { NameKind } from '../../design/names/name-index.ts';
+import { fileAt } from '../../design/files/source-file.ts';
 import { mentionsOf } from './names.ts';
 
 /** Types of the protocol, in the order in which tokens are numbered. */

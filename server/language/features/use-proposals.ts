@@ -1,7 +1,7 @@
 /** What may be written behind `use`: the files of the workspace in quotes, and the libraries. */
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
-import { libraryNames } from '../../design/built-in-libraries.ts';
-import { writtenPath } from '../../design/file-paths.ts';
+import { libraryNames } from '../../design/files/built-in-libraries.ts';
+import { writtenPath } from '../../design/files/file-paths.ts';
 import type { Proposal } from './proposals.ts';
 import { wordsOf } from './words.ts';
 

@@ -1,6 +1,6 @@
 /** The strips that a design's bands are cut from. */
 import type { Design } from '../../design/design-model.ts';
-import type { StockDemand } from '../stock/plan-stock.ts';
+import type { StockDemand } from '../stock/cut-every-stock.ts';
 import { bandQuantity } from './band-quantity.ts';
 import { measureBand } from './measure-band.ts';
 

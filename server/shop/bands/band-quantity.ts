@@ -1,7 +1,7 @@
 /** How many of a band are made. */
 import type { Design } from '../../design/design-model.ts';
 import type { Band } from '../../design/work-model.ts';
-import { panelQuantity } from '../../design/panel-quantity.ts';
+import { panelQuantity } from '../../design/values/panel-quantity.ts';
 import { sum } from '../../geometry/numbers.ts';
 
 /** One for each panel it runs round; round an outline one for each board and cast body of that shape, one a copy where there is none. */

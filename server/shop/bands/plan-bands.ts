@@ -2,9 +2,9 @@
 import type { Design } from '../../design/design-model.ts';
 import { sum } from '../../geometry/numbers.ts';
 import { edgeDepth } from '../lines/work-depth.ts';
-import type { PlanBand } from '../object-sections.ts';
-import { planLength } from '../plan-rounding.ts';
-import { lengthWords } from '../task-words.ts';
+import type { PlanBand } from '../sections/object-sections.ts';
+import { planLength } from '../sections/plan-rounding.ts';
+import { lengthWords } from '../steps/task-words.ts';
 import { radiusAfterSpringback } from '../wood/bending.ts';
 import { bandQuantity } from './band-quantity.ts';
 import { gradeOf } from './bend-grade.ts';

@@ -1,7 +1,7 @@
 /** What is done to cut boards. Lengths mm. */
-import type { PlanBoard } from '../object-sections.ts';
-import type { LengthWords } from '../task-words.ts';
-import type { PlanSheet } from '../work-sections.ts';
+import type { PlanBoard } from '../sections/object-sections.ts';
+import type { LengthWords } from '../steps/task-words.ts';
+import type { PlanSheet } from '../sections/work-sections.ts';
 
 /** What is sawn from sheets that are cut alike. */
 export function sheetTask(

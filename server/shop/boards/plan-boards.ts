@@ -5,9 +5,9 @@ import { flattenContour } from '../../geometry/flatten-path.ts';
 import { contourArea, contourLength } from '../../geometry/measure-path.ts';
 import { sum } from '../../geometry/numbers.ts';
 import { boundsOf } from '../../geometry/polygons.ts';
-import { gramsPerCubicMillimetre } from '../mass.ts';
-import type { PlanBoard } from '../object-sections.ts';
-import { planArea, planLength } from '../plan-rounding.ts';
+import { gramsPerCubicMillimetre } from '../mass/mass.ts';
+import type { PlanBoard } from '../sections/object-sections.ts';
+import { planArea, planLength } from '../sections/plan-rounding.ts';
 import { trammelOf } from './trammel.ts';
 
 /** Left round the outline on the piece it is sawn from: common practice. */

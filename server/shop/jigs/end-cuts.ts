@@ -6,7 +6,7 @@
 import { angleOf, distance, cotangent, subtract, type Point } from '../../geometry/point.ts';
 import { placeTolerance, sameAngle, sameLength } from '../../geometry/tolerance.ts';
 import type { PieceShape } from '../../lattice/laid-panel.ts';
-import { laidOtherwise } from '../../lattice/piece-shape.ts';
+import { laidOtherwise } from '../../lattice/motif/piece-shape.ts';
 
 /** One end cut at one setting. */
 export interface EndCut {

@@ -1,7 +1,7 @@
 /** Which pieces of a kind are keys: fitted last, cut longer and shaved until they lock the cell. */
 import type { Motif } from '../../design/design-model.ts';
-import { motifsOfFill } from '../fitting-order.ts';
-import type { MarkedPiece } from '../marked-kinds.ts';
+import { motifsOfFill } from '../steps/fitting-order.ts';
+import type { MarkedPiece } from '../marks/marked-kinds.ts';
 
 export interface Keys {
   /** How many of the kind to cut are keys, spares in proportion; at most all of them. */

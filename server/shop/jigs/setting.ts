@@ -1,5 +1,5 @@
 /** One setting of one tool. Lengths mm, angles degrees. */
-import type { JobStep } from '../job-steps.ts';
+import type { JobStep } from '../steps/job-steps.ts';
 import type { CutEnd } from './infill-settings.ts';
 
 export interface Setting {

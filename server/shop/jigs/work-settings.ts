@@ -1,14 +1,14 @@
 /** Every setting of the whole job, in the order of the bench: grouped inside each step, with a gate before the next. */
 import { sameAngle, sameLength } from '../../geometry/tolerance.ts';
 import type { StripStock } from '../../design/design-model.ts';
-import type { NotchLocation } from '../closing.ts';
-import type { StockDemand } from '../stock/plan-stock.ts';
+import type { NotchLocation } from '../sections/closing.ts';
+import type { StockDemand } from '../stock/cut-every-stock.ts';
 import { type MemberCut, memberSettings } from './member-settings.ts';
-import type { MarkedHinge, MarkedKinds, MarkedPiece, MarkedStrip } from '../marked-kinds.ts';
+import type { MarkedHinge, MarkedKinds, MarkedPiece, MarkedStrip } from '../marks/marked-kinds.ts';
 import { infillSettings, type InfillOrder, type PieceBatch } from './infill-settings.ts';
 import { keysOf } from './key-share.ts';
 import { notchSettings, type NotchOrder, type NotchingSaw, type StripBatch } from './notch-settings.ts';
-import { gateOf, jobSteps, type JobStep } from '../job-steps.ts';
+import { gateOf, jobSteps, type JobStep } from '../steps/job-steps.ts';
 import type { Setting, StepChanges } from './setting.ts';
 
 /** What the settings depend on beside the pieces. */

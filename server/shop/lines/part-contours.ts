@@ -2,7 +2,7 @@
 import type { Outline, Panel } from '../../design/design-model.ts';
 import type { Contour } from '../../geometry/path.ts';
 import type { Point } from '../../geometry/point.ts';
-import { panelRegion } from '../../lattice/panel-region.ts';
+import { panelRegion } from '../../lattice/grid/panel-region.ts';
 
 /** Outer contours counter-clockwise, holes clockwise. */
 export function contoursOf(part: Panel | Outline): readonly Contour[] {

@@ -3,7 +3,7 @@ import type { Design, Panel } from '../../design/design-model.ts';
 import { boundsOf } from '../../geometry/polygons.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
 import type { PlannedDesign } from '../build-plan.ts';
-import type { LengthWords } from '../task-words.ts';
+import type { LengthWords } from '../steps/task-words.ts';
 import { contoursOf } from './part-contours.ts';
 import { bandThickness, sawAllowance } from './three-lines.ts';
 import { tightestCut, tightHollows } from './tight-hollows.ts';

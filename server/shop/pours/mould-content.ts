@@ -8,7 +8,7 @@ import { sum } from '../../geometry/numbers.ts';
 import { add, type Point, turned } from '../../geometry/point.ts';
 import { areaOf, intersectionOf } from '../../geometry/polygons.ts';
 import type { LaidPanel, Placement } from '../../lattice/laid-panel.ts';
-import { bar } from '../mass.ts';
+import { bar } from '../mass/mass.ts';
 import { woodFigures } from '../wood/wood-figures.ts';
 
 /** The same cross-section all the way from one height to another; heights count from the mould's floor. */

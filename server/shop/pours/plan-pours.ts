@@ -1,8 +1,8 @@
 /** Pours as the plan writes them: layers, parts, mixes, seal coat, hold-down. Lengths mm, volumes mL, masses g, times h. */
 import { sum } from '../../geometry/numbers.ts';
-import { gramsPerCubicMillimetre } from '../mass.ts';
-import type { PlanPour, PlanPourLayer } from '../object-sections.ts';
-import { planLength } from '../plan-rounding.ts';
+import { gramsPerCubicMillimetre } from '../mass/mass.ts';
+import type { PlanPour, PlanPourLayer } from '../sections/object-sections.ts';
+import { planLength } from '../sections/plan-rounding.ts';
 import type { Casting } from './castings.ts';
 import { mixedParts, mixesFor } from './mixed-parts.ts';
 import { displacedBy, type MouldContent, volumeBetween } from './mould-content.ts';

@@ -1,6 +1,6 @@
 /** What is done to pour one casting. Volumes mL, masses g, times h. */
-import type { PlanPour, PlanPourLayer } from '../object-sections.ts';
-import { counted, type LengthWords } from '../task-words.ts';
+import type { PlanPour, PlanPourLayer } from '../sections/object-sections.ts';
+import { counted, type LengthWords } from '../steps/task-words.ts';
 
 export function pourTasks(
   { name, castings, spare, layers, sealMl, holdDownG, finishedMm, notes }: PlanPour,

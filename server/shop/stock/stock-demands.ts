@@ -4,9 +4,9 @@ import type { LaidPanel } from '../../lattice/laid-panel.ts';
 import { bandDemands } from '../bands/band-demands.ts';
 import { sum } from '../../geometry/numbers.ts';
 import { keysOf } from '../jigs/key-share.ts';
-import type { MarkedHinge, MarkedKinds, MarkedPiece } from '../marked-kinds.ts';
-import { frameDemands } from '../plan-frames.ts';
-import type { StockDemand } from './plan-stock.ts';
+import type { MarkedHinge, MarkedKinds, MarkedPiece } from '../marks/marked-kinds.ts';
+import { frameDemands } from '../sections/plan-frames.ts';
+import type { StockDemand } from './cut-every-stock.ts';
 
 /** What is known of a design when its sticks are cut. */
 interface CutDesign {

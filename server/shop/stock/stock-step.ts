@@ -1,5 +1,5 @@
 /** Where in the job the sticks of a stock are cut. */
-import type { JobStep } from '../job-steps.ts';
+import type { JobStep } from '../steps/job-steps.ts';
 import type { ShopPlan } from '../shop-plan.ts';
 
 type StockUsers = Pick<ShopPlan, 'strips' | 'pieces' | 'frames' | 'kit'>;

@@ -2,7 +2,7 @@
 import { nearestName } from '../../../grammar/problems/nearest-word.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
-import type { NameIndex } from '../../design/name-index.ts';
+import type { NameIndex } from '../../design/names/name-index.ts';
 import { builtInWoods } from './wood-table.ts';
 
 /** Names of woods of which something is known: those declared, and those of the built-in table. */

@@ -6,9 +6,9 @@ import { boundsOf } from '../../geometry/polygons.ts';
 import { areaTolerance } from '../../geometry/tolerance.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
 import { panelDepth, pourDepth } from '../lines/work-depth.ts';
-import type { PlanWork } from '../object-sections.ts';
+import type { PlanWork } from '../sections/object-sections.ts';
 import { type PlacedPart, placedParts } from '../placed-parts.ts';
-import { planArea, planLength } from '../plan-rounding.ts';
+import { planArea, planLength } from '../sections/plan-rounding.ts';
 import { facingOf, sharedArea } from './facing.ts';
 
 /** Padding on every side of the work in its box: common practice. */

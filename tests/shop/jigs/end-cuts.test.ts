@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { PieceShape } from '../../../server/lattice/laid-panel.ts';
-import { laidOtherwise, pieceShape } from '../../../server/lattice/piece-shape.ts';
+import { laidOtherwise, pieceShape } from '../../../server/lattice/motif/piece-shape.ts';
 import { cutsOfEnds, toeToStop } from '../../../server/shop/jigs/end-cuts.ts';
 import { stripStock } from '../../design-builder.ts';
 import { fittedPiece, pointedPiece } from './pieces.ts';

@@ -1,7 +1,7 @@
 /** Infill pieces from their bevels, for tests of the jigs. */
 import type { PieceShape } from '../../../server/lattice/laid-panel.ts';
 import { clipToHalfPlanes, leftOf } from '../../../server/geometry/polygons.ts';
-import { pieceShape } from '../../../server/lattice/piece-shape.ts';
+import { pieceShape } from '../../../server/lattice/motif/piece-shape.ts';
 import { stripStock } from '../../design-builder.ts';
 
 type Bevels = readonly [left: number, right: number];

@@ -5,8 +5,8 @@ import { analyse } from '../../../server/analyse.ts';
 import { keysOf } from '../../../server/shop/jigs/key-share.ts';
 import type { Setting } from '../../../server/shop/jigs/setting.ts';
 import { workSettings } from '../../../server/shop/jigs/work-settings.ts';
-import { jobSteps } from '../../../server/shop/job-steps.ts';
-import type { MarkedKinds } from '../../../server/shop/marked-kinds.ts';
+import { jobSteps } from '../../../server/shop/steps/job-steps.ts';
+import type { MarkedKinds } from '../../../server/shop/marks/marked-kinds.ts';
 import { handMadeKinds } from '../../hand-made-panel.ts';
 
 const conditions = { kerf: 3, gang: 10, trim: 0, indexing: 'pin' } as const;

@@ -1,14 +1,14 @@
 /** Asking for cutting plans in tests, and checking an answer against the request by itself. */
 import { expect } from 'vitest';
 import { loadSolver } from '../../../server/shop/stock/load-solver.ts';
-import { planSticks } from '../../../server/shop/stock/plan-sticks.ts';
+import { cutOneStock } from '../../../server/shop/stock/cut-one-stock.ts';
 import { startWatch, type WatchOptions } from '../../../server/shop/stock/start-watch.ts';
 import type { StickChoice, StockAnswer, StockPlan, StockRequest } from '../../../server/shop/stock/stock-request.ts';
 
 const solver = loadSolver();
 
 export async function ask(request: StockRequest, options: Partial<WatchOptions> = {}): Promise<StockAnswer> {
-  return planSticks(request, await solver, startWatch({ seconds: 30, ...options }));
+  return cutOneStock(request, await solver, startWatch({ seconds: 30, ...options }));
 }
 
 export async function planOf(request: StockRequest): Promise<StockPlan> {

@@ -1,0 +1,92 @@
+/** `fit 21 x 8 cells in 900 x 380 by pitch`: the grid and shape of a panel that must come out in a size. */
+import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
+import type { FitShapeSyntax } from '../../../grammar/tree/syntax-tree.ts';
+import { fitTolerance, rounded } from '../../geometry/tolerance.ts';
+import type { DesignContext } from '../design-context.ts';
+import type { FitNeighbour, Grid, PanelFit } from '../design-model.ts';
+import { fitByFrame, fitByPitch, type FitWish, largestFit } from './fit-cells.ts';
+import { readCount, readLength } from '../values/read-values.ts';
+
+const mostCells = 100_000;
+const neighboursNamed = 4;
+
+/** How the cells come out, with a message where that is not both ways; null where they can't. */
+export function buildFit(
+  syntax: FitShapeSyntax,
+  grid: Grid,
+  edge: FitWish['edge'],
+  context: DesignContext,
+): PanelFit | null {
+  const across = readCount(syntax.across, 'number of cells across', 1, mostCells, context);
+  const up = readCount(syntax.up, 'number of cells up', 1, mostCells, context);
+  const width = readLength(syntax.width, 'width', 'positive', context);
+  const height = readLength(syntax.height, 'height', 'positive', context);
+  if (across === null || up === null || width === null || height === null) return null;
+  const report = (name: 'fitLeavesOver' | 'fitTooLarge' | 'outOfRange', message: string): void =>
+    context.report(problemAt(name, syntax.range, message));
+  const wish = { across, up, width, height, edge };
+  if (syntax.by === 'frame' && edge === 'sawn') {
+    report('outOfRange', 'A sawn panel has no frame to give way. Write `by pitch`, or `edge framed`.');
+    return null;
+  }
+  const fit = syntax.by === 'pitch' ? fitByPitch(grid, wish) : fitByFrame(grid, wish);
+  if (!fit) {
+    report('outOfRange', 'A fit counts cells between strips in equal steps, and this grid has single strips there.');
+    return null;
+  }
+  const room = fit.members ? Math.min(fit.members.sides, fit.members.rails) : fit.side;
+  if (room <= 0) {
+    report('fitTooLarge', tooLarge(fit, wish, grid));
+    return null;
+  }
+  if (isUneven(fit)) report('fitLeavesOver', fit.members ? unevenFrame(fit) : leftOver(fit, wish));
+  return fit;
+}
+
+const isUneven = ({ leftOver: { across, up }, members }: PanelFit): boolean =>
+  members ? Math.abs(members.sides - members.rails) > fitTolerance : Math.max(across, up) > fitTolerance;
+
+const length = (value: number): string => `${rounded(value, 2)} mm`;
+
+function leftOver(
+  { across, up, sides, side, leftOver: over, neighbours }: PanelFit,
+  { width, height }: FitWish,
+): string {
+  const [way, rest] = over.across > over.up ? ['across', over.across] : ['up', over.up];
+  return (
+    `${across} x ${up} cells do not come out in ${rounded(width, 2)} x ${length(height)} both ways: across they take a side of ${length(sides.across)}, up ${length(sides.up)}. ` +
+    `With ${length(side)}, ${length(rest)} are left over ${way}. Give the frame ${length(rest / 2)} more on either side there, or take ${neighbourList(neighbours)}.`
+  );
+}
+
+function unevenFrame({ members, neighbours }: PanelFit): string {
+  return (
+    `The frame comes out ${length(members?.sides ?? 0)} wide at the sides and ${length(members?.rails ?? 0)} at top and bottom. ` +
+    `Mill it so, change the outer size, or take other cells with a pitch of their own: ${neighbourList(neighbours)}.`
+  );
+}
+
+/** By frame the pitch stays, and so fewer cells are what helps; by pitch so many strips leave no room between them. */
+function tooLarge({ across, up, side, members, neighbours }: PanelFit, wish: FitWish, grid: Grid): string {
+  const size = `${rounded(wish.width, 2)} x ${length(wish.height)}`;
+  const most = members && largestFit(grid, wish);
+  if (!most)
+    return `${across} x ${up} cells do not go into ${size}: nothing is left between the strips. Take fewer cells (${neighbourList(neighbours)}) or more room.`;
+  const over = [
+    { way: 'across', by: -2 * members.sides },
+    { way: 'up', by: -2 * members.rails },
+  ].filter(({ by }) => by >= 0);
+  const words = over.map(({ way, by }) => `${length(by)} too long ${way}`).join(' and ');
+  const fewer =
+    Math.min(most.across, most.up) > 0
+      ? `at most ${Math.min(across, most.across)} x ${Math.min(up, most.up)} cells, a side below ${length(most.side)}`
+      : `a side below ${length(most.side)}`;
+  return `${across} x ${up} cells of ${length(side)} do not go into ${size}: they are ${words}, and a frame needs room besides. Take ${fewer}, or more room.`;
+}
+
+/** "20 x 8 (side 45.1 mm across, 47.9 mm up)", the nearest to square first. */
+export const neighbourList = (neighbours: readonly FitNeighbour[]): string =>
+  neighbours
+    .slice(0, neighboursNamed)
+    .map(({ across, up, sides }) => `${across} x ${up} (side ${length(sides.across)} across, ${length(sides.up)} up)`)
+    .join(', ');

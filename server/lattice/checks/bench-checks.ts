@@ -1,0 +1,72 @@
+/** What the shop's own tools can't make: notches narrower than the blade, bevels no jig has. */
+import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
+import type { Problem } from '../../../grammar/problems/problem.ts';
+import type { Bench, Grid } from '../../design/design-model.ts';
+import { cotangent } from '../../geometry/point.ts';
+import { arithmeticTolerance, placeTolerance, rounded, sameAngle } from '../../geometry/tolerance.ts';
+import type { LaidPanel, PieceGroup } from '../laid-panel.ts';
+
+export function benchProblems(
+  benches: readonly Bench[],
+  grids: readonly Grid[],
+  panels: readonly LaidPanel[],
+): Problem[] {
+  return [...kerfProblems(benches, grids), ...bevelProblems(benches, panels), ...lengthProblems(benches, panels)];
+}
+
+/** A blade cannot cut a notch narrower than its own kerf. */
+function kerfProblems(benches: readonly Bench[], grids: readonly Grid[]): Problem[] {
+  return benches.flatMap(({ name, kerf }) =>
+    grids.flatMap((grid) => {
+      const narrowest = Math.min(...grid.families.map(({ stock }) => stock.face)) + grid.fit;
+      if (kerf === null || kerf <= narrowest + arithmeticTolerance) return [];
+      const message =
+        `The blade of bench ${name} cuts ${rounded(kerf, 2)} mm, wider than the ${rounded(narrowest, 2)} mm notches of grid ${grid.name}; ` +
+        `mill the strips to a face of ${rounded(kerf - grid.fit, 2)} mm (\`face from_kerf\` does it) or take a thinner blade.`;
+      return [problemAt('kerfWiderThanNotch', grid.nameRange, message)];
+    }),
+  );
+}
+
+/** Bevels that no jig has; a square end needs none. Said once for each piece of a motif and bevel. */
+function bevelProblems(benches: readonly Bench[], panels: readonly LaidPanel[]): Problem[] {
+  const jigs = benches.flatMap(({ bevels }) => bevels);
+  if (jigs.length === 0) return [];
+  const said = new Set<string>();
+  return panels
+    .flatMap(({ pieces }) => pieces)
+    .flatMap((group) =>
+      bevelsOf(group)
+        .filter((bevel) => !sameAngle(bevel, 90) && !jigs.some((jig) => sameAngle(jig, bevel)))
+        .flatMap((bevel) => {
+          const key = `${group.range.start} ${rounded(bevel, 1)}`;
+          if (said.has(key)) return [];
+          said.add(key);
+          return [problemAt('bevelNotOnBench', group.range, withoutJig(group, bevel, jigs))];
+        }),
+    );
+}
+
+/** Pieces shorter than the jigs hold: whole ones, said once for each piece of a motif; fitted ones are cut at the frame. */
+function lengthProblems(benches: readonly Bench[], panels: readonly LaidPanel[]): Problem[] {
+  const leasts = benches.flatMap(({ shortestPiece }) => shortestPiece ?? []);
+  if (leasts.length === 0) return [];
+  const least = Math.min(...leasts);
+  const short = panels
+    .flatMap(({ pieces }) => pieces)
+    .filter(({ fate, shape }) => fate === 'whole' && shape.length < least - placeTolerance);
+  return short.map(({ role, motif, shape, range }) => {
+    const message = `${role} of motif ${motif} comes out ${rounded(shape.length, 2)} mm long, and the jigs on the bench hold no piece below ${rounded(least, 2)} mm. Make a holder for it, or make the cell larger.`;
+    return problemAt('pieceTooShort', range, message);
+  });
+}
+
+/** Bevels of whole pieces; a piece fitted to a frame is marked from the frame itself. */
+const bevelsOf = ({ fate, shape }: PieceGroup): readonly number[] =>
+  fate === 'whole' ? shape.ends.flatMap(({ bevels }) => bevels ?? []) : [];
+
+function withoutJig({ role, motif, shape }: PieceGroup, bevel: number, jigs: readonly number[]): string {
+  const nearest = jigs.reduce((best, jig) => (Math.abs(jig - bevel) < Math.abs(best - bevel) ? jig : best));
+  const gap = (shape.stock.face / 2) * Math.abs(cotangent(bevel) - cotangent(nearest));
+  return `${role} of motif ${motif} needs a bevel of ${rounded(bevel, 1)}° and no jig on the bench has it; the nearest, ${rounded(nearest, 1)}°, would leave ${rounded(gap, 2)} mm open at the joint's face. Make a jig for it or change the motif.`;
+}

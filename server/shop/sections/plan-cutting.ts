@@ -1,0 +1,63 @@
+/** Cutting plans as the shop plan writes them, their problems in words. */
+import { sum } from '../../geometry/numbers.ts';
+import { planLength } from './plan-rounding.ts';
+import type { PlanStock } from '../shop-plan.ts';
+import type { StockCutting } from '../stock/cut-every-stock.ts';
+import type { StockProblem } from '../stock/stock-request.ts';
+
+export const planCutting = (cuttings: readonly StockCutting[]): PlanStock[] => cuttings.map(planStockOf);
+
+function planStockOf({ request, plan, currency, problems, interrupted }: StockCutting): PlanStock {
+  const words = problems.map(wordsOf);
+  if (plan && request.kerfMm === 0)
+    words.push('No kerf is stated, and the sticks are planned as if the saw took nothing; state the bench’s kerf.');
+  if (interrupted === 'cancelled')
+    words.push('The search was stopped; this is the best plan found, within the bound shown.');
+  if (interrupted === 'time')
+    words.push('The time for the search ran out; this is the best plan found, within the bound shown.');
+  return {
+    stock: request.stock,
+    objective: plan?.objective ?? 'sticks',
+    needMm: planLength(plan?.needMm ?? needOf(request)),
+    kerfMm: planLength(request.kerfMm),
+    endTrimMm: planLength(request.endTrimMm),
+    sticks: (plan?.sticks ?? []).map(({ lengthMm, cuts, count, onHand, offcutMm }) => ({
+      lengthMm: planLength(lengthMm),
+      cuts: cuts.map((cut) => ({ ...cut, lengthMm: planLength(cut.lengthMm) })),
+      count,
+      onHand,
+      offcutMm: planLength(offcutMm),
+    })),
+    sticksUsed: plan?.sticksUsed ?? 0,
+    stickMm: planLength(plan?.stickMm ?? 0),
+    value: plan?.value ?? 0,
+    bound: plan?.bound ?? 0,
+    proven: plan?.proven ?? false,
+    wastePct: planLength(plan?.wastePct ?? 0),
+    cost: plan?.cost ?? null,
+    currency: plan?.cost == null ? null : currency,
+    problems: words,
+  };
+}
+
+const needOf = ({ pieces }: StockCutting['request']): number =>
+  sum(pieces.map(({ lengthMm, total }) => lengthMm * total));
+
+function wordsOf(problem: StockProblem): string {
+  switch (problem.kind) {
+    case 'noLengths':
+      return 'No length of stick is given; add the lengths that can be had.';
+    case 'impossibleNumber':
+      return `The ${problem.of} cannot be ${problem.value}; give a number that can be.`;
+    case 'stickUsedUpByTrim':
+      return `A stick of ${problem.lengthMm} mm is used up by its end trim; take a longer one.`;
+    case 'pieceTooLong':
+      return `${problem.mark}, ${planLength(problem.lengthMm)} mm long, is longer than any stick (${problem.longestMm} mm) and is left out; add a longer stick.`;
+    case 'kerfWiderThanPiece':
+      return `The saw takes more than ${problem.mark} is long (${planLength(problem.lengthMm)} mm); cut it with a thinner blade.`;
+    case 'notEnoughSticks':
+      return 'There are not enough sticks for all pieces; add to what is on hand, or lengths that can be bought.';
+    case 'mixedCurrencies':
+      return 'The lengths are priced in several currencies, so the fewest sticks are planned and not the cheapest; give all prices in one.';
+  }
+}

@@ -1,0 +1,77 @@
+/** The settings of the job as the plan writes them, for the bench that the file describes. */
+import type { Bench } from '../../design/design-model.ts';
+import type { NotchSetting, Setting } from '../jigs/setting.ts';
+import { type OtherCuts, workSettings } from '../jigs/work-settings.ts';
+import type { JobStep } from '../steps/job-steps.ts';
+import { inMarkOrder } from '../marks/mark-kinds.ts';
+import type { MarkedKinds } from '../marks/marked-kinds.ts';
+import { planAngle, planLength } from './plan-rounding.ts';
+import type { PlanSetting, ShopPlan } from '../shop-plan.ts';
+
+/** The first bench that states its kerf is the one that notches; else the first. */
+export const notchingBench = (benches: readonly Bench[]): Bench | null =>
+  benches.find(({ kerf }) => kerf !== null) ?? benches[0] ?? null;
+
+/** Strips go one to a pass, and infill blanks have no extra, where a file has no bench. */
+const bareHands = { kerf: null, gang: 1, trim: 0, indexing: 'pin' } as const;
+
+export type PlannedSettings = Pick<ShopPlan, 'settings' | 'changes' | 'byHand'>;
+
+/** The settings for strips, infill and whatever else is cut. */
+export function planSettings(kinds: MarkedKinds, benches: readonly Bench[], others?: OtherCuts): PlannedSettings {
+  const { settings, changes, byHand } = workSettings(kinds, notchingBench(benches) ?? bareHands, others);
+  const steps = new Set(settings.map(({ step }) => step));
+  return {
+    settings: settings.map(planSetting),
+    changes: changes.filter(({ step }) => steps.has(step)).map((each) => ({ ...each, model: modelOf(each.step) })),
+    byHand: [...byHand],
+  };
+}
+
+const modelOf = (step: JobStep): string =>
+  step === 'notch strips'
+    ? 'fewest settings of the pin, then fewest of fence, blade height and first stop'
+    : 'fewest changes of jig and stop, blunt ends before sharp ones';
+
+function planSetting({
+  order,
+  step,
+  tool,
+  jig,
+  angle,
+  stopMm,
+  caliperMm,
+  flip,
+  marks,
+  pieces,
+  gate,
+  notching,
+}: Setting): PlanSetting {
+  return {
+    order,
+    step,
+    tool,
+    jig,
+    angle: angle === null ? null : planAngle(angle),
+    stopMm: lengthOrNull(stopMm),
+    caliperMm: lengthOrNull(caliperMm),
+    flip,
+    marks: [...marks].sort(inMarkOrder),
+    pieces,
+    notching: notching && planNotching(notching),
+    gate,
+  };
+}
+
+const planNotching = (notching: NotchSetting): NonNullable<PlanSetting['notching']> => ({
+  from: notching.from,
+  firstStopMm: planLength(notching.firstStopMm),
+  pinPitchMm: lengthOrNull(notching.pinPitchMm),
+  pinSquareMm: lengthOrNull(notching.pinSquareMm),
+  notches: notching.notches,
+  notchWidthMm: planLength(notching.notchWidthMm),
+  bladeHeightMm: planLength(notching.bladeHeightMm),
+  passes: notching.passes,
+});
+
+const lengthOrNull = (length: number | null): number | null => (length === null ? null : planLength(length));

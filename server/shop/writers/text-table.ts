@@ -1,0 +1,36 @@
+/** Plain tables for reading: columns as wide as their widest cell, a rule under the heads. */
+import { type LengthWords, lengthWords } from '../steps/task-words.ts';
+
+export interface Column<Row> {
+  readonly title: string;
+  /** Numbers stand flush right. */
+  readonly right?: boolean;
+  readonly cell: (row: Row, words: LengthWords) => string;
+}
+
+/** The table of `rows`, or an empty text where there are none; no line ends in blanks. Lengths stand as `words` have them. */
+export function textTable<Row>(
+  columns: readonly Column<Row>[],
+  rows: readonly Row[],
+  words: LengthWords = lengthWords('mm'),
+): string {
+  if (rows.length === 0) return '';
+  const cells = [
+    columns.map((column) => column.title),
+    ...rows.map((row) => columns.map((column) => column.cell(row, words))),
+  ];
+  const widths = columns.map((_, index) => Math.max(...cells.map((line) => lengthOf(line[index]))));
+  const lines = cells.map((line) =>
+    columns.map((column, index) => fitted(line[index] ?? '', widths[index] ?? 0, column)).join('  '),
+  );
+  const rule = widths.map((width) => '─'.repeat(width)).join('  ');
+  return [lines[0] ?? '', rule, ...lines.slice(1)].map((line) => line.trimEnd()).join('\n');
+}
+
+function fitted(text: string, width: number, column: { readonly right?: boolean }): string {
+  const blanks = ' '.repeat(Math.max(0, width - lengthOf(text)));
+  return column.right ? blanks + text : text + blanks;
+}
+
+/** Characters, counted by code point so that letters outside the basic plane keep the columns straight. */
+const lengthOf = (text: string | undefined): number => Array.from(text ?? '').length;

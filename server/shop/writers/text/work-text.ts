@@ -1,0 +1,96 @@
+/** Closing, movement, weight, time, price and class in words. */
+import { moneyText } from '../../money.ts';
+import type { ShopPlan } from '../../shop-plan.ts';
+import { counted } from '../../steps/task-words.ts';
+import { textTable, type Column } from '../text-table.ts';
+import type { PlanCost, PlanCostLine, PlanKit, PlanStep } from '../../sections/work-sections.ts';
+
+export const closingText = ({ fit }: ShopPlan): string => fit.map(({ text }) => text).join('\n');
+
+/** One line a size. */
+export const movementLines = ({ movement }: Pick<ShopPlan, 'movement'>): string[] =>
+  movement.map(
+    ({ what, stock, wood, sizeMm, text }) => `${what} of ${stock} (${wood}), ${sizeMm.toFixed(1)} mm, ${text}`,
+  );
+
+const grams = (mass: number | null): string => (mass === null ? 'not known' : mass.toFixed(0));
+
+const massColumns: readonly Column<ShopPlan['mass']['parts'][number]>[] = [
+  { title: 'part', cell: ({ part }) => part },
+  { title: 'material', cell: ({ material }) => material },
+  { title: 'number', right: true, cell: ({ count }) => String(count) },
+  { title: 'g', right: true, cell: ({ massG }) => grams(massG) },
+];
+
+export function massText({ mass: { parts, perCopyG, centre, notes } }: ShopPlan): string {
+  if (parts.length === 0) return '';
+  const place = centre
+    ? `, its centre ${centre.xMm.toFixed(0)} right of and ${centre.yMm.toFixed(0)} above the work’s origin`
+    : '';
+  return [textTable(massColumns, parts), '', `One copy: ${grams(perCopyG)} g${place}.`, ...notes].join('\n');
+}
+
+const timeColumns: readonly Column<PlanStep>[] = [
+  { title: 'step', cell: ({ title }) => title },
+  { title: 'min', right: true, cell: ({ handsOnMin }) => (handsOnMin === null ? '' : String(Math.ceil(handsOnMin))) },
+  { title: 'wait h', right: true, cell: ({ waitH }) => (waitH === null ? '' : String(Math.round(waitH * 10) / 10)) },
+  { title: 'actual', cell: () => '________' },
+];
+
+/** Empty where no minutes are stated. */
+export function timeText({ steps, labour: { handsOnMin, waitH, elapsedDays, hoursPerDay, lines } }: ShopPlan): string {
+  if (handsOnMin === null) return '';
+  const others = lines.filter(({ step }) => !steps.some(({ title }) => title === step));
+  return [
+    textTable(timeColumns, steps),
+    ...others.map(({ step, minutes }) => `${step}: ${Math.ceil(minutes)} min, a step that this job does not have`),
+    '',
+    `${(handsOnMin / 60).toFixed(1)} h hands on for the edition, ${waitH.toFixed(1)} h of waiting: ${counted(elapsedDays ?? 0, 'day')} of ${hoursPerDay} h.`,
+  ].join('\n');
+}
+
+function costColumns(currency: string | null): Column<PlanCostLine>[] {
+  return [
+    { title: 'one copy', cell: ({ what }) => what },
+    {
+      title: currency ?? '',
+      right: true,
+      cell: ({ perCopy }) => moneyText(perCopy, currency).replace(` ${currency ?? ''}`, ''),
+    },
+    { title: 'actual', cell: () => '________' },
+  ];
+}
+
+export function costText({ cost }: ShopPlan): string {
+  const { lines, currency, problems } = cost;
+  const table = textTable(costColumns(currency), lines);
+  return [...(table === '' ? [] : [table, '', ...totals(cost)]), ...problems].join('\n');
+}
+
+function totals({ currency, copies, costPerCopy, pricePerCopy, taxPerCopy, editionPrice }: PlanCost): string[] {
+  const money = (amount: number | null): string => moneyText(amount ?? 0, currency);
+  const tax = taxPerCopy === null || taxPerCopy === 0 ? '' : `, ${money((pricePerCopy ?? 0) + taxPerCopy)} with tax`;
+  const edition = copies > 1 ? [`The edition of ${copies}: ${money(editionPrice)}.`] : [];
+  return [`A copy costs ${money(costPerCopy)} and sells for ${money(pricePerCopy)}${tax}.`, ...edition];
+}
+
+const spareColumns: readonly Column<PlanKit['spares'][number]>[] = [
+  { title: 'mark', cell: ({ mark }) => mark },
+  { title: 'needed', right: true, cell: ({ needed }) => String(needed) },
+  { title: 'spares per bag', right: true, cell: ({ perBag }) => String(perBag) },
+  { title: 'pooled', right: true, cell: ({ pooled }) => String(pooled) },
+];
+
+export function kitText({ kit }: ShopPlan): string {
+  if (!kit) return '';
+  return [
+    `${kit.students} students, ${kit.panel} each.`,
+    '',
+    `Pieces to make so that with ${kit.confidencePct} % certainty nobody is short if ${kit.breakagePct} % break:`,
+    textTable(spareColumns, kit.spares),
+    '',
+    'Card for the student:',
+    ...kit.card.map((line, index) => `${index + 1}. ${line}`),
+    ...kit.problems,
+  ].join('\n');
+}
