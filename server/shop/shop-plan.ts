@@ -193,6 +193,11 @@ export interface PlanStock {
   value: number;
   bound: number;
   proven: boolean;
+  /**
+   * Second aim where sticks are counted and their length can be chosen: of those to be bought (of all, where none can
+   * be); no plan with as few sticks is shorter than `boundMm`.
+   */
+  length: { valueMm: number; boundMm: number; proven: boolean } | null;
   wastePct: number;
   cost: number | null;
   /** Currency of `cost`. */

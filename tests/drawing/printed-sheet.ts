@@ -53,6 +53,7 @@ function plainSticks({ strips, pieces }: ShopPlan): PlanStock[] {
       value: own.length,
       bound: own.length,
       proven: false,
+      length: null,
       wastePct: 12.5,
       cost: null,
       currency: null,

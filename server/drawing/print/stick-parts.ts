@@ -24,7 +24,7 @@ export function stickParts(stock: PlanStock, context: PrintContext): FlowPart[] 
     space(2),
     paragraph(`${stock.stock}: ${sticksText(stock)}`, { size: letterSizes.heading, look: 'strong' }, width, typefaces),
     paragraph(
-      `${proofText(stock)}; kerf ${stock.kerfMm.toFixed(2)} between pieces, ${figure(stock.endTrimMm)} off each end first, ${stock.wastePct.toFixed(1)} % waste`,
+      `${proofText(stock, figure)}; kerf ${stock.kerfMm.toFixed(2)} between pieces, ${figure(stock.endTrimMm)} off each end first, ${stock.wastePct.toFixed(1)} % waste`,
       { size: letterSizes.text },
       width,
       typefaces,

@@ -33,6 +33,9 @@ function planStockOf({ request, plan, currency, problems, interrupted }: StockCu
     value: plan?.value ?? 0,
     bound: plan?.bound ?? 0,
     proven: plan?.proven ?? false,
+    length: plan?.length
+      ? { ...plan.length, valueMm: planLength(plan.length.valueMm), boundMm: planLength(plan.length.boundMm) }
+      : null,
     wastePct: planLength(plan?.wastePct ?? 0),
     cost: plan?.cost ?? null,
     currency: plan?.cost == null ? null : currency,

@@ -135,7 +135,7 @@ function ripped(
     sizes: lengths
       .map(({ lengthMm, count }) => ({ weight: lengthMm + kerf, demand: count }))
       .sort((a, b) => b.weight - a.weight),
-    sticks: [{ room: board.length + kerf, cost: 1, limit: Infinity }],
+    sticks: [{ room: board.length + kerf, cost: 1, limit: Infinity, counted: true }],
     mostSticks: Infinity,
   });
   const runCount = sticksUsed(runs ?? []);

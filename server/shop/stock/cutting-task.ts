@@ -16,13 +16,15 @@ export interface StickType {
   readonly cost: number;
   /** Sticks there are, Infinity where more can be bought. */
   readonly limit: number;
+  /** Whether it is one of those that `mostSticks` limits. */
+  readonly counted: boolean;
 }
 
 export interface CuttingTask {
   /** Heaviest first. */
   readonly sizes: readonly PieceSize[];
   readonly sticks: readonly StickType[];
-  /** Most sticks of all types together, Infinity where it does not matter. */
+  /** Most sticks of all counted types together, Infinity where it does not matter. */
   readonly mostSticks: number;
 }
 
@@ -50,6 +52,11 @@ export function sticksUsed(plan: CuttingPlan): number {
   return plan.reduce((sum, { count }) => sum + count, 0);
 }
 
+/** How many of a plan's sticks `mostSticks` limits. */
+export function sticksCounted(task: CuttingTask, plan: CuttingPlan): number {
+  return sticksUsed(plan.filter(({ pattern }) => task.sticks[pattern.stick]?.counted === true));
+}
+
 /** The greatest common divisor; that of nothing is 0. */
 export function commonDivisor(values: readonly number[]): number {
   return values.reduce((divisor, value) => {
@@ -70,7 +77,7 @@ export function remainingTask(task: CuttingTask, plan: CuttingPlan): CuttingTask
   return {
     sizes: task.sizes.map(({ weight }, index) => ({ weight, demand: demand[index] ?? 0 })),
     sticks: task.sticks.map((stick, index) => ({ ...stick, limit: limits[index] ?? 0 })),
-    mostSticks: task.mostSticks - sticksUsed(plan),
+    mostSticks: task.mostSticks - sticksCounted(task, plan),
   };
 }
 

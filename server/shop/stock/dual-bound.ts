@@ -18,24 +18,28 @@ export interface DualBound {
 /** `ceilings[t]` is no less than the worth of any filling of stick type t. */
 export function dualBound(task: CuttingTask, worths: readonly number[], ceilings: readonly number[]): DualBound {
   const unit = worthUnit(task);
-  const types = task.sticks.map(({ cost, limit }, type) => ({
+  const isScarce = task.mostSticks < Infinity;
+  const types = task.sticks.map(({ cost, limit, counted }, type) => ({
     cost: cost * unit,
     limit,
+    isCounted: isScarce && counted,
     ceiling: ceilings[type] ?? 0,
   }));
   const endless = types.filter(({ limit }) => limit === Infinity);
-  const counted = task.mostSticks < Infinity;
-  const share = counted ? 1 : Math.min(1, ...endless.map(({ cost, ceiling }) => (ceiling > 0 ? cost / ceiling : 1)));
-  const anyStick = counted ? Math.min(0, ...endless.map(({ cost, ceiling }) => cost - ceiling)) : 0;
-  const stickWorths = types.map(({ cost, limit, ceiling }) =>
-    limit === Infinity ? cost - anyStick : Math.max(cost - anyStick, share * ceiling),
+  const shares = endless.flatMap(({ cost, ceiling, isCounted }) => (isCounted || ceiling <= 0 ? [] : cost / ceiling));
+  const share = Math.min(1, ...shares);
+  const losses = endless.flatMap(({ cost, ceiling, isCounted }) => (isCounted ? cost - share * ceiling : []));
+  const anyStick = Math.min(0, ...losses);
+  const ownCosts = types.map(({ cost, isCounted }) => (isCounted ? cost - anyStick : cost));
+  const stickWorths = types.map(({ limit, ceiling }, type) =>
+    limit === Infinity ? (ownCosts[type] ?? 0) : Math.max(ownCosts[type] ?? 0, share * ceiling),
   );
   const wanted = task.sizes.reduce((sum, { demand }, size) => sum + demand * (worths[size] ?? 0), 0);
-  const scarcity = types.reduce((sum, { cost, limit }, type) => {
-    const extra = (stickWorths[type] ?? 0) - (cost - anyStick);
+  const scarcity = types.reduce((sum, { limit }, type) => {
+    const extra = (stickWorths[type] ?? 0) - (ownCosts[type] ?? 0);
     return limit === Infinity ? sum : sum + limit * extra;
   }, 0);
-  const allSticks = counted ? task.mostSticks * anyStick : 0;
+  const allSticks = isScarce ? task.mostSticks * anyStick : 0;
   return { bound: (share * wanted + allSticks - scarcity) / unit, share, stickWorths };
 }
 

@@ -1,5 +1,12 @@
 /** First-fit decreasing: every piece, longest first, into the first stick begun that has room for it. */
-import { type CuttingPlan, type CuttingTask, patternKey, type PatternUse, planCost } from './cutting-task.ts';
+import {
+  type CuttingPlan,
+  type CuttingTask,
+  patternKey,
+  type PatternUse,
+  planCost,
+  type StickType,
+} from './cutting-task.ts';
 
 interface BegunStick {
   readonly type: number;
@@ -11,16 +18,18 @@ interface BegunStick {
 export function firstFitDecreasing(task: CuttingTask, order: readonly number[]): CuttingPlan | null {
   const begun: BegunStick[] = [];
   const left = task.sticks.map(({ limit }) => limit);
+  let countedLeft = task.mostSticks;
   for (const [size, { weight, demand }] of task.sizes.entries()) {
     let first = 0;
     for (let piece = 0; piece < demand; piece++) {
       while (first < begun.length && (begun[first]?.space ?? 0) < weight) first += 1;
       let stick = begun[first];
       if (!stick) {
-        const type = order.find((at) => (left[at] ?? 0) > 0 && (task.sticks[at]?.room ?? 0) >= weight);
-        if (type === undefined || begun.length >= task.mostSticks) return null;
+        const type = order.find((at) => (left[at] ?? 0) > 0 && canTake(task.sticks[at], weight, countedLeft));
+        if (type === undefined) return null;
         stick = { type, space: task.sticks[type]?.room ?? 0, counts: task.sizes.map(() => 0) };
         left[type] = (left[type] ?? 0) - 1;
+        if (task.sticks[type]?.counted) countedLeft -= 1;
         begun.push(stick);
       }
       stick.space -= weight;
@@ -29,6 +38,9 @@ export function firstFitDecreasing(task: CuttingTask, order: readonly number[]):
   }
   return gathered(begun.map(({ type, counts }) => ({ pattern: { stick: type, counts }, count: 1 })));
 }
+
+const canTake = (stick: StickType | undefined, weight: number, countedLeft: number): boolean =>
+  stick !== undefined && stick.room >= weight && (!stick.counted || countedLeft > 0);
 
 /** Equal patterns as one, in the order met. */
 export function gathered(plan: CuttingPlan): CuttingPlan {

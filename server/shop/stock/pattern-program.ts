@@ -19,7 +19,7 @@ export interface MasterSolution {
 }
 
 /**
- * Rows: sizes, then stick types, then all sticks together. The first columns, one a size, stand for pieces not
+ * Rows: sizes, then stick types, then all counted sticks together. The first columns, one a size, stand for pieces not
  * cut: dear, so that they are used only while the patterns do not yet cover the demand.
  */
 export class PatternProgram {
@@ -46,8 +46,9 @@ export class PatternProgram {
     const { sizes, sticks } = this.task;
     const stickRow = sizes.length + pattern.stick;
     const pieces = pattern.counts.flatMap((count, size): Entry[] => (count > 0 ? [[size, count]] : []));
-    const entries: Entry[] = [...pieces, [stickRow, 1], [sizes.length + sticks.length, 1]];
-    this.program.addColumn(sticks[pattern.stick]?.cost ?? 0, Infinity, entries);
+    const type = sticks[pattern.stick];
+    const together: Entry[] = type?.counted ? [[sizes.length + sticks.length, 1]] : [];
+    this.program.addColumn(type?.cost ?? 0, Infinity, [...pieces, [stickRow, 1], ...together]);
     this.patterns.push(pattern);
     return true;
   }
@@ -65,7 +66,7 @@ export class PatternProgram {
       value,
       prices: {
         sizes: rowPrices.slice(0, sizes),
-        sticks: this.task.sticks.map((_, type) => anyStick + (rowPrices[sizes + type] ?? 0)),
+        sticks: this.task.sticks.map(({ counted }, type) => (counted ? anyStick : 0) + (rowPrices[sizes + type] ?? 0)),
       },
     };
   }
@@ -92,6 +93,7 @@ function priceOfLack({ sizes, sticks, mostSticks }: CuttingTask): number {
   const scarce = mostSticks < Infinity || sizes.some(({ weight }) => weight > longest);
   if (!scarce) return 2 * dearest;
   const pieces = sizes.reduce((sum, { demand }) => sum + demand, 0);
-  const had = sticks.reduce((sum, { limit }) => sum + Math.max(0, limit), 0);
-  return dearest * (1 + Math.min(pieces, had, Math.max(0, mostSticks)));
+  const had = (counted: boolean): number =>
+    sticks.reduce((sum, stick) => (stick.counted === counted ? sum + Math.max(0, stick.limit) : sum), 0);
+  return dearest * (1 + Math.min(pieces, had(false) + Math.min(had(true), Math.max(0, mostSticks))));
 }

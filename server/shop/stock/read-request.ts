@@ -57,7 +57,7 @@ export function readRequest(request: StockRequest): { read: ReadRequest | null; 
   const freeInRack = (choice: StickChoice): boolean => !isBought(choice) && choices.some(isBought);
   const sticks = choices.map((choice, type): StickType => {
     const cost = objective === 'cost' ? (prices[type] ?? 0) / commonPrice : freeInRack(choice) ? 0 : 1;
-    return { room: roomOf(choice), cost, limit: choice.onHand ?? Infinity };
+    return { room: roomOf(choice), cost, limit: choice.onHand ?? Infinity, counted: !freeInRack(choice) };
   });
   const task = {
     sizes: sizes.map(([weight, pieces]) => ({ weight, demand: pieces.reduce((sum, { total }) => sum + total, 0) })),
@@ -92,10 +92,17 @@ function impossibleNumbers({ kerfMm, endTrimMm, sticks, pieces }: StockRequest):
   return problems;
 }
 
-/** The same task, to use the least length of no more than `mostSticks` sticks. */
-export function shortestTask({ choices, task }: ReadRequest, mostSticks: number): CuttingTask {
-  const lengths = choices.map(({ lengthMm }) => unitsOf(lengthMm));
+/** A task that asks for the least length, and what a unit of its costs is in mm. */
+export interface LengthTask {
+  readonly task: CuttingTask;
+  readonly unitMm: number;
+}
+
+/** The same task, to take the least length of no more than `mostSticks` sticks that count; null where their length is given. */
+export function shortestTask({ choices, task }: ReadRequest, mostSticks: number): LengthTask | null {
+  const lengths = choices.map(({ lengthMm }, type) => (task.sticks[type]?.counted ? unitsOf(lengthMm) : 0));
+  if (new Set(lengths.filter((length) => length > 0)).size < 2) return null;
   const common = commonDivisor(lengths);
   const sticks = task.sticks.map((stick, type) => ({ ...stick, cost: (lengths[type] ?? 0) / common }));
-  return { ...task, sticks, mostSticks };
+  return { task: { ...task, sticks, mostSticks }, unitMm: common / unitsPerMm };
 }

@@ -65,6 +65,11 @@ export interface StockPlan {
   readonly value: number;
   readonly bound: number;
   readonly proven: boolean;
+  /**
+   * Second aim where sticks are counted and there are several lengths to choose from: the length of those that count,
+   * and what no plan with as few of them is below; else null.
+   */
+  readonly length: { readonly valueMm: number; readonly boundMm: number; readonly proven: boolean } | null;
   /** Share of the sticks' length that is no piece. */
   readonly wastePct: number;
   /** Null unless every length has a price. */

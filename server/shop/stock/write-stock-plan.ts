@@ -7,8 +7,19 @@ import type { CutStick, StockPlan, StockRequest } from './stock-request.ts';
 const decimals = 4;
 const length = (value: number): number => rounded(value, decimals);
 
-/** `bound` is in the task's unit of cost. */
-export function writeStockPlan(request: StockRequest, read: ReadRequest, plan: CuttingPlan, bound: number): StockPlan {
+/** A plan as it was found; `bound` is in the task's unit of cost. */
+interface FoundPlan {
+  readonly plan: CuttingPlan;
+  readonly bound: number;
+  /** What no plan with as few sticks is shorter than; null where there is no choice of lengths. */
+  readonly leastMm: number | null;
+}
+
+export function writeStockPlan(
+  request: StockRequest,
+  read: ReadRequest,
+  { plan, bound, leastMm }: FoundPlan,
+): StockPlan {
   const filled = exactSticks(read, plan);
   const sticks = cutSticks(request, read, filled);
   const total = (of: (stick: CutStick) => number): number =>
@@ -33,6 +44,7 @@ export function writeStockPlan(request: StockRequest, read: ReadRequest, plan: C
     value,
     bound: Math.min(least, value),
     proven: value <= least,
+    length: leastMm === null ? null : countedLength(read, filled, leastMm),
     wastePct: rounded(stickMm === 0 ? 0 : (100 * (stickMm - needMm)) / stickMm, 2),
     cost,
   };
@@ -41,6 +53,17 @@ export function writeStockPlan(request: StockRequest, read: ReadRequest, plan: C
 interface FilledStick {
   readonly type: number;
   readonly counts: number[];
+}
+
+function countedLength(
+  { task, choices }: ReadRequest,
+  filled: readonly FilledStick[],
+  leastMm: number,
+): NonNullable<StockPlan['length']> {
+  const counted = filled.filter(({ type }) => task.sticks[type]?.counted);
+  const value = length(counted.reduce((sum, { type }) => sum + (choices[type]?.lengthMm ?? 0), 0));
+  const least = length(leastMm);
+  return { valueMm: value, boundMm: Math.min(least, value), proven: value <= least };
 }
 
 /** Every stick by itself, with exactly the pieces wanted; sticks left empty are not used. */

@@ -96,8 +96,14 @@ const tasks: fc.Arbitrary<CuttingTask> = fc.record({
       room: fc.integer({ min: 40, max: 90 }),
       cost: fc.integer({ min: 1, max: 9 }),
       limit: fc.constant(Infinity),
+      counted: fc.constant(true),
     }),
-    fc.record({ room: fc.integer({ min: 5, max: 90 }), cost: fc.integer({ min: 0, max: 9 }), limit: fc.constant(2) }),
+    fc.record({
+      room: fc.integer({ min: 5, max: 90 }),
+      cost: fc.integer({ min: 0, max: 9 }),
+      limit: fc.constant(2),
+      counted: fc.boolean(),
+    }),
   ),
   mostSticks: fc.constantFrom(Infinity, 6),
 });
@@ -111,15 +117,14 @@ function leastCost({ sizes, sticks, mostSticks }: CuttingTask): number {
       best = cost;
       return;
     }
-    if (left === 0) return;
     sticks.forEach((stick, type) => {
-      if ((limits[type] ?? 0) <= 0) return;
+      if ((limits[type] ?? 0) <= 0 || (stick.counted && left === 0)) return;
       const list = sizes.map(({ weight }, size) => ({ weight, worth: 1, most: wanted[size] ?? 0 }));
       for (const counts of allFillings(list, stick.room)) {
         if (counts.every((count) => count === 0)) continue;
         const still = wanted.map((count, size) => count - (counts[size] ?? 0));
         const limited = limits.map((limit, at) => (at === type ? limit - 1 : limit));
-        cut(still, limited, left - 1, cost + stick.cost);
+        cut(still, limited, stick.counted ? left - 1 : left, cost + stick.cost);
       }
     });
   }
@@ -153,7 +158,7 @@ test('listed patterns are those that take no more piece and are worth enough', (
   fc.assert(
     fc.property(items, fc.integer({ min: 0, max: 120 }), fc.integer({ min: 0, max: 60 }), (list, room, least) => {
       const sizes = list.map(({ weight, most }) => ({ weight, demand: most }));
-      const task = { sizes, sticks: [{ room, cost: 1, limit: Infinity }], mostSticks: Infinity };
+      const task = { sizes, sticks: [{ room, cost: 1, limit: Infinity, counted: true }], mostSticks: Infinity };
       const worths = list.map(({ worth }) => worth);
       const listed = enumeratePatterns(task, { worths, least: [least], mostPatterns: 1e5, mostSteps: 1e6 });
       const full = allFillings(list, room).filter((counts) => {
@@ -168,7 +173,7 @@ test('listed patterns are those that take no more piece and are worth enough', (
 
 test('too many patterns to list are not listed in part', () => {
   const sizes = Array.from({ length: 20 }, (_, index) => ({ weight: 10 + index, demand: 5 }));
-  const task = { sizes, sticks: [{ room: 200, cost: 1, limit: Infinity }], mostSticks: Infinity };
+  const task = { sizes, sticks: [{ room: 200, cost: 1, limit: Infinity, counted: true }], mostSticks: Infinity };
   const demand = { worths: sizes.map(({ weight }) => weight), least: [0] };
   expect(enumeratePatterns(task, { ...demand, mostPatterns: 50, mostSteps: 1e6 })).toBeNull();
   expect(enumeratePatterns(task, { ...demand, mostPatterns: 1e6, mostSteps: 50 })).toBeNull();

@@ -139,3 +139,28 @@ test('few pieces, lengths without prices: the fewest sticks to buy', async () =>
     { numRuns: 150 },
   );
 });
+
+test('few pieces, two lengths to buy and some in the rack: of the fewest sticks the least length, by force too', async () => {
+  const beyondAllLengths = 100_000;
+  await fc.assert(
+    fc.asyncProperty(smallPriced, fc.integer({ min: 300, max: 1500 }), async (priced, second) => {
+      const sticks = [
+        ...priced.sticks.map((stick) => ({ ...stick, price: stick.onHand === null ? null : 0 })),
+        { lengthMm: second, price: null, onHand: null },
+      ];
+      const request = { ...priced, sticks };
+      const plan = await planOf(request);
+      const asPrices = sticks.map((stick) => ({
+        ...stick,
+        price: stick.onHand === null ? beyondAllLengths + stick.lengthMm : 0,
+      }));
+      const least = leastCost({ ...request, sticks: asPrices });
+      expect(plan.value).toBe(Math.floor(least / beyondAllLengths));
+      if (plan.length === null) return;
+      expect(plan.length.valueMm).toBe(least % beyondAllLengths);
+      expect(plan.length.boundMm).toBeLessThanOrEqual(plan.length.valueMm);
+      expect(plan.length.proven).toBe(true);
+    }),
+    { numRuns: 150 },
+  );
+});

@@ -54,7 +54,7 @@ function stockText(plan: PlanStock, words: LengthWords): string {
   const head =
     sticksUsed === 0
       ? `${stock}: no sticks planned`
-      : `${stock}: ${sticksUsed} sticks${price} (${proofText(plan)}), kerf ${words.fine(kerfMm)} between pieces, ${wastePct.toFixed(1)} % waste`;
+      : `${stock}: ${sticksUsed} sticks${price} (${proofText(plan, words.length)}), kerf ${words.fine(kerfMm)} between pieces, ${wastePct.toFixed(1)} % waste`;
   return [head, ...lines, ...problems.map((problem) => `    ${problem}`)].join('\n');
 }
 
