@@ -36,7 +36,7 @@ export function commonMistake(misfit: Misfit, block: BlockKind): Problem | null 
   );
 }
 
-/** A number with a comma in it, no blank beside that. */
+/** A number with a comma in it, no space beside it. */
 export function decimalComma({ token, before, behind }: Misfit): Problem | null {
   if (token.image !== ',' || !before || !behind) return null;
   if (!/^\d+$/.test(before.image) || !/^\d/.test(behind.image)) return null;

@@ -1,5 +1,5 @@
 /**
- * The canonical layout of a file: one phrase a line, two blanks of indentation, at most one empty line between
+ * The canonical layout of a file: one phrase a line, two spaces of indentation, at most one empty line between
  * phrases and always one around a declaration of several lines. A block written on one line stays on it while it
  * fits. Comments keep their lines: those behind a phrase stay behind it, those on their own stay before the next.
  */
@@ -185,7 +185,7 @@ class Printer {
 
   private isOnOwnLine({ startOffset }: IToken): boolean {
     let at = startOffset - 1;
-    while (isBlank(this.text[at])) at -= 1;
+    while (isSpace(this.text[at])) at -= 1;
     return at < 0 || isLineEnd(this.text[at]);
   }
 
@@ -198,5 +198,5 @@ class Printer {
 
 const isLineEnd = (character: string | undefined): boolean => character === '\n' || character === '\r';
 
-const isBlank = (character: string | undefined): boolean =>
+const isSpace = (character: string | undefined): boolean =>
   character !== undefined && !isLineEnd(character) && /\s/.test(character);

@@ -1,10 +1,10 @@
-/** One phrase on one line: its words with the canonical blanks between. */
+/** One phrase on one line: its words with the canonical spaces between. */
 import { tokenMatcher } from 'chevrotain';
 import type { IToken } from 'chevrotain';
 import type { SyntaxTree } from '../tree/syntax-tree.ts';
 import { Comma, LeftBracket, RightBracket } from '../vocabulary/tokens.ts';
 
-/** Offsets of things whose blanks depend on what they mean. */
+/** Offsets of things whose spaces depend on what they mean. */
 export interface TightPlaces {
   /** First offsets of what a sign stands before: `-x`, not `- x`. */
   readonly signed: ReadonlySet<number>;
@@ -36,13 +36,13 @@ export function printPhrase(tokens: readonly IToken[], places: TightPlaces): str
   return tokens
     .map((token, index) => {
       const before = tokens[index - 1];
-      const blank = before && !isTight(before, token, places) ? ' ' : '';
-      return blank + printWord(token);
+      const space = before && !isTight(before, token, places) ? ' ' : '';
+      return space + printWord(token);
     })
     .join('');
 }
 
-/** A mixed fraction has one blank; text keeps its own. */
+/** A mixed fraction has one space; text keeps its own. */
 const printWord = ({ image }: IToken): string => (image.startsWith('"') ? image : image.replace(/ +/g, ' '));
 
 function isTight(before: IToken, token: IToken, { signed, called }: TightPlaces): boolean {

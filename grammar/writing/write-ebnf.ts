@@ -18,7 +18,7 @@ import { Text, NumberToken, Quantity, UnknownQuantity, Word } from '../vocabular
 import { type BlockKind, entryFormOf, formOf, type PhraseForm, wordsOf } from '../vocabulary/vocabulary.ts';
 
 /** What is said of the tokens that are no fixed words. */
-const lexicalRules = `/* Tokens. Blanks and line ends part them; a comment runs from # to the end of its line. */
+const lexicalRules = `/* Tokens. Spaces and line ends part them; a comment runs from # to the end of its line. */
 
 NAME     ::= [#x5F] or a letter of any script, then letters, marks, digits and #x5F; every word of the notation is one too
 NUMBER   ::= [0-9]+ ("." [0-9]+)? | "." [0-9]+

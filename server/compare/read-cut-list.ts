@@ -32,7 +32,7 @@ function faultOf(mark: string, count: unknown, marks: readonly string[], known: 
   return isCount ? null : `expected a whole number of pieces of ${mark}, found “${String(count)}”`;
 }
 
-/** A first line that ends in a word is a head. Blank lines are passed over; marks hold no commas. */
+/** A first line that ends in a word is a head. Empty lines are passed over; marks hold no commas. */
 function csvEntries(text: string): Entry[] | string {
   const lines = text.replace(/^\uFEFF/, '').split(/\r\n|\n|\r/);
   const entries: Entry[] = [];

@@ -62,7 +62,7 @@ export interface Bench extends Named {
   readonly shortestPiece: number | null;
   /** Strips notched in one pass. */
   readonly gang: number;
-  /** Infill blanks are cut longer by this before the bevels are cut. */
+  /** Rough pieces of infill are longer by this before the bevels are cut. */
   readonly trim: number;
   /** `pin`: each notch is set from the one before. `stop`: each from one end. */
   readonly indexing: 'pin' | 'stop';

@@ -8,7 +8,7 @@ import { referenceText } from './reference-text.ts';
 const isRange = (value: unknown): value is SourceRange =>
   typeof value === 'object' && value !== null && 'start' in value && 'end' in value;
 
-/** The tree with each range replaced by the words it covers, blanks and comments evened out. */
+/** The tree with each range replaced by the words it covers, spaces and comments evened out. */
 function inWords(value: unknown, text: string): unknown {
   if (isRange(value)) return text.slice(value.start, value.end).replace(/#.*$/gm, '').replace(/\s+/g, ' ').trim();
   if (Array.isArray(value)) return value.map((item) => inWords(item, text));
@@ -21,14 +21,14 @@ const treeInWords = (text: string): unknown => inWords(parseDocument(text).tree,
 describe('layout', () => {
   const plain = referenceText.replace(/#.*$/gm, '').trim();
 
-  test('lines, blanks and comments mean nothing', () => {
+  test('lines, spaces and comments mean nothing', () => {
     const asWritten = treeInWords(referenceText);
     expect(treeInWords(plain.replace(/\s+/g, ' '))).toEqual({
       ...(asWritten as object),
       range: expect.anything() as unknown,
     });
-    const oneWordALine = plain.replace(/("[^"\n]*")|(\d+ \d+\/\d+in)|\s+/g, (blank, text: unknown, inches: unknown) =>
-      (text ?? inches) ? blank : '\r\n',
+    const oneWordALine = plain.replace(/("[^"\n]*")|(\d+ \d+\/\d+in)|\s+/g, (space, text: unknown, inches: unknown) =>
+      (text ?? inches) ? space : '\r\n',
     );
     expect(parseDocument(oneWordALine).problems).toEqual([]);
     expect(treeInWords(oneWordALine)).toEqual(treeInWords(plain.replace(/\s+/g, ' ')));
@@ -98,7 +98,7 @@ describe('numbers', () => {
     });
   });
 
-  test('5x4 cells needs no blanks', () => {
+  test('5x4 cells needs no spaces', () => {
     const [panel] = parseDocument('panel a { shape 5x4 cells }').tree.declarations;
     expect(panel).toMatchObject({
       properties: [{ shape: { kind: 'cells', width: { amount: 5 }, height: { amount: 4 } } }],

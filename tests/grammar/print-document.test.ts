@@ -66,9 +66,9 @@ test('a text with a syntax problem is left alone', () => {
   expect(printDocument('panel p { ')).toBeNull();
 });
 
-test('words and comments stay, whatever the blanks between them', () => {
+test('words and comments stay, whatever the spaces between them', () => {
   const words = wordsOf(referenceText);
-  const blank = fc.constantFrom(
+  const space = fc.constantFrom(
     ' ',
     '  ',
     '\n',
@@ -81,8 +81,8 @@ test('words and comments stay, whatever the blanks between them', () => {
     '\r\n',
   );
   const text = fc
-    .array(blank, { minLength: words.length, maxLength: words.length })
-    .map((blanks) => words.map((word, index) => word + (blanks[index] ?? ' ')).join(''));
+    .array(space, { minLength: words.length, maxLength: words.length })
+    .map((spaces) => words.map((word, index) => word + (spaces[index] ?? ' ')).join(''));
   fc.assert(
     fc.property(text, (written) => {
       const once = printed(written);

@@ -139,7 +139,7 @@ describe('the plan as text', () => {
     expect(writePlanText({ ...plan, incomplete: true })).toContain('INCOMPLETE');
   });
 
-  test('ends with one line break and has no blanks at line ends', () => {
+  test('ends with one line break and has no spaces at line ends', () => {
     expect(text).toMatch(/[^\n]\n$/);
     expect(text).not.toMatch(/ \n/);
   });

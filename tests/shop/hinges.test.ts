@@ -29,7 +29,7 @@ describe('a hexagon of two cells, 24 triangles', () => {
   const plan = planOf('panel leaf { grid mesh  shape hexagon 2 cells  fill triangle with hemp of ash }');
   const stepNamed = (title: string) => plan.steps.find((step) => step.title === title);
 
-  test('has 24 lengths, scored where the longer half ends and the trim of its blank', () => {
+  test('has 24 lengths, scored where the longer half ends and the trim of its rough piece', () => {
     expect(schemaFaults(plan)).toEqual([]);
     const scored = plan.settings.filter(({ tool }) => tool === 'scoring knife');
     expect(scored.map(({ step, angle, pieces, marks }) => [step, angle, pieces, marks])).toEqual([

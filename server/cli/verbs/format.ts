@@ -14,7 +14,7 @@ export const format: Verb = {
   summary: 'lay files out in the one way, or check that they are',
   help: `halflap format [--check] FILE…
 
-Rewrites each file in place in the canonical layout: words and comments stay, blanks and line ends move. A file with a
+Rewrites each file in place in the canonical layout: words and comments stay, spaces and line ends move. A file with a
 syntax error is left alone and its problems are printed.
 Exit code 0: done, or nothing to do; 1: with --check, a file is laid out otherwise, or a file could not be read as a
 design; 2: the command could not be run.

@@ -52,7 +52,7 @@ const arcNumber = /[\s,]*[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?/y;
 const arcFlag = /[\s,]*[01]/y;
 
 /**
- * The command with a blank for the sign of each radius below zero, which stands for its absolute value (SVG 1.1, F.6.6;
+ * The command with a space for the sign of each radius below zero, which stands for its absolute value (SVG 1.1, F.6.6;
  * SVG 2, B.2.5) and which the parser refuses. An arc has seven arguments: two radii, a tilt, two flags, x and y.
  */
 function withAbsoluteRadii(arcs: string): string {

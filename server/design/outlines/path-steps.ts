@@ -47,7 +47,7 @@ function badData(data: string, errorAt: number): string {
     : 'From here on this is no SVG path data: a number, a flag (0 or 1) or a command such as L, C, Q, A or Z should stand here. What stands before it is drawn.';
 }
 
-/** The characters at an offset of the data up to the next blank or comma; all of it where it was written with strokes. */
+/** The characters at an offset of the data up to the next space or comma; all of it where it was written with strokes. */
 function wordsAt({ text, range }: TextLiteral, errorAt: number): SourceRange {
   const isPlain = range.end - range.start === text.length + 2;
   if (!isPlain || errorAt === 0) return range;

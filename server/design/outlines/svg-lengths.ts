@@ -26,7 +26,7 @@ export function readSvgLength(text: string | null): number | null {
   return amount === undefined || factor === undefined ? null : Number(amount) * factor;
 }
 
-/** Numbers parted by blanks or commas; null where something else stands among them. */
+/** Numbers separated by spaces or commas; null where something else stands among them. */
 export function readSvgNumbers(text: string): number[] | null {
   const words = text.trim() === '' ? [] : text.trim().split(/\s*,\s*|\s+/);
   const isNumber = new RegExp(`^${numberForm}$`);

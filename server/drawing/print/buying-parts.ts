@@ -62,7 +62,7 @@ const purchaseColumns = ({ figure }: PrintContext): PrintColumn<Purchase>[] => [
 const priceColumns: PrintColumn<PlanStock>[] = [
   { title: 'stock', strong: true, cell: ({ stock }) => stock },
   { title: 'cost', align: 'right', strong: true, cell: ({ cost, currency }) => moneyOrNone(cost, currency) },
-  { title: 'actual', blank: true },
+  { title: 'actual', toFill: true },
 ];
 
 const millColumns = ({ figure }: PrintContext): PrintColumn<PlanMill>[] => [

@@ -50,7 +50,7 @@ const massColumns: PrintColumn<PlanMassPart>[] = [
   { title: 'material', cell: ({ material }) => material },
   { title: 'count', align: 'right', cell: ({ count }) => String(count) },
   { title: 'mass', align: 'right', strong: true, cell: ({ massG }) => massText(massG) },
-  { title: 'weighed', blank: true },
+  { title: 'weighed', toFill: true },
 ];
 
 function hangingLines({ plan: { hanging }, figure }: PrintContext): string[] {

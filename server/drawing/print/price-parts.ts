@@ -64,7 +64,7 @@ function totals({ plan: { cost } }: PrintContext): PriceLine[] {
 const priceColumns: PrintColumn<PriceLine>[] = [
   { title: 'what', cell: ({ what }) => what },
   { title: 'planned', align: 'right', strong: true, cell: ({ planned }) => planned },
-  { title: 'actual', blank: true },
+  { title: 'actual', toFill: true },
 ];
 
 const labourColumns: PrintColumn<PlanLabour['lines'][number]>[] = [
@@ -72,5 +72,5 @@ const labourColumns: PrintColumn<PlanLabour['lines'][number]>[] = [
   { title: 'each', align: 'right', cell: ({ minutesEach, per }) => `${minutesEach} min a ${per}` },
   { title: 'times', align: 'right', cell: ({ units }) => String(units) },
   { title: 'planned', align: 'right', strong: true, cell: ({ minutes }) => minutesText(minutes) },
-  { title: 'actual', blank: true },
+  { title: 'actual', toFill: true },
 ];

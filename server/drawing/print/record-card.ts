@@ -1,4 +1,4 @@
-/** The card on which the finished lattice is written down: blank lines for what was measured. */
+/** The card on which the finished lattice is written down: empty lines for what was measured. */
 import { hasSingleLines } from '../../design/builders/grid-check.ts';
 import { type Block, blockOf, paragraph, space } from './blocks.ts';
 import type { StripStock } from '../../design/design-model.ts';
@@ -61,9 +61,9 @@ const finishedDepth = ({ mill }: PrintContext['plan'], { name, depth }: StripSto
 const measureColumns: PrintColumn<Measure>[] = [
   { title: 'what', cell: ({ what }) => what },
   { title: 'drawn', align: 'right', strong: true, cell: ({ drawn }) => drawn },
-  { title: 'measured, first', blank: true },
-  { title: 'second', blank: true },
-  { title: 'third', blank: true },
+  { title: 'measured, first', toFill: true },
+  { title: 'second', toFill: true },
+  { title: 'third', toFill: true },
 ];
 
 function signatures({ width }: PrintContext): Block {

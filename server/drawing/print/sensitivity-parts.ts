@@ -15,9 +15,9 @@ export function sensitivityParts(context: PrintContext): FlowPart[] {
     { title: 'length here', align: 'right', strong: true, cell: ({ lengthMm }) => figure(lengthMm) },
     { title: 'pitch + 0.1 mm', align: 'right', cell: ({ perTenth }) => tenthText(perTenth?.pitchMm ?? null) },
     { title: 'face + 0.1 mm', align: 'right', cell: ({ perTenth }) => tenthText(perTenth?.faceMm ?? null) },
-    { title: 'pitch measured', blank: true },
-    { title: 'face measured', blank: true },
-    { title: 'new length', blank: true },
+    { title: 'pitch measured', toFill: true },
+    { title: 'face measured', toFill: true },
+    { title: 'new length', toFill: true },
   ];
   return [
     ...remarks(

@@ -45,7 +45,7 @@ function pourParts(pour: PlanPour, context: PrintContext): FlowPart[] {
     { title: 'B g', align: 'right', strong: true, has: hasMasses, cell: ({ partB_g }) => amount(partB_g) },
     { title: 'mixes', align: 'right', cell: ({ mixes }) => String(mixes) },
     { title: 'hours after the last', has: hasWindow, cell: windowText },
-    { title: 'poured at', blank: true },
+    { title: 'poured at', toFill: true },
   ];
   const shown = columns.filter(({ has }) => has === undefined || layers.some(has));
   const title = `${pour.name}: ${pour.resin}, ${pour.castings} to cast`;

@@ -14,14 +14,14 @@ export interface PrintColumn<Row> {
   readonly strong?: boolean;
   /** A tick box, or a field to write in by hand, in place of a text. */
   readonly tick?: boolean;
-  readonly blank?: boolean;
+  readonly toFill?: boolean;
   readonly cell?: (row: Row) => string;
 }
 
 const gap = 3;
 const padding = 1.3;
 const boxSize = 4.4;
-const blankField = { width: 25, height: 8 };
+const fieldToFill = { width: 25, height: 8 };
 /** A table with room left over is spread, but not further than this between two columns. */
 const widestGap = 9;
 const headSize = letterSizes.small;
@@ -48,7 +48,7 @@ export function printTable<Row>(
   const widths = columnWidths(columns, cells, width, typefaces);
   const spread = Math.min(widestGap, (width - sum(widths)) / Math.max(1, widths.length - 1));
   const lefts = widths.map((_, index) => sum(widths.slice(0, index)) + index * spread);
-  const leastHeight = columns.some(({ blank }) => blank) ? blankField.height : boxSize;
+  const leastHeight = columns.some(({ toFill }) => toFill) ? fieldToFill.height : boxSize;
   const look = ({ strong = false }: PrintColumn<Row>): TextLook => ({ size, look: strong ? 'strong' : '' });
   const lines = cells.map((row) =>
     row.map((text, index) => {
@@ -61,7 +61,7 @@ export function printTable<Row>(
     const items = columns.flatMap((column, index): PageItem[] => {
       const left = lefts[index] ?? 0;
       if (column.tick) return isFirst ? [area('box', rectangle(left, padding, boxSize, boxSize))] : [];
-      if (column.blank) return [area('box', rectangle(left, padding / 2, widths[index] ?? 0, height - padding))];
+      if (column.toFill) return [area('box', rectangle(left, padding / 2, widths[index] ?? 0, height - padding))];
       return cellItems(row[index] ?? [], look(column), column.align === 'right', left, widths[index] ?? 0, padding);
     });
     return blockOf(height, [...items, rule(width, height, 'guide')]);
@@ -143,9 +143,9 @@ function columnWidths<Row>(
   width: number,
   typefaces: Typefaces,
 ): number[] {
-  const natural = columns.map(({ title, strong = false, tick, blank }, index) => {
+  const natural = columns.map(({ title, strong = false, tick, toFill }, index) => {
     if (tick) return boxSize;
-    if (blank) return blankField.width;
+    if (toFill) return fieldToFill.width;
     const texts = cells.map((row) => textWidth(row[index] ?? '', { size, look: strong ? 'strong' : '' }, typefaces));
     const longest = texts.reduce((most, each) => Math.max(most, each), 0);
     return Math.max(longest, headWidth(title, typefaces));

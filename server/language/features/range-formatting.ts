@@ -1,4 +1,4 @@
-/** The canonical layout of a part of a text: only blanks between words move, so the cursor and the other lines stay. */
+/** The canonical layout of a part of a text: only spaces between words move, so the cursor and the other lines stay. */
 import { printDocument } from '../../../grammar/writing/print-document.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
 import { tokenize } from '../../../grammar/vocabulary/tokens.ts';
@@ -32,7 +32,7 @@ export function formattingOnType({ text, tree }: Analysis, offset: number, typed
   return formattingWithin(text, { start: lineStart, end: lineEnd });
 }
 
-/** A word or comment, its blanks inside and behind it left out. */
+/** A word or comment, its spaces inside and behind it left out. */
 interface Piece {
   readonly text: string;
   readonly range: SourceRange;
@@ -48,7 +48,7 @@ function wordsAndComments(text: string): Piece[] {
     });
 }
 
-/** The blanks before each piece, and those behind the last. */
+/** The spaces before each piece, and those behind the last. */
 function gapsBetween(text: string, pieces: readonly Piece[]): Piece[] {
   const ends = [0, ...pieces.map(({ range }) => range.end)];
   const starts = [...pieces.map(({ range }) => range.start), text.length];
@@ -58,7 +58,7 @@ function gapsBetween(text: string, pieces: readonly Piece[]): Piece[] {
   });
 }
 
-/** The change of one gap, if it lies inside `range`; of one that ends there, the blanks behind its last line end. */
+/** The change of one gap, if it lies inside `range`; of one that ends there, the spaces behind its last line end. */
 function replacementWithin({ text, range: gap }: Piece, wanted: string, range: SourceRange): Replacement | null {
   if (text === wanted || gap.end < range.start || gap.end > range.end) return null;
   if (gap.start >= range.start) return { range: gap, newText: wanted };

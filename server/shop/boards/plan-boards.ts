@@ -1,4 +1,4 @@
-/** Boards as the plan writes them: blank to saw from, trammel, areas, mass. Lengths mm, areas mm², masses g. */
+/** Boards as the plan writes them: what to saw from, trammel, areas, mass. Lengths mm, areas mm², masses g. */
 import type { Design } from '../../design/design-model.ts';
 import type { Board } from '../../design/work-model.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
@@ -11,7 +11,7 @@ import { planArea, planLength } from '../sections/plan-rounding.ts';
 import { trammelOf } from './trammel.ts';
 
 /** Left round the outline on the piece it is sawn from: common practice. */
-const blankAllowance = 5;
+const roughAllowance = 5;
 
 export const planBoards = ({ boards, work }: Design): PlanBoard[] =>
   boards.map((board) => planBoard(board, work?.copies ?? 1));
@@ -39,7 +39,7 @@ function planBoard({ name, outline, sheet, edge, pivot, copies }: Board, workCop
     edgeSizeMm: edge.kind === 'square' ? null : planLength(edge.size),
     blankMm: trammel
       ? square(Math.max(width, height))
-      : [planLength(width + 2 * blankAllowance), planLength(height + 2 * blankAllowance)],
+      : [planLength(width + 2 * roughAllowance), planLength(height + 2 * roughAllowance)],
     pivot: turning && { xMm: planLength(turning.x), yMm: planLength(turning.y) },
     trammel: trammel && {
       kind: trammel.kind,
@@ -51,6 +51,6 @@ function planBoard({ name, outline, sheet, edge, pivot, copies }: Board, workCop
 
 /** A round board is turned on a pivot, so it comes from a square whose corners clear alike. */
 function square(size: number): [number, number] {
-  const side = planLength(size + 2 * blankAllowance);
+  const side = planLength(size + 2 * roughAllowance);
   return [side, side];
 }

@@ -50,8 +50,8 @@ interface EndJob {
 }
 
 /**
- * Settings for `batches`, whose blanks are cut square and longer than the piece by `trim` mm at each end, to be taken
- * off by the first cuts. The blunt end is cut first, against the blank's square end; then the sharp one against the
+ * Settings for `batches`, whose rough pieces are cut square and longer than the piece by `trim` mm at each end, to be taken
+ * off by the first cuts. The blunt end is cut first, against the rough piece’s square end; then the sharp one against the
  * blunt. Minimal for this model: one bench, jig and stop set apart from each other, every change as dear as any other.
  */
 export function infillSettings(batches: readonly PieceBatch[], trim: number): InfillOrder {

@@ -13,7 +13,7 @@ import type { Setting, StepChanges } from './setting.ts';
 
 /** What the settings depend on beside the pieces. */
 export interface WorkConditions extends NotchingSaw {
-  /** How much longer than the piece infill blanks are cut at each end, mm. */
+  /** How much longer than the piece its rough piece is at each end, mm. */
   readonly trim: number;
   /** What locates each notch: the one before, over a pin, or the strip's end, at a stop. */
   readonly indexing: NotchLocation;
@@ -117,7 +117,7 @@ const changesOf = (step: JobStep, { changes, bound, proven }: NotchOrder | Infil
 const stripBatch = ({ mark, total, groups }: MarkedStrip): StripBatch[] =>
   groups.slice(0, 1).map(({ group }) => ({ mark, strips: total, notches: group.notches }));
 
-/** Laps of infill, cut in the square blank, whose end lies `trim` before the piece's. */
+/** Laps of infill, cut in the square rough piece, whose end lies `trim` before the piece's. */
 const lapBatch = ({ mark, total, shape }: MarkedPiece, trim: number): StripBatch[] => [
   { mark, strips: total, notches: shape.notches.map((run) => ({ ...run, first: run.first + trim })) },
 ];
@@ -190,7 +190,7 @@ const notchDraft = ({ angle, notching, marks, strips }: NotchOrder['rows'][numbe
   notching,
 });
 
-/** A fold is scored square across its blank, which is longer than both halves together by `trim` at each end. */
+/** A fold is scored square across its rough piece, which is longer than both halves together by `trim` at each end. */
 const foldDraft = ({ halves, make }: MarkedHinge, trim: number): Draft => ({
   ...plain,
   tool: 'scoring knife',

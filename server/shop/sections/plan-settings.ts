@@ -12,7 +12,7 @@ import type { PlanSetting, ShopPlan } from '../shop-plan.ts';
 export const notchingBench = (benches: readonly Bench[]): Bench | null =>
   benches.find(({ kerf }) => kerf !== null) ?? benches[0] ?? null;
 
-/** Strips go one to a pass, and infill blanks have no extra, where a file has no bench. */
+/** Strips go one to a pass, and rough pieces of infill have no extra, where a file has no bench. */
 const bareHands = { kerf: null, gang: 1, trim: 0, indexing: 'pin' } as const;
 
 export type PlannedSettings = Pick<ShopPlan, 'settings' | 'changes' | 'byHand'>;

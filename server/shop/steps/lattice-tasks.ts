@@ -130,7 +130,7 @@ export function infillTasks(
   const trim = bench?.trim ?? 0;
   return [
     `${sum(pieces.map(({ total }) => total))} pieces of ${counted(pieces.length, 'mark')}; the caliper governs, the stop is where to begin.`,
-    ...(trim > 0 ? [`Blanks are ${words.length(trim)} longer at each end, which the first cuts take off.`] : []),
+    ...(trim > 0 ? [`Rough pieces are ${words.length(trim)} longer at each end, which the first cuts take off.`] : []),
     ...hinges.map((hinge) => foldTask(hinge, trim, words)),
     'Blunt ends first, against the square end; sharp ends last.',
     ...(byHand.length > 0 ? [`Fitted to the frame by hand, no jig has their ends: ${byHand.join(', ')}.`] : []),

@@ -1,4 +1,4 @@
-/** What is to be cut from sticks for a plan: every strip, and every infill blank with what is pared off it. Lengths mm. */
+/** What is to be cut from sticks for a plan: every strip, and every rough piece of infill with what is pared off it. Lengths mm. */
 import type { Design } from '../../design/design-model.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
 import { bandDemands } from '../bands/band-demands.ts';
@@ -15,7 +15,7 @@ interface CutDesign {
   readonly panels: readonly LaidPanel[];
 }
 
-/** Everything of a design that is cut from sticks: strips, infill blanks, the members of frames and what fills their grooves, and bands. */
+/** Everything of a design that is cut from sticks: strips, rough pieces of infill, the members of frames and what fills their grooves, and bands. */
 export const cuttingDemands = (cut: CutDesign, trim: number): StockDemand[] => [
   ...stockDemands(cut.kinds, trim),
   ...otherDemands(cut),
@@ -27,12 +27,12 @@ export const otherDemands = ({ design, kinds, panels }: CutDesign): StockDemand[
   ...bandDemands(design),
 ];
 
-/** `trim` is what an infill blank is longer than its piece at each end. */
+/** `trim` is what a rough piece of infill is longer than the finished one at each end. */
 export const stockDemands = ({ strips, pieces, hinges }: MarkedKinds, trim: number): StockDemand[] => [
   ...strips.flatMap(({ mark, groups, total }) =>
     groups.slice(0, 1).map(({ group: { stock, length } }) => ({ stock, mark, lengthMm: length, total })),
   ),
-  ...pieces.flatMap((piece) => blanksOf(piece, halvesOf(piece, hinges), trim)),
+  ...pieces.flatMap((piece) => roughPiecesOf(piece, halvesOf(piece, hinges), trim)),
   ...hinges.map(({ halves: [first, second], make }) => ({
     stock: first.shape.stock,
     mark: `${first.mark}+${second.mark}`,
@@ -45,15 +45,15 @@ export const stockDemands = ({ strips, pieces, hinges }: MarkedKinds, trim: numb
 const halvesOf = (piece: MarkedPiece, hinges: readonly MarkedHinge[]): number =>
   sum(hinges.map(({ halves, make }) => make * halves.filter((half) => half === piece).length));
 
-/** Blanks of single pieces. Keys are cut longer than the other pieces of their mark, and are never halves of a hinge. */
-function blanksOf(piece: MarkedPiece, halves: number, trim: number): StockDemand[] {
+/** Rough pieces of single pieces. Keys are cut longer than the other pieces of their mark, and are never halves of a hinge. */
+function roughPiecesOf(piece: MarkedPiece, halves: number, trim: number): StockDemand[] {
   const { stock, length } = piece.shape;
   const { pieces: asked, longer } = keysOf(piece);
   const keys = Math.min(asked, piece.total - halves);
-  const blank = { stock, mark: piece.mark, lengthMm: length + 2 * trim };
-  if (longer === 0) return halves < piece.total ? [{ ...blank, total: piece.total - halves }] : [];
+  const rough = { stock, mark: piece.mark, lengthMm: length + 2 * trim };
+  if (longer === 0) return halves < piece.total ? [{ ...rough, total: piece.total - halves }] : [];
   return [
-    { ...blank, total: piece.total - keys - halves },
-    { ...blank, lengthMm: blank.lengthMm + longer, total: keys },
+    { ...rough, total: piece.total - keys - halves },
+    { ...rough, lengthMm: rough.lengthMm + longer, total: keys },
   ].filter(({ total }) => total > 0);
 }

@@ -8,7 +8,7 @@ export interface Column<Row> {
   readonly cell: (row: Row, words: LengthWords) => string;
 }
 
-/** The table of `rows`, or an empty text where there are none; no line ends in blanks. Lengths stand as `words` have them. */
+/** The table of `rows`, or an empty text where there are none; no line ends in spaces. Lengths stand as `words` have them. */
 export function textTable<Row>(
   columns: readonly Column<Row>[],
   rows: readonly Row[],
@@ -28,8 +28,8 @@ export function textTable<Row>(
 }
 
 function fitted(text: string, width: number, column: { readonly right?: boolean }): string {
-  const blanks = ' '.repeat(Math.max(0, width - lengthOf(text)));
-  return column.right ? blanks + text : text + blanks;
+  const spaces = ' '.repeat(Math.max(0, width - lengthOf(text)));
+  return column.right ? spaces + text : text + spaces;
 }
 
 /** Characters, counted by code point so that letters outside the basic plane keep the columns straight. */

@@ -84,7 +84,7 @@ describe('what is done, and what the class does', () => {
     expect(labels.find((label) => label.includes('diagonal'))).toMatch(/cut to length$/);
   });
 
-  test('blanks are longer by the trim until their bevels are cut', () => {
+  test('rough pieces are longer by the trim until their bevels are cut', () => {
     const longest = (more: Partial<Kit>): number =>
       Math.max(
         ...kitFor(more)

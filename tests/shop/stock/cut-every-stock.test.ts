@@ -61,7 +61,7 @@ test('strips and infill of one stock share its sticks', () => {
   expect(request?.pieces.length).toBe(kinds.strips.length + kinds.pieces.length);
 });
 
-test('infill blanks are longer by the trim at both ends, keys by their allowance too', () => {
+test('rough pieces of infill are longer by the trim at both ends, keys by their allowance too', () => {
   const keyed = { ...hemp, fitOrder: ['arm', 'arm', 'arm'].map((role, n) => ({ role, key: n === 2 ? 0.1 : null })) };
   const ash = stripStock('ash', 3, {});
   const { panel } = layOutPanel(

@@ -19,7 +19,7 @@ const columns = [
 const read = (text: string): string[][] => parse(text, { record_delimiter: '\r\n' });
 
 test('fields that need quotes get them, and come back as they were', () => {
-  const rows = ['plain', 'a, b', 'say "so"', 'two\nlines', 'two\r\nlines', ' blanks ', ''];
+  const rows = ['plain', 'a, b', 'say "so"', 'two\nlines', 'two\r\nlines', ' spaces ', ''];
   expect(csvTable(columns, rows.slice(0, 3))).toBe('name,length\r\nplain,5\r\n"a, b",4\r\n"say ""so""",8\r\n');
   expect(read(csvTable(columns, rows))).toEqual([['name', 'length'], ...rows.map((row) => [row, String(row.length)])]);
 });

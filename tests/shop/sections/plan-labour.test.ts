@@ -1,10 +1,10 @@
 /** A step's minutes count its own pieces, strips, mixes and metres, and nothing of another step. Counted by hand. */
 import { describe, expect, test } from 'vitest';
-import { analyse } from '../../server/analyse.ts';
-import { stepNames, writtenStep } from '../../server/design/names/step-names.ts';
-import { unitsOfStep } from '../../server/design/step-units.ts';
-import { buildPlan } from '../../server/shop/build-plan.ts';
-import { unitsOf } from '../../server/shop/labour-units.ts';
+import { analyse } from '../../../server/analyse.ts';
+import { stepNames, writtenStep } from '../../../server/design/names/step-names.ts';
+import { unitsOfStep } from '../../../server/design/step-units.ts';
+import { buildPlan } from '../../../server/shop/build-plan.ts';
+import { unitsOf } from '../../../server/shop/labour-units.ts';
 
 /** Units of the rates, in the order of the file; `rates` are written without `minutes 1`. */
 function unitsIn(parts: string, work: string, ...rates: readonly string[]): number[] {
