@@ -21,7 +21,7 @@ import {
   readTime,
 } from '../values/read-values.ts';
 import { type StepName, stepNames, writtenStep } from '../names/step-names.ts';
-import { unitsOfStep } from '../step-units.ts';
+import { unitsOfStep } from '../names/step-units.ts';
 import type { Hanging, LabourRate, Work } from '../work-model.ts';
 
 export interface WorkParts extends PlacedParts {

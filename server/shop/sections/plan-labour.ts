@@ -2,7 +2,7 @@
 import type { Design } from '../../design/design-model.ts';
 import { maximum, sum } from '../../geometry/numbers.ts';
 import { rounded } from '../../geometry/tolerance.ts';
-import { type CountedPlan, unitsOf } from '../labour-units.ts';
+import { type CountedPlan, unitsOf } from './labour-units.ts';
 import type { MarkedKinds } from '../marks/marked-kinds.ts';
 import type { PlanLabour, PlanStep } from './work-sections.ts';
 

@@ -2,9 +2,9 @@
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
 import { stepNames, writtenStep } from '../../../server/design/names/step-names.ts';
-import { unitsOfStep } from '../../../server/design/step-units.ts';
+import { unitsOfStep } from '../../../server/design/names/step-units.ts';
 import { buildPlan } from '../../../server/shop/build-plan.ts';
-import { unitsOf } from '../../../server/shop/labour-units.ts';
+import { unitsOf } from '../../../server/shop/sections/labour-units.ts';
 
 /** Units of the rates, in the order of the file; `rates` are written without `minutes 1`. */
 function unitsIn(parts: string, work: string, ...rates: readonly string[]): number[] {

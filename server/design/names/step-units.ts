@@ -1,6 +1,6 @@
 /** What a step's minutes can be counted by: a finish has no passes, and a notch no mixes. */
-import type { StepName } from './names/step-names.ts';
-import type { LabourRate } from './work-model.ts';
+import type { StepName } from './step-names.ts';
+import type { LabourRate } from '../work-model.ts';
 
 type Unit = LabourRate['per'];
 

@@ -1,11 +1,11 @@
 /** How many of a unit one step of the job has, in the whole edition: its own pieces, strips, mixes and metres only. */
-import type { StepName } from '../design/names/step-names.ts';
-import type { LabourRate } from '../design/work-model.ts';
-import { sum } from '../geometry/numbers.ts';
-import { keysOf } from './jigs/key-share.ts';
-import type { MarkedKinds } from './marks/marked-kinds.ts';
-import type { ShopPlan } from './shop-plan.ts';
-import { stepOfStock } from './stock/stock-step.ts';
+import type { StepName } from '../../design/names/step-names.ts';
+import type { LabourRate } from '../../design/work-model.ts';
+import { sum } from '../../geometry/numbers.ts';
+import { keysOf } from '../jigs/key-share.ts';
+import type { MarkedKinds } from '../marks/marked-kinds.ts';
+import type { ShopPlan } from '../shop-plan.ts';
+import { stepOfStock } from '../stock/stock-step.ts';
 
 /** What the units are counted from. */
 export type CountedPlan = Pick<
