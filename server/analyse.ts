@@ -12,6 +12,7 @@ import { panelQuantity } from './design/values/panel-quantity.ts';
 import { frameProblems } from './lattice/checks/frame-checks.ts';
 import { layOutPanel } from './lattice/lay-out-panel.ts';
 import type { LaidPanel } from './lattice/laid-panel.ts';
+import { missedStrips } from './lattice/checks/missed-strips.ts';
 import { stripProblems } from './lattice/checks/strip-checks.ts';
 import { problemsHere } from './lattice/checks/problems-here.ts';
 import type { MarkedKinds } from './shop/marks/marked-kinds.ts';
@@ -67,6 +68,7 @@ export function* analyseByStages(text: string, place: SourcePlace = nowhere): Ge
   const latticeProblems = [
     ...laid.flatMap((result) => result.problems),
     ...stripProblems(panels),
+    ...missedStrips(panels),
     ...frameProblems(panels),
     ...benchProblems(design.benches, design.grids, panels),
     ...nested.problems,

@@ -39,6 +39,7 @@ export const problemCatalogue = {
   notchAtEnd: entry('LAP0406', 'warning'),
   notchesMeet: entry('LAP0407', 'error'),
   thinWall: entry('LAP0408', 'warning'),
+  stripMissesPanel: entry('LAP0409', 'warning'),
   motifDoesNotFitCell: entry('LAP0501', 'error'),
   pieceWithoutLength: entry('LAP0502', 'error'),
   tipOutOfRange: entry('LAP0503', 'error'),

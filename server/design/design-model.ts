@@ -80,6 +80,8 @@ export interface GridFamily {
   readonly spacing: number;
   readonly offset: number;
   readonly positions: readonly number[] | null;
+  /** The words of each of `positions`; null (or left out) where there are none. */
+  readonly positionRanges?: readonly SourceRange[] | null;
   readonly stock: StripStock;
   /** 0 is the lowest (furthest from the viewer). */
   readonly layer: number;
@@ -229,9 +231,11 @@ export interface PanelFit extends FitNeighbour {
   readonly neighbours: readonly FitNeighbour[];
 }
 
-/** Where the grid lies under the outline. */
+/** Where the grid lies under the outline; `corner`: its origin in the lower left corner of the panel's box. */
 export type Phase =
-  { readonly kind: 'centred'; readonly on: 'node' | 'cell' | 'edge' } | { readonly kind: 'nodeAt'; readonly at: Point };
+  | { readonly kind: 'centred'; readonly on: 'node' | 'cell' | 'edge' }
+  | { readonly kind: 'nodeAt'; readonly at: Point }
+  | { readonly kind: 'corner' };
 
 /** What takes turns: from cell to cell along a row and from row to row, or whole rows, or whole columns. */
 export type TakingTurns = 'cell' | 'row' | 'column';

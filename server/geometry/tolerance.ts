@@ -77,3 +77,11 @@ export function rounded(value: number, decimals: number): number {
   const factor = 10 ** decimals;
   return Math.round(value * factor) / factor + 0;
 }
+
+const headingDecimals = 9;
+
+/** How a line of direction `angle` runs: in [0°, 180°), rounding noise taken off, so that almost 180° is 0°. */
+export function headingOf(angle: number): number {
+  const heading = rounded(((angle % 180) + 180) % 180, headingDecimals);
+  return heading === 180 ? 0 : heading;
+}

@@ -2,7 +2,7 @@
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { FamilyProperty, GridDeclaration, Name } from '../../../grammar/tree/syntax-tree.ts';
 import { direction as directionOf, cross } from '../../geometry/point.ts';
-import { directionTolerance, rounded } from '../../geometry/tolerance.ts';
+import { directionTolerance, headingOf, rounded } from '../../geometry/tolerance.ts';
 import type { DesignContext } from '../design-context.ts';
 import type { GridFamily, StripStock } from '../design-model.ts';
 import { reportMissing } from './pick-properties.ts';
@@ -50,8 +50,12 @@ function freeFamily(
     context.report(problemAt('outOfRange', family.positions[again]?.range ?? family.range, message));
     return null;
   }
-  const positions = places.length > 0 ? [...places].sort((a, b) => a - b) : null;
-  const lines = { direction: direction + turn, spacing, offset, positions };
+  const placed = places
+    .map((place, index) => ({ place, range: family.positions[index]?.range ?? family.range }))
+    .sort((a, b) => a.place - b.place);
+  const positions = placed.length > 0 ? placed.map(({ place }) => place) : null;
+  const positionRanges = positions && placed.map(({ range }) => range);
+  const lines = { direction: direction + turn, spacing, offset, positions, positionRanges };
   return { ...lines, stock, layer: layer === null ? null : layer - 1, range: family.range };
 }
 
@@ -83,13 +87,14 @@ export function settledFamilies(
   grid: GridDeclaration,
   families: readonly OpenFamily[],
   common: { readonly name: Name; readonly stock: StripStock | undefined } | null,
+  turn: number,
   context: DesignContext,
 ): GridFamily[] | null {
   if (!common && families.some(({ stock }) => stock === null)) {
     reportMissing(grid, 'strip', 'of ash', context);
     return null;
   }
-  const layers = layersOf(grid, families, context);
+  const layers = layersOf(grid, families, turn, context);
   const settled = families.flatMap((family, index): GridFamily[] => {
     const stock = family.stock ?? common?.stock;
     return stock && layers ? [{ ...family, stock, layer: layers[index] ?? 0 }] : [];
@@ -98,8 +103,13 @@ export function settledFamilies(
   return haveOneDepth(grid, settled, context) && crossInOrder(settled, context) ? settled : null;
 }
 
-/** Layers by family: as `layers` orders them, as each says, else the smaller direction lower. */
-function layersOf(grid: GridDeclaration, families: readonly OpenFamily[], context: DesignContext): number[] | null {
+/** Layers by family: as `layers` orders them, as each says, else the smaller direction lower, however the grid is turned. */
+function layersOf(
+  grid: GridDeclaration,
+  families: readonly OpenFamily[],
+  turn: number,
+  context: DesignContext,
+): number[] | null {
   const order = grid.properties.find((property) => property.kind === 'layers');
   if (order) {
     const isWhole = order.values.length === families.length;
@@ -114,7 +124,7 @@ function layersOf(grid: GridDeclaration, families: readonly OpenFamily[], contex
   }
   const taken = new Set(families.map(({ layer }) => layer));
   const free = families.map((_, layer) => layer).filter((layer) => !taken.has(layer));
-  const heading = (index: number): number => (((families[index]?.direction ?? 0) % 180) + 180) % 180;
+  const heading = (index: number): number => headingOf((families[index]?.direction ?? 0) - turn);
   const open = families.flatMap(({ layer }, index) => (layer === null ? [index] : []));
   open.sort((a, b) => heading(a) - heading(b));
   return families.map(({ layer }, index) => layer ?? free[open.indexOf(index)] ?? 0);

@@ -36,7 +36,7 @@ export function buildGrid(grid: GridDeclaration, strips: StripsByName, context: 
       : presetGrid(grid, kindProperty, turn ?? 0, context);
   if (!of && !sized) reportMissing(grid, 'strip', 'of ash', context);
   const open = sized && withExceptions(grid, sized.families, strips, context);
-  const families = open && settledFamilies(grid, open, common, context);
+  const families = open && settledFamilies(grid, open, common, turn ?? 0, context);
   const side = sized && families ? (sized.side ?? freeSide(families)) : null;
   const measured = side ? measuredLattice(grid, side, context) : null;
   if (!sized || !families || side === null || fitLength === null || turn === null) return null;

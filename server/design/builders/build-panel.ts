@@ -9,6 +9,7 @@ import { buildFit } from './build-fit.ts';
 import { buildFrame } from './build-frame.ts';
 import { buildMap } from './build-map.ts';
 import { buildMeetings } from './build-meetings.ts';
+import { countedFromCorner, hasPlaces } from '../values/counted-places.ts';
 import type { Definition } from '../names/name-index.ts';
 import type { DesignContext } from '../design-context.ts';
 import type { Grid, Panel, PanelFit, PanelShape, Phase } from '../design-model.ts';
@@ -43,7 +44,7 @@ export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: 
   const shape = fit
     ? fittedShape(fit, shapeProperty)
     : shapeProperty && buildShape(shapeProperty.shape, grid, parts, context);
-  const phase = buildPhase(panel, fit?.inside?.node ?? null, context);
+  const phase = buildPhase(panel, fit?.inside?.node ?? null, grid, context);
   const stub = propertyOf(panel, 'stub');
   const stubLength = stub ? readLength(stub.value, 'stub', 'notNegative', context) : 0;
   const tail = propertyOf(panel, 'tail');
@@ -67,7 +68,7 @@ export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: 
     name: panel.name.text,
     range: panel.range,
     nameRange: panel.name.range,
-    grid: fit ? resizedGrid(grid, fit.side) : grid,
+    grid: fit ? resizedGrid(grid, fit.side) : countsFromCorner(grid, shape, phase) ? countedFromCorner(grid) : grid,
     phase,
     shape,
     edge,
@@ -83,6 +84,10 @@ export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: 
     copies: copyCount,
   };
 }
+
+/** Cells are counted from the corner whatever the phase, which says nothing of them. */
+const countsFromCorner = (grid: Grid, shape: PanelShape, phase: Phase): boolean =>
+  phase.kind === 'corner' || (shape.kind === 'cells' && hasPlaces(grid));
 
 function fittedShape({ across, up, inside }: PanelFit, property: ShapeProperty | undefined): PanelShape | null {
   if (!property) return null;
@@ -107,8 +112,16 @@ function checkFramed(panel: PanelDeclaration, frame: FrameProperty, context: Des
   }
 }
 
-/** Where nothing is said, `fitted` is where a node must lie for the cells to come out; null for the usual place. */
-function buildPhase(panel: PanelDeclaration, fitted: Point | null, context: DesignContext): Phase | null {
+/**
+ * Where nothing is said, `fitted` is where a node must lie for the cells to come out; null for the usual place: a node in
+ * the middle or, of a grid whose strips have places of their own, those counted from the corner.
+ */
+function buildPhase(
+  panel: PanelDeclaration,
+  fitted: Point | null,
+  grid: Grid | undefined,
+  context: DesignContext,
+): Phase | null {
   const centred = propertyOf(panel, 'centred');
   const nodeAt = propertyOf(panel, 'node at');
   if (centred && nodeAt) {
@@ -117,6 +130,7 @@ function buildPhase(panel: PanelDeclaration, fitted: Point | null, context: Desi
     context.report(problemAt('repeatedProperty', nodeAt.keyword, message, related));
   }
   if (fitted && !nodeAt && !centred) return { kind: 'nodeAt', at: fitted };
+  if (!nodeAt && !centred && grid && hasPlaces(grid)) return { kind: 'corner' };
   if (!nodeAt || centred) return { kind: 'centred', on: centred?.on ?? 'node' };
   const at = readPoint(nodeAt.at, context);
   return at && { kind: 'nodeAt', at };

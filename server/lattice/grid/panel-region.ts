@@ -1,9 +1,17 @@
 /** The region a panel's lattice fills, and where the grid lies under it. */
+import { countedWay } from '../../design/values/counted-places.ts';
 import type { Panel, PanelShape } from '../../design/design-model.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
 import { contourArea, contourLength, ringLength } from '../../geometry/measure-path.ts';
-import { add, dot, origin, type Point, scale, subtract } from '../../geometry/point.ts';
-import { areaOf, boundsOf, clipToHalfPlanes, type HalfPlane, withoutIdlePoints } from '../../geometry/polygons.ts';
+import { add, dot, origin, type Point, scale, subtract, turned } from '../../geometry/point.ts';
+import {
+  areaOf,
+  boundsOf,
+  clipToHalfPlanes,
+  type HalfPlane,
+  middleOfBounds,
+  withoutIdlePoints,
+} from '../../geometry/polygons.ts';
 import { type Region, regionOf } from '../../geometry/region.ts';
 import { cellClasses, centroidOf } from '../cells/cell-classes.ts';
 import {
@@ -31,14 +39,17 @@ export function panelRegion(panel: Panel): PanelRegion {
   const { shape } = panel;
   const resting = lineFamilies(panel.grid, { x: 0, y: 0 });
   if (shape.kind === 'cells' || shape.kind === 'hexagonOfCells') {
-    const ring = ringOfCells(shape, panel.edge === 'sawn' ? 1 : -1, resting);
+    const counted = ringOfCells(shape, panel.edge === 'sawn' ? 1 : -1, panel.grid.turn, resting);
+    // cells, hexagons and sizes alike lie about the middle of their box
+    const gridOrigin = counted.length > 0 ? scale(middleOfBounds(boundsOf(counted)), -1) : origin;
+    const ring = counted.map((corner) => add(corner, gridOrigin));
     const region = regionOf(ring.length > 0 ? [ring] : []);
     return {
       region,
       areaMm2: areaOf(region.rings),
       perimeterMm: ringLength(ring),
-      gridOrigin: origin,
-      families: resting,
+      gridOrigin,
+      families: lineFamilies(panel.grid, gridOrigin),
     };
   }
   if (shape.kind === 'rectangle') {
@@ -82,11 +93,12 @@ function rectangleRing(width: number, height: number): Point[] {
 function ringOfCells(
   shape: Extract<PanelShape, { kind: 'cells' | 'hexagonOfCells' }>,
   side: 1 | -1,
+  turn: number,
   families: readonly LineFamily[],
 ): Point[] {
   const spans: readonly (readonly [LineFamily, number, number])[] =
     shape.kind === 'cells'
-      ? rowsAndColumns(shape.across, shape.up, families)
+      ? rowsAndColumns(shape.across, shape.up, turn, families)
       : families.map((lines) => [lines, -shape.cells, shape.cells] as const);
   const sides = spans.flatMap(([lines, low, high]): HalfPlane[] => [
     { normal: lines.normal, reach: lineOffset(lines, high) + (side * lines.face) / 2 },
@@ -97,32 +109,42 @@ function ringOfCells(
   return withoutIdlePoints(clipToHalfPlanes(rectangleRing(reach, reach), sides));
 }
 
-/** The first two families bound m × n cells; the side of a family across which cells are counted may run backwards. */
+/** The first two families bound m × n cells: rows from the lowest line, columns from the one at the left. */
 function rowsAndColumns(
   across: number,
   up: number,
+  turn: number,
   families: readonly LineFamily[],
 ): (readonly [LineFamily, number, number])[] {
   const pair = crossingPair(families);
   if (!pair) return [];
   const { base: rows, other: columns } = pair;
-  if (columns.places)
-    return [
-      [rows, 0, up],
-      [columns, 0, across],
-    ];
-  const forward = dot(columns.normal, rows.along) > 0;
-  return [[rows, 0, up], forward ? [columns, 0, across] : [columns, -across, 0]];
+  return [
+    [rows, ...firstLines(rows, up, turn, 1)],
+    [columns, ...firstLines(columns, across, turn, dot(columns.normal, rows.along))],
+  ];
+}
+
+/** First and last of the lines that bound `count` spaces: of single lines the first as they are counted, of others the first along the normal or (`way` < 0) against it. */
+function firstLines({ family, places }: LineFamily, count: number, turn: number, way: number): [number, number] {
+  if (places && countedWay(family.direction - turn) === -1) return [places.length - 1 - count, places.length - 1];
+  return places || way > 0 ? [0, count] : [-count, 0];
 }
 
 /** Where the grid's own origin must lie so that the phase's feature meets its place. */
 function gridOriginUnder(panel: Panel, resting: readonly LineFamily[], rings: readonly (readonly Point[])[]): Point {
   const { phase } = panel;
-  const bounds = boundsOf(rings.flat());
-  const middle = { x: (bounds.left + bounds.right) / 2, y: (bounds.bottom + bounds.top) / 2 };
+  const corners = rings.flat();
+  if (phase.kind === 'corner') return cornerSeenFrom(panel.grid.turn, corners);
   return phase.kind === 'nodeAt'
     ? subtract(phase.at, featurePlace('node', panel, resting))
-    : subtract(middle, featurePlace(phase.on, panel, resting));
+    : subtract(middleOfBounds(boundsOf(corners)), featurePlace(phase.on, panel, resting));
+}
+
+/** The lower left corner of the box round `points` that stands upright in a grid turned by `turn` degrees. */
+function cornerSeenFrom(turn: number, points: readonly Point[]): Point {
+  const { left, bottom } = boundsOf(points.map((point) => turned(point, -turn)));
+  return turned({ x: left, y: bottom }, turn);
 }
 
 /** A node of the lattice where it lies under the panel: the one that a phase of `node at` speaks of. */

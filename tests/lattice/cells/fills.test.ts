@@ -58,10 +58,10 @@ describe('rows and columns', () => {
     const { cells } = framed([square(1, diagonal, [{ kind: 'rows', first: 1, last: 1, every: 1 }])]);
     expect(places(cells, 'diagonal')).toEqual(['1/1', '1/2', '1/3', '1/4', '1/5']);
     const ys = cells.flatMap(({ opening }) => opening.map(({ y }) => y));
-    expect(Math.min(...ys)).toBeGreaterThan(3 * 40);
+    expect(Math.min(...ys)).toBeGreaterThan(40);
     const left = framed([square(1, diagonal, [{ kind: 'columns', first: 1, last: 1, every: 1 }])]).cells;
     expect(places(left, 'diagonal')).toEqual(['1/1', '2/1', '3/1', '4/1']);
-    expect(Math.max(...left.flatMap(({ opening }) => opening.map(({ x }) => x)))).toBeLessThan(40);
+    expect(Math.max(...left.flatMap(({ opening }) => opening.map(({ x }) => x)))).toBeLessThan(-60);
   });
 
   test('every so many, from one to another', () => {
