@@ -1,5 +1,6 @@
 /** Files as git keeps them, and the files beside them in the same revision. Arguments go to git one by one, never through a shell. */
 import { execFileSync } from 'node:child_process';
+import { devNull } from 'node:os';
 import { posix } from 'node:path';
 import type { FileRead, SourcePlace } from '../design/files/source-file.ts';
 import { WrongUsage } from './wrong-usage.ts';
@@ -67,9 +68,28 @@ const blob = (revision: string, path: string, folder: string): Uint8Array | null
 type GitAnswer =
   { readonly output: Uint8Array; readonly reason: null } | { readonly output: null; readonly reason: string };
 
+/**
+ * A repository may name programs of its own in its settings: to watch files, to fetch what it lacks. Reading a file
+ * must run none of them, so they are switched off, whatever it says: no watcher, no hooks, no way to fetch.
+ */
+const withoutItsPrograms = ['-c', 'core.fsmonitor=false', '-c', `core.hooksPath=${devNull}`, '--no-pager'];
+
+const quietEnvironment = (): NodeJS.ProcessEnv => ({
+  ...process.env,
+  GIT_ALLOW_PROTOCOL: 'none',
+  GIT_NO_LAZY_FETCH: '1',
+  GIT_OPTIONAL_LOCKS: '0',
+  GIT_TERMINAL_PROMPT: '0',
+});
+
 function git(args: readonly string[], cwd: string): GitAnswer {
   try {
-    const output = execFileSync('git', [...args], { cwd, maxBuffer: mostBytes, stdio: ['ignore', 'pipe', 'ignore'] });
+    const output = execFileSync('git', [...withoutItsPrograms, ...args], {
+      cwd,
+      env: quietEnvironment(),
+      maxBuffer: mostBytes,
+      stdio: ['ignore', 'pipe', 'ignore'],
+    });
     return { output, reason: null };
   } catch (error) {
     const isMissing = error instanceof Error && 'code' in error && error.code === 'ENOENT';

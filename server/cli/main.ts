@@ -1,6 +1,7 @@
 /** The `halflap` command. */
 import { runCommand } from './run-command.ts';
 import { processTerminal } from './terminal.ts';
+import { exitCode, faultWords } from './wrong-usage.ts';
 
 const terminal = processTerminal();
 
@@ -9,9 +10,7 @@ void runCommand(process.argv.slice(2), terminal).then(
     process.exitCode = code;
   },
   (fault: unknown) => {
-    terminal.writeError(
-      `halflap: a fault in Halflap itself: ${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}\n`,
-    );
-    process.exitCode = 70;
+    terminal.writeError(`halflap: ${faultWords(fault)}\n`);
+    process.exitCode = exitCode.fault;
   },
 );

@@ -1,9 +1,10 @@
 /** A .lap text from a file or from standard input, and where it finds the files it uses. */
 import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
+import { homedir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import type { SourcePlace } from '../design/files/source-file.ts';
-import { isBelow, pathBelow, readBelow } from '../language/disk-files.ts';
+import { pathBelow, readBelow } from '../language/disk-files.ts';
 import type { Terminal } from './terminal.ts';
 import { reasonOf } from '../language/reason.ts';
 import { WrongUsage } from './wrong-usage.ts';
@@ -23,26 +24,29 @@ export async function readSource(file: string, terminal: Terminal): Promise<Sour
 }
 
 /**
- * Where a source stands: its workspace folder is the nearest one around it that holds `.git`, else the current folder,
- * else, for a file elsewhere, its own. Standard input stands in the current folder.
+ * Where a source stands: its workspace folder is the nearest one around it that holds `.git`, else its own. Standard
+ * input stands in the current folder. A file right in a home folder or at the top of the disk uses only what lies beside it.
  */
 export function placeOf({ path }: Pick<Source, 'path'>): SourcePlace {
   const file = resolve(path ?? 'standard-input.lap');
-  const root = workspaceFolder(dirname(file));
+  const own = dirname(file);
+  const root = folderUnderGit(own) ?? own;
+  const onlyBeside = holdsEverything(root);
   return {
     path: pathBelow(root, file),
-    read: (wanted) => readBelow(root, join(root, wanted)),
+    read: (wanted) => (onlyBeside && wanted.includes('/') ? { kind: 'outside' } : readBelow(root, join(root, wanted))),
   };
 }
 
-function workspaceFolder(folder: string): string {
-  for (let above = folder; ; above = dirname(above)) {
+function folderUnderGit(folder: string): string | null {
+  for (let above = folder; !holdsEverything(above); above = dirname(above)) {
     if (existsSync(join(above, '.git'))) return above;
-    if (above === dirname(above)) break;
   }
-  const current = process.cwd();
-  return isBelow(current, folder) ? current : folder;
+  return null;
 }
+
+/** The top of a disk or a home folder: what lies below is no one's workspace. */
+const holdsEverything = (folder: string): boolean => folder === dirname(folder) || folder === homedir();
 
 async function fileBytes(file: string): Promise<Uint8Array> {
   try {

@@ -1,11 +1,11 @@
 /** What a verb may touch of the process it runs in, so that tests can give it another. */
 import { reasonOf } from '../language/reason.ts';
-import { WrongUsage } from './wrong-usage.ts';
+import { OutputClosed, WrongUsage } from './wrong-usage.ts';
 
 export interface Terminal {
   /** The bytes of standard input to its end. */
   readInput(): Promise<Uint8Array>;
-  /** Resolves when the text, or the bytes, are handed over; throws WrongUsage where standard output takes no more. */
+  /** Resolves when the text, or the bytes, are handed over; throws OutputClosed where standard output takes no more. */
   write(content: string | Uint8Array): Promise<void>;
   writeError(text: string): void;
   /** Calls `stop` when the person asks to stop (Ctrl-C), once; a second time ends the process. Gives what undoes it. */
@@ -25,7 +25,7 @@ export function processTerminal(): Terminal {
     write: (content) =>
       new Promise((resolve, reject) => {
         process.stdout.write(content, (error) => {
-          if (error) reject(new WrongUsage(`cannot write standard output: ${reasonOf(error)}`));
+          if (error) reject(new OutputClosed(`cannot write standard output: ${reasonOf(error)}`));
           else resolve();
         });
       }),

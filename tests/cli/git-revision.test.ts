@@ -1,3 +1,4 @@
+import { chmodSync, existsSync, rmSync } from 'node:fs';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { readRevision, revisionPathOf } from '../../server/cli/git-revision.ts';
 import { GitFolder } from './git-folder.ts';
@@ -62,4 +63,25 @@ test('says so where there is no repository', () => {
 
 test('a name without a colon is no revision', () => {
   expect(revisionPathOf('tray.lap')).toBeNull();
+});
+
+test('runs no program that the repository names: no watcher of files, no way to fetch what it lacks', () => {
+  const hostile = new GitFolder();
+  try {
+    hostile.commit('first', { 'tray.lap': 'units mm\n' });
+    const mark = hostile.write('ran.sh', `#!/bin/sh\ntouch '${hostile.path}/ran'\n`);
+    chmodSync(mark, 0o755);
+    hostile.git('config', 'core.fsmonitor', mark);
+    hostile.git('config', 'remote.origin.url', `ext::${mark} %S`);
+    hostile.git('config', 'remote.origin.promisor', 'true');
+    hostile.git('config', 'remote.origin.partialclonefilter', 'blob:none');
+    hostile.git('config', 'protocol.ext.allow', 'always');
+    const object = hostile.git('rev-parse', 'first:tray.lap').trim();
+    expect(read(':tray.lap', hostile.path)).toBe('units mm\n');
+    rmSync(`${hostile.path}/.git/objects/${object.slice(0, 2)}/${object.slice(2)}`);
+    expect(() => read('first:tray.lap', hostile.path)).toThrow('has no file tray.lap');
+    expect(existsSync(`${hostile.path}/ran`)).toBe(false);
+  } finally {
+    hostile.remove();
+  }
 });

@@ -1,6 +1,6 @@
 /** The command reads the files a design uses, below the workspace folder and never above. */
 import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
-import { beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import type { ShopPlan } from '../../server/shop/shop-plan.ts';
 import { halflap, type Outcome, scratchFolder } from './halflap.ts';
 
@@ -18,6 +18,10 @@ beforeEach(() => {
   writeFileSync(scratch.path('job/trays/tray.lap'), design);
 });
 
+afterEach(() => {
+  vi.unstubAllEnvs();
+});
+
 const run = (...args: string[]): Promise<Outcome> => halflap(args);
 const tray = (): string => scratch.path('job/trays/tray.lap');
 
@@ -29,7 +33,24 @@ test('the nearest folder with .git is the workspace', async () => {
   expect(plan.strips.map(({ stock }) => stock)).toEqual(['ash']);
 });
 
-test('without one a file elsewhere has only its own folder', async () => {
+test('a home folder is no workspace, be it under git, nor is the folder one stands in', async () => {
+  mkdirSync(scratch.path('job/.git'));
+  vi.stubEnv('HOME', scratch.path('job'));
+  const { output } = await halflap(['check', tray()], { folder: scratch.path('job') });
+  expect(output).toContain('lies above the workspace folder');
+});
+
+test('a file right in a home folder uses only what lies beside it', async () => {
+  vi.stubEnv('HOME', scratch.path('job'));
+  writeFileSync(scratch.path('job/tray.lap'), design.replace('../', ''));
+  expect((await run('check', scratch.path('job/tray.lap'))).code).toBe(0);
+  mkdirSync(scratch.path('job/private'));
+  writeFileSync(scratch.path('job/private/strips.lap'), strips);
+  writeFileSync(scratch.path('job/tray.lap'), design.replace('../', 'private/'));
+  expect((await run('check', scratch.path('job/tray.lap'))).output).toContain('lies above the workspace folder');
+});
+
+test('without one a file has only its own folder', async () => {
   const { code, output } = await run('check', tray());
   expect(code).toBe(1);
   expect(output).toContain('tray.lap:1:5: error LAP0205 `../strips.lap` lies above the workspace folder');

@@ -2,8 +2,9 @@
 import { parseDocument } from '../../../grammar/reading/parse-document.ts';
 import { printDocument } from '../../../grammar/writing/print-document.ts';
 import { readArguments } from '../arguments.ts';
+import { eachFile } from '../each-file.ts';
 import { problemLines } from '../problem-lines.ts';
-import { readSource, type Source } from '../read-source.ts';
+import type { Source } from '../read-source.ts';
 import { standingTarget } from '../standing-target.ts';
 import type { Terminal } from '../terminal.ts';
 import type { Verb } from '../verb.ts';
@@ -17,7 +18,7 @@ export const format: Verb = {
 Rewrites each file in place in the canonical layout: words and comments stay, spaces and line ends move. A file with a
 syntax error is left alone and its problems are printed.
 Exit code 0: done, or nothing to do; 1: with --check, a file is laid out otherwise, or a file could not be read as a
-design; 2: the command could not be run.
+design; 2: a file could not be read or written; the others are laid out all the same.
 
   FILE     a .lap file, or - for standard input, whose layout goes to standard output
   --check  change nothing; name the files that are laid out otherwise
@@ -25,15 +26,10 @@ design; 2: the command could not be run.
 `,
   async run(args, terminal) {
     const { positionals, values } = readArguments(args, { check: { type: 'boolean' } });
-    if (positionals.length === 0) throw new WrongUsage('name at least one .lap file, or “-” for standard input');
-    if (positionals.filter((file) => file === '-').length > 1) throw new WrongUsage('“-” can be read only once');
-    const sources = await Promise.all(positionals.map((file) => readSource(file, terminal)));
-    let code: number = exitCode.fine;
-    for (const source of sources) {
+    return eachFile('format', positionals, terminal, async (source) => {
       const settled = await layOut(source, values.check === true, terminal);
-      if (!settled) code = exitCode.designHasErrors;
-    }
-    return code;
+      return settled ? exitCode.fine : exitCode.designHasErrors;
+    });
   },
 };
 
