@@ -4,8 +4,10 @@ import {
   CodeLensRefreshRequest,
   type Connection,
   DidChangeWatchedFilesNotification,
+  ErrorCodes,
   type InitializeResult,
   InlayHintRefreshRequest,
+  ResponseError,
   TextDocuments,
   TextDocumentSyncKind,
 } from 'vscode-languageserver';
@@ -98,7 +100,10 @@ export function serveConnection(connection: Connection, engine: Engine = analyse
   /** The file at `uri` is not what it was: open texts that use it are analysed anew. */
   const fileChanged = (uri: string): void => documents.fileChanged(uri).forEach((user) => rounds.beginSoon(user));
 
+  let isInitialized = false;
   connection.onInitialize(({ workspaceFolders, capabilities }) => {
+    if (isInitialized) return new ResponseError(ErrorCodes.InvalidRequest, 'The server is initialized already.');
+    isInitialized = true;
     documents.workspace.openFolders(workspaceFolders?.map(({ uri }) => uri) ?? []);
     canWatch = capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration ?? false;
     canRefreshLenses = capabilities.workspace?.codeLens?.refreshSupport ?? false;
