@@ -1,7 +1,6 @@
 /** Questions about two versions of a text, and the lenses that tell what changed since the last commit. */
 import type { CodeLens, CodeLensParams, Connection } from 'vscode-languageserver';
 import { analyse, type Analysis } from '../analyse.ts';
-import { solverAtHand } from './cutting-plans.ts';
 import type { DesignSearches } from './design-searches.ts';
 import { EarlierPlans } from './earlier-plans.ts';
 import {
@@ -17,8 +16,9 @@ import { compareLenses } from './features/compare-lenses.ts';
 import { placesOf } from './features/compare-places.ts';
 import { comparedMarkup } from './features/compare-versions.ts';
 import type { AnalysedDocument, OpenDocuments, PlaceInFile } from './open-documents.ts';
+import { solverAtHand } from './search-effort.ts';
 import { rangeOf } from './to-protocol.ts';
-import { documentName, plainAddress } from './workspace-files.ts';
+import { plainAddress } from './workspace-files.ts';
 
 /**
  * Registers the handlers. One that fails answers null and calls `report` with its name and the error; `refreshLenses`
@@ -53,16 +53,15 @@ export function answerComparisons(
 
   async function compared(document: AnalysedDocument, { uri, earlier, cut }: CompareQuestion): Promise<CompareAnswer> {
     const search = searches.of(uri);
-    const old = { name: earlier.name, ...(await earlierPlans.planOf(uri, analysisBeside(uri, earlier.text))) };
-    const analysis = await search.packed(document.analysis);
-    const now = { name: documentName(uri), analysis, cuttings: await search.cuttings(analysis) };
+    const before = await earlierPlans.planOf(uri, analysisBeside(uri, earlier.text), earlier.name);
+    const after = await search.planned(await search.packed(document.analysis));
     return {
       uri,
       version: document.version,
-      ...(await comparedMarkup(old, now, cut, await solverAtHand())),
+      ...(await comparedMarkup(before, after, cut, await solverAtHand())),
       places: {
-        old: located(old.analysis, documents.locator(earlier.uri, old.analysis.files)),
-        new: located(now.analysis, document.locate),
+        old: located(before, documents.locator(earlier.uri, before.files)),
+        new: located(after, document.locate),
       },
     };
   }

@@ -3,9 +3,10 @@
  * was found for an earlier version is taken over as long as nothing differs by which blanks are packed.
  */
 import { type Analysis, repacked } from '../analyse.ts';
+import { packDesign } from '../plan-design.ts';
 import { packedLike } from '../shop/blanks/reuse-packing.ts';
-import { withPackedBlanks } from './cutting-plans.ts';
-import type { ProgressListener } from './stick-searches.ts';
+import type { ProgressListener } from './design-plans.ts';
+import { usualEffort } from './search-effort.ts';
 
 export interface PackingListener {
   readonly onProgress: ProgressListener;
@@ -104,7 +105,7 @@ export class BlankPackings {
       if (isLatest()) this.listener.onProgress(uri, words);
     };
     try {
-      const packed = await withPackedBlanks(first, { signal: stopper.signal, onProgress });
+      const packed = await packDesign(first, usualEffort({ signal: stopper.signal, onProgress }));
       if (!isLatest()) return packed;
       this.searches.delete(uri);
       return this.take(uri, first, packed);

@@ -1,16 +1,16 @@
-/** All that is looked for in the background for the open texts: packings of blanks, and cuts of the sticks for what they make. */
+/** All that is looked for in the background for the open texts: packings of blanks, and the plans of what they make. */
 import type { Analysis } from '../analyse.ts';
 import { BlankPackings, type PackingListener } from './blank-packings.ts';
+import { DesignPlans } from './design-plans.ts';
 import type { DesignSearch } from './features/preview.ts';
-import { StickSearches } from './stick-searches.ts';
 
 export class DesignSearches {
   private readonly packings: BlankPackings;
-  private readonly stickSearches: StickSearches;
+  private readonly plans: DesignPlans;
 
   constructor(listener: PackingListener) {
     this.packings = new BlankPackings(listener);
-    this.stickSearches = new StickSearches(listener.onProgress);
+    this.plans = new DesignPlans(listener.onProgress);
   }
 
   /** What is looked for in the text at `uri`. */
@@ -19,7 +19,7 @@ export class DesignSearches {
       begin: (analysis) => this.begin(uri, analysis),
       packed: (analysis) => this.packings.packedOf(uri, analysis),
       isPacking: (analysis) => !this.packings.isDone(analysis),
-      cuttings: (packed) => this.stickSearches.plansOf(uri, packed),
+      planned: (packed) => this.plans.planOf(uri, packed),
     };
   }
 
@@ -36,12 +36,12 @@ export class DesignSearches {
   /** Ends the searches for the text at `uri`: what they have found by then are their answers. */
   stop(uri: string): void {
     this.packings.stop(uri);
-    this.stickSearches.stop(uri);
+    this.plans.stop(uri);
   }
 
   /** Forgets a text that is no longer open. */
   close(uri: string): void {
     this.packings.close(uri);
-    this.stickSearches.close(uri);
+    this.plans.close(uri);
   }
 }

@@ -4,7 +4,7 @@ import type { LaidPanel } from '../lattice/laid-panel.ts';
 import { planBands } from './bands/plan-bands.ts';
 import { planBoards } from './boards/plan-boards.ts';
 import { cautionsFor } from './steps/cautions.ts';
-import { type NestedSheet, nestSheets } from './sheets/nest-sheets.ts';
+import type { NestedSheet } from './sheets/nest-sheets.ts';
 import { planSheets } from './sheets/plan-sheets.ts';
 import type { MarkedKinds } from './marks/marked-kinds.ts';
 import type { NestedBlank } from './blanks/nest-blanks.ts';
@@ -12,7 +12,7 @@ import { planBlanks } from './sections/plan-blanks.ts';
 import { planClosing } from './sections/plan-closing.ts';
 import { planCost } from './sections/plan-cost.ts';
 import { planFinish } from './sections/plan-finish.ts';
-import { membersToCut, planFrames } from './sections/plan-frames.ts';
+import { planFrames } from './sections/plan-frames.ts';
 import { planHanging } from './sections/plan-hanging.ts';
 import { planKit } from './sections/plan-kit.ts';
 import { planLabour, withTimes } from './sections/plan-labour.ts';
@@ -28,7 +28,6 @@ import { castingsOf } from './pours/castings.ts';
 import { planPours } from './pours/plan-pours.ts';
 import type { ShopPlan } from './shop-plan.ts';
 import type { StockCutting } from './stock/cut-every-stock.ts';
-import { otherDemands } from './stock/stock-demands.ts';
 import { planWork } from './work/plan-work.ts';
 
 /** The parts of an analysis that a plan is made from. */
@@ -41,24 +40,19 @@ export interface PlannedDesign {
   readonly incomplete: boolean;
 }
 
-/**
- * The plan of a design; `source` is the name of its file, as the person gave it. `cuttings` are the cutting plans of
- * its stocks, found beforehand since their search takes time, and so may be `nested`, its boards on their sheets.
- */
-export function buildPlan(
-  planned: PlannedDesign,
-  source: string,
-  cuttings: readonly StockCutting[] = [],
-  nested: readonly NestedSheet[] = nestSheets(planned.design, 0),
-): ShopPlan {
+/** What a plan is given, since its search takes time: how sticks are cut, and how boards lie on their sheets. */
+export interface FoundLayouts {
+  readonly cuttings: readonly StockCutting[];
+  readonly nested: readonly NestedSheet[];
+}
+
+/** The plan of a design; `source` is the name of its file, as the person gave it. */
+export function buildPlan(planned: PlannedDesign, source: string, { cuttings, nested }: FoundLayouts): ShopPlan {
   const { design, panels, kinds } = planned;
   const { work } = design;
   const bench = notchingBench(design.benches);
   const frames = planFrames(panels, kinds);
-  const { settings, changes, byHand } = planSettings(kinds, design.benches, {
-    milled: otherDemands(planned),
-    members: frames.flatMap(membersToCut),
-  });
+  const { settings, changes, byHand } = planSettings(planned, frames);
   const stock = planCutting(cuttings);
   const mass = planMass(design, panels);
   const figures = {

@@ -11,9 +11,9 @@ import { add, turned } from '../../server/geometry/point.ts';
 import type { LaidPanel } from '../../server/lattice/laid-panel.ts';
 import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
 import { markKinds } from '../../server/shop/marks/mark-kinds.ts';
-import { buildPlan } from '../../server/shop/build-plan.ts';
 import { plannedOf } from '../shop/planned.ts';
 import { wavyPanel } from './wavy-panel.ts';
+import { planAtSight } from '../plan-at-sight.ts';
 
 const [resultPath, memoryProgram] = process.argv.slice(2);
 if (!resultPath || !memoryProgram) throw new Error('usage: bench RESULT.json MEMORY-PROGRAM');
@@ -33,7 +33,7 @@ const bench = new Bench({ iterations: 5, time: 0, warmupIterations: 1, warmupTim
 for (const size of sizes) bench.add(`count ${size}`, () => void made(laidOut(size)));
 
 const planned = plannedOf([wavyPanel(100_000)]);
-bench.add('plan 100000 pieces, every section but the sticks', () => void buildPlan(planned, 'wavy.lap'));
+bench.add('plan 100000 pieces, every section but the sticks', () => void planAtSight(planned, 'wavy.lap'));
 
 const sample = samplePieces(laidOut(100_000));
 bench.add(`clip ${sample.outlines.length} of ${sample.of} pieces with the polygon library`, () => {

@@ -5,8 +5,9 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { analyse } from '../../server/analyse.ts';
-import { withPackedBlanks } from '../../server/language/cutting-plans.ts';
 import { blanksUsed } from '../../server/shop/blanks/cut-out.ts';
+import { usualEffort } from '../../server/language/search-effort.ts';
+import { packDesign } from '../../server/plan-design.ts';
 
 const [resultPath, folder] = process.argv.slice(2);
 if (!resultPath || !folder) throw new Error('usage: blank-bench RESULT.json SAMPLES-FOLDER');
@@ -79,7 +80,7 @@ for (const { name, text } of [...samples, ...generated]) {
   const read = analyse(text);
   if (read.incomplete) throw new Error(`${name} has an error: ${read.problems[0]?.message ?? ''}`);
   const started = performance.now();
-  const { blanks } = await withPackedBlanks(read);
+  const { blanks } = await packDesign(read, usualEffort());
   const seconds = (performance.now() - started) / 1000;
   for (const { blank, packing, cutOuts } of blanks) {
     const used = blanksUsed(packing);

@@ -2,7 +2,7 @@
 import { analyse } from '../../server/analyse.ts';
 import type { ComparedDesign } from '../../server/compare/compared-design.ts';
 import type { DesignChange } from '../../server/compare/design-change.ts';
-import { buildPlan } from '../../server/shop/build-plan.ts';
+import { planAtSight } from '../plan-at-sight.ts';
 
 /** A tray of three-way lattice, with the parts that tests like to change. */
 export interface TrayWords {
@@ -44,7 +44,7 @@ ${extra}`;
 
 export function versionOf(text: string, source = 'tray.lap'): ComparedDesign {
   const analysis = analyse(text);
-  return { ...analysis, plan: buildPlan(analysis, source) };
+  return { ...analysis, plan: planAtSight(analysis, source) };
 }
 
 /** The change with its versions exchanged. */

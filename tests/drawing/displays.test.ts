@@ -12,11 +12,11 @@ import { drawingBounds } from '../../server/drawing/drawing-bounds.ts';
 import { placedRings } from '../../server/drawing/placed-rings.ts';
 import { withSlivers } from '../../server/drawing/sliver-layer.ts';
 import { writeSvg } from '../../server/drawing/write-svg.ts';
-import { buildPlan } from '../../server/shop/build-plan.ts';
 import { planBands } from '../../server/shop/bands/plan-bands.ts';
 import type { PlanStock } from '../../server/shop/shop-plan.ts';
 import { handMadeDesign, handMadeKinds, handMadePanel } from '../hand-made-panel.ts';
 import { disc } from '../protocol/disc.ts';
+import { planAtSight } from '../plan-at-sight.ts';
 
 const range = { start: 0, end: 0 };
 const handMadeDrawing = drawPanel(handMadePanel, { kinds: handMadeKinds, blanks: [] }, null);
@@ -147,7 +147,7 @@ panel tray { grid squares  shape 240 x 160  edge framed  frame { of maple  groov
 panel tile { grid squares  centred node  shape 80 x 80  edge sawn  copies 3 }
 band rim { around tile  of thin  laminations 2 }
 `);
-  const { frames, bands } = buildPlan(analysis, '');
+  const { frames, bands } = planAtSight(analysis, '');
   const members = memberKinds(frames, bands, analysis.design);
   const drawing = displayMembers(members, 'mm', 'Tray');
   const ringOf = (mark: string): readonly number[] =>

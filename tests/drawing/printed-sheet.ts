@@ -10,8 +10,8 @@ import {
 import { textWidth, type Typefaces } from '../../server/drawing/page/typeface.ts';
 import type { PrintPaper } from '../../server/drawing/print/page-frame.ts';
 import { printSheet } from '../../server/drawing/print/print-sheet.ts';
-import { buildPlan } from '../../server/shop/build-plan.ts';
 import type { PlanStock, ShopPlan } from '../../server/shop/shop-plan.ts';
+import { planAtSight } from '../plan-at-sight.ts';
 
 export interface Printed {
   readonly plan: ShopPlan;
@@ -26,7 +26,7 @@ export function printed(
   more: Partial<ShopPlan> = {},
 ): Printed {
   const analysis = analyse(text);
-  const plan = { ...buildPlan(analysis, 'design.lap'), ...more };
+  const plan = { ...planAtSight(analysis, 'design.lap'), ...more };
   const withSticks = { ...plan, stock: more.stock ?? plainSticks(plan) };
   return { plan: withSticks, file: printSheet(withSticks, analysis, paper, typefaces) };
 }

@@ -3,9 +3,9 @@ import { fileURLToPath } from 'node:url';
 import { Resvg } from '@resvg/resvg-js';
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../server/analyse.ts';
-import { buildPlan } from '../../server/shop/build-plan.ts';
 import { readPaths } from './read-svg.ts';
 import { sheetsOf } from './sheets-of.ts';
+import { planAtSight } from '../plan-at-sight.ts';
 
 const folders = ['../../samples/', '../cases/drawings/'].map((path) => fileURLToPath(new URL(path, import.meta.url)));
 const designs = folders.flatMap((folder) =>
@@ -23,7 +23,7 @@ const numbersOf = (texts: readonly string[]): number[] => texts.map(Number).filt
 
 describe.each(designs)('sheets of $file', ({ file, text }) => {
   const analysis = analyse(text);
-  const plan = buildPlan(analysis, file);
+  const plan = planAtSight(analysis, file);
   const sheets = sheetsOf(text, file);
 
   test('there is one for every mark and panel, and all stay on their paper', () => {
@@ -86,7 +86,7 @@ describe('the hexagon of hemp', () => {
 
   test('says the hand of the middle strips and only theirs', () => {
     const handed = [...sheets].filter(([, svg]) => /(Right|Left)-handed/.test(svg)).map(([subject]) => subject);
-    const plan = buildPlan(analyse(text), 'hemp.lap');
+    const plan = planAtSight(analyse(text), 'hemp.lap');
     expect(handed).toEqual(plan.strips.filter(({ hand }) => hand !== null).map(({ mark }) => mark));
   });
 

@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { analyse } from '../../server/analyse.ts';
 import { fitByFrame, fitByPitch, resizedGrid } from '../../server/design/builders/fit-cells.ts';
 import { boundsOf } from '../../server/geometry/polygons.ts';
-import { buildPlan } from '../../server/shop/build-plan.ts';
 import { cellsShape, gridOf, panelOf, stripStock } from '../design-builder.ts';
 import { laidOut } from '../laid-out.ts';
+import { planAtSight } from '../plan-at-sight.ts';
 
 const ash = stripStock('ash', 3);
 const root3 = Math.sqrt(3);
@@ -119,6 +119,6 @@ it('the plan states the pitch that was found: no lattice is made of the declared
   const analysis = analyse(
     'strip ash { section face 3 depth 10 }\ngrid net { square  pitch 40  of ash }\npanel p { grid net  shape fit 21 x 8 cells in 900 x 341 by pitch }\n',
   );
-  const plan = buildPlan(analysis, 'p.lap');
+  const plan = planAtSight(analysis, 'p.lap');
   expect(plan.grids.map(({ name, tenSidesMm }) => [name, tenSidesMm])).toEqual([['net in p', 430]]);
 });

@@ -2,10 +2,11 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { analyseByStages } from '../../server/analyse.ts';
-import { cuttingPlans, withPackedBlanks } from '../../server/language/cutting-plans.ts';
 import { type DesignSearch, previewOf } from '../../server/language/features/preview.ts';
 import { OpenDocuments } from '../../server/language/open-documents.ts';
 import type { DrawingAnswer } from '../../server/language/preview-messages.ts';
+import { usualEffort } from '../../server/language/search-effort.ts';
+import { packDesign, planPacked } from '../../server/plan-design.ts';
 
 export const designText = (root: string, name: string): string =>
   readFileSync(join(root, 'tests/page/designs', name), 'utf8');
@@ -13,9 +14,9 @@ export const designText = (root: string, name: string): string =>
 /** Nothing is looked for in the background: pictures are of what has been found. */
 const search: DesignSearch = {
   begin: (analysis) => analysis,
-  packed: withPackedBlanks,
+  packed: (analysis) => packDesign(analysis, usualEffort()),
   isPacking: () => false,
-  cuttings: (packed) => cuttingPlans(packed, { seconds: 5 }),
+  planned: (packed) => planPacked(packed, 'design.lap', usualEffort()),
 };
 
 /** The answer after the texts given, one version after the other. */

@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { printDocument } from '../../grammar/writing/print-document.ts';
 import { tokenize } from '../../grammar/vocabulary/tokens.ts';
 import { analyse } from '../../server/analyse.ts';
-import { buildPlan } from '../../server/shop/build-plan.ts';
+import { planAtSight } from '../plan-at-sight.ts';
 
 const runs = 200;
 
@@ -113,7 +113,7 @@ const untidy = design.chain((text) => {
 
 function planOf(text: string) {
   const analysis = analyse(text);
-  return { ...buildPlan(analysis, 'design.lap'), revision: '' };
+  return { ...planAtSight(analysis, 'design.lap'), revision: '' };
 }
 
 test('printing is done once, keeps every comment, and changes no plan', () => {

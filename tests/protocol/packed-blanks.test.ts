@@ -5,14 +5,14 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { analyse, analyseByStages } from '../../server/analyse.ts';
 import { changeReport } from '../../server/compare/change-report.ts';
 import { compareDesigns } from '../../server/compare/compare-designs.ts';
-import type { ComparedDesign } from '../../server/compare/compared-design.ts';
 import type { CompareAnswer } from '../../server/language/compare-messages.ts';
-import { cuttingPlans, withPackedBlanks } from '../../server/language/cutting-plans.ts';
 import type { DrawingAnswer } from '../../server/language/preview-messages.ts';
-import { buildPlan } from '../../server/shop/build-plan.ts';
 import type { ShopPlan } from '../../server/shop/shop-plan.ts';
+import { usualEffort } from '../../server/language/search-effort.ts';
+import { planDesign, type Planned } from '../../server/plan-design.ts';
 import { startWithEngine } from './engine-session.ts';
 import { positionOf } from './places.ts';
+import { planAtSight } from '../plan-at-sight.ts';
 
 /** At first sight one blank of two short panels and two of a long one each; a long and a short go together, so two are enough. */
 const plank = `units mm
@@ -59,10 +59,7 @@ async function untilPacked(uri: string, version = 1): Promise<void> {
 }
 
 /** The design with its plan, as the command has it. */
-async function plannedOf(text: string): Promise<ComparedDesign> {
-  const analysis = await withPackedBlanks(analyse(text));
-  return { ...analysis, plan: buildPlan(analysis, 'plank.lap', await cuttingPlans(analysis)) };
-}
+const plannedOf = (text: string): Promise<Planned> => planDesign(analyse(text), 'plank.lap', usualEffort());
 
 const planOf = async (text: string): Promise<ShopPlan> => (await plannedOf(text)).plan;
 
@@ -111,7 +108,7 @@ describe('blanks that take a search', () => {
     const [old, now] = [await plannedOf(before), await plannedOf(plank)];
     const sentences = changeReport(compareDesigns(old, now)).summary;
     const atFirstSight = analyse(plank);
-    const first = { ...atFirstSight, plan: buildPlan(atFirstSight, 'plank.lap') };
+    const first = { ...atFirstSight, plan: planAtSight(atFirstSight, 'plank.lap') };
     expect(changeReport(compareDesigns(old, first)).summary).not.toEqual(sentences);
     await open(own, plank);
     const earlier = { name: 'earlier', uri: 'git:/compared.lap', text: before };

@@ -13,10 +13,10 @@ import { writeSvg } from '../../server/drawing/write-svg.ts';
 import { flattenContour } from '../../server/geometry/flatten-path.ts';
 import { distance } from '../../server/geometry/point.ts';
 import { boundsOf } from '../../server/geometry/polygons.ts';
-import { cuttingPlans, withPackedBlanks } from '../../server/language/cutting-plans.ts';
 import { loadTypefaces } from '../../server/language/typefaces.ts';
-import { buildPlan } from '../../server/shop/build-plan.ts';
 import type { ShopPlan } from '../../server/shop/shop-plan.ts';
+import { usualEffort } from '../../server/language/search-effort.ts';
+import { planDesign } from '../../server/plan-design.ts';
 import { readPdf } from '../drawing/read-pdf.ts';
 import { readPaths } from '../drawing/read-svg.ts';
 
@@ -27,8 +27,8 @@ let analysis: Analysis;
 let plan: ShopPlan;
 let pages: string[];
 beforeAll(async () => {
-  analysis = await withPackedBlanks(analyse(text));
-  plan = buildPlan(analysis, 'ginkgo.lap', await cuttingPlans(analysis));
+  const planned = await planDesign(analyse(text), 'ginkgo.lap', usualEffort());
+  [analysis, plan] = [planned, planned.plan];
   const typefaces = await loadTypefaces();
   const sheet = await readPdf(await writePdf(printSheet(plan, analysis, 'A4', typefaces), typefaces));
   pages = sheet.pages.map((page) => page.text);

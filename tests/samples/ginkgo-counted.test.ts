@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import { analyse } from '../../server/analyse.ts';
-import { buildPlan } from '../../server/shop/build-plan.ts';
+import { planAtSight } from '../plan-at-sight.ts';
 
 type Place = readonly [x: number, y: number];
 
@@ -96,6 +96,6 @@ function countArms(): { whole: number; trimmed: number } {
 }
 
 test('the plan counts as many whole and trimmed arms as a walk over all of them', () => {
-  const { infill } = buildPlan(analyse(text), '').panels[0] ?? {};
+  const { infill } = planAtSight(analyse(text), '').panels[0] ?? {};
   expect(countArms()).toEqual({ whole: infill?.whole, trimmed: infill?.trimmed });
 });

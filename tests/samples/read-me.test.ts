@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../server/analyse.ts';
-import { buildPlan } from '../../server/shop/build-plan.ts';
+import { planAtSight } from '../plan-at-sight.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const readMe = readFileSync(`${root}README.md`, 'utf8');
@@ -17,7 +17,7 @@ describe('the read-me', () => {
   });
 
   test('promises the figures that the ginkgo has', () => {
-    const { blanks, pieces, strips } = buildPlan(analyse(readFileSync(`${root}samples/ginkgo.lap`, 'utf8')), '');
+    const { blanks, pieces, strips } = planAtSight(analyse(readFileSync(`${root}samples/ginkgo.lap`, 'utf8')), '');
     const [arm] = pieces;
     expect(words).toContain(`${strips.length} kinds of strip`);
     expect(words).toContain(`${blanks[0]?.infill.make ?? 0} to a blank, ${arm?.make ?? 0} in all`);

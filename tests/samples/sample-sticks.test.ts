@@ -4,10 +4,10 @@ import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { analyse } from '../../server/analyse.ts';
 import { arithmeticTolerance } from '../../server/geometry/tolerance.ts';
-import { cuttingPlans, withPackedBlanks } from '../../server/language/cutting-plans.ts';
-import { buildPlan } from '../../server/shop/build-plan.ts';
 import type { ShopPlan } from '../../server/shop/shop-plan.ts';
 import { writePlanText } from '../../server/shop/writers/write-plan-text.ts';
+import { usualEffort } from '../../server/language/search-effort.ts';
+import { planDesign } from '../../server/plan-design.ts';
 
 const folder = fileURLToPath(new URL('../../samples/', import.meta.url));
 const files = readdirSync(folder).filter((file) => file.endsWith('.lap'));
@@ -27,8 +27,7 @@ function wanted(plan: ShopPlan): Map<string, number> {
 describe.each(files)('%s', (file) => {
   let plan: ShopPlan;
   beforeAll(async () => {
-    const analysis = await withPackedBlanks(analyse(readFileSync(folder + file, 'utf8')));
-    plan = buildPlan(analysis, file, await cuttingPlans(analysis));
+    ({ plan } = await planDesign(analyse(readFileSync(folder + file, 'utf8')), file, usualEffort()));
   }, 120_000);
 
   test('no stick is over-filled', () => {

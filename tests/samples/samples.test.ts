@@ -5,17 +5,17 @@ import { describe, expect, test } from 'vitest';
 import { analyse, type Analysis } from '../../server/analyse.ts';
 import { drawPanel } from '../../server/drawing/draw-panel.ts';
 import { writeSvg } from '../../server/drawing/write-svg.ts';
-import { buildPlan } from '../../server/shop/build-plan.ts';
 import type { ShopPlan } from '../../server/shop/shop-plan.ts';
 import { readPaths } from '../drawing/read-svg.ts';
 import { schemaFaults } from '../shop/plan-schema.ts';
+import { planAtSight } from '../plan-at-sight.ts';
 
 const folder = fileURLToPath(new URL('../../samples/', import.meta.url));
 const files = readdirSync(folder).filter((file) => file.endsWith('.lap'));
 
 function sample(file: string): { analysis: Analysis; plan: ShopPlan } {
   const analysis = analyse(readFileSync(folder + file, 'utf8'));
-  return { analysis, plan: buildPlan(analysis, file) };
+  return { analysis, plan: planAtSight(analysis, file) };
 }
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);

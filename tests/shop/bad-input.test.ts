@@ -1,6 +1,5 @@
 /** What no shop has, or has not said: a clear message, everything else planned, and an end in bounded time. */
 import { analyse } from '../../server/analyse.ts';
-import { buildPlan } from '../../server/shop/build-plan.ts';
 import { planCutting } from '../../server/shop/sections/plan-cutting.ts';
 import { describe, expect, test } from 'vitest';
 import type { StripStock } from '../../server/design/design-model.ts';
@@ -19,6 +18,7 @@ import type { Bench } from '../../server/design/design-model.ts';
 import { cutPlanOf } from './planned.ts';
 import { schemaFaults } from './plan-schema.ts';
 import { ask, expectSound, requestOf } from './stock/ask.ts';
+import { planAtSight } from '../plan-at-sight.ts';
 
 const price = (amount: number, currency: string) => ({ amount, currency });
 
@@ -74,7 +74,7 @@ panel tile { grid net  shape 3 x 3 cells }`;
     expect(others).toEqual([]);
     expect(problem?.severity).toBe('error');
     expect(text.slice(problem?.range.start, problem?.range.end)).toBe('0');
-    const plan = buildPlan(analysis, 'tile.lap');
+    const plan = planAtSight(analysis, 'tile.lap');
     expect(plan.benches.map(({ kerfMm }) => kerfMm)).toEqual([null]);
     expect(plan.strips.length).toBeGreaterThan(0);
   });

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { buildPlan } from '../../server/shop/build-plan.ts';
 import { writePlanText } from '../../server/shop/writers/write-plan-text.ts';
 import { handMadeDesign, handMadeKinds, handMadePanel } from '../hand-made-panel.ts';
 import { schemaFaults } from './plan-schema.ts';
+import { planAtSight } from '../plan-at-sight.ts';
 
 const planned = {
   revision: 'bf9cf968',
@@ -12,13 +12,13 @@ const planned = {
   kinds: handMadeKinds,
   incomplete: false,
 };
-const plan = buildPlan(planned, 'tray.lap');
+const plan = planAtSight(planned, 'tray.lap');
 
 describe('the plan', () => {
   test('keeps to its schema', () => {
     expect(schemaFaults(plan)).toEqual([]);
     expect(
-      schemaFaults(buildPlan({ ...planned, panels: [], kinds: { pieces: [], strips: [], hinges: [] } }, '-')),
+      schemaFaults(planAtSight({ ...planned, panels: [], kinds: { pieces: [], strips: [], hinges: [] } }, '-')),
     ).toEqual([]);
   });
 
@@ -95,7 +95,7 @@ describe('the plan', () => {
       'saw outlines',
     ]);
     const framed = { ...handMadePanel, panel: { ...handMadePanel.panel, edge: 'framed' as const }, pieces: [] };
-    const steps = buildPlan({ ...planned, panels: [framed] }, '-').cautions.map(({ step }) => step);
+    const steps = planAtSight({ ...planned, panels: [framed] }, '-').cautions.map(({ step }) => step);
     expect(steps).toEqual(['mill strips', 'notch strips']);
   });
 });

@@ -4,9 +4,9 @@
  */
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../server/analyse.ts';
-import { buildPlan } from '../../server/shop/build-plan.ts';
 import type { ShopPlan } from '../../server/shop/shop-plan.ts';
 import { schemaFaults } from './plan-schema.ts';
+import { planAtSight } from '../plan-at-sight.ts';
 
 const shop = `
 strip ash { section face 3 depth 10  lengths 900 }
@@ -21,7 +21,7 @@ motif hemp for triangle {
 const planOf = (text: string): ShopPlan => {
   const analysis = analyse(shop + text);
   expect(analysis.problems.filter(({ severity }) => severity === 'error')).toEqual([]);
-  return buildPlan(analysis, 'fold.lap');
+  return planAtSight(analysis, 'fold.lap');
 };
 const arm = 40 / Math.sqrt(3) - 3;
 
@@ -55,7 +55,7 @@ outline plate { rectangle 118 x 136 }
 panel tile { grid mesh  centred node  shape plate  edge sawn  fill triangle with hemp of ash  copies ${count} }
 blank cast { grid mesh  shape ${count * 160} x 170  take tile ${count} }`);
     expect(analysis.problems).toEqual([]);
-    const plan = buildPlan(analysis, 'fold.lap');
+    const plan = planAtSight(analysis, 'fold.lap');
     const laid = analysis.blanks.flatMap((each) => each.laid);
     const cutOuts = analysis.blanks.flatMap((each) => each.cutOuts.map((cutOut) => cutOut.laid));
     return { folded: plan.hinges.reduce((all, { make }) => all + make, 0), laid, cutOuts };

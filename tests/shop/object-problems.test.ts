@@ -8,8 +8,8 @@ import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import { problemCatalogue } from '../../grammar/problems/problem-catalogue.ts';
 import { analyse } from '../../server/analyse.ts';
-import { buildPlan } from '../../server/shop/build-plan.ts';
 import { caseFiles, expectAsAccepted, problemLines } from '../golden-problems.ts';
+import { planAtSight } from '../plan-at-sight.ts';
 
 const folder = fileURLToPath(new URL('../cases/objects', import.meta.url));
 const cases = caseFiles(folder);
@@ -21,7 +21,7 @@ test.each(cases)('problems of %s', (file) => {
 
 test.each(cases)('all of %s is planned all the same', (file) => {
   const analysis = analyse(textOf(file));
-  const plan = buildPlan(analysis, file);
+  const plan = planAtSight(analysis, file);
   const { bands, boards } = analysis.design;
   expect([plan.bands.length, plan.boards.length]).toEqual([bands.length, boards.length]);
   expect(plan.pours.length).toBe(analysis.design.pours.length + analysis.design.blanks.length);

@@ -11,9 +11,9 @@ import type { MarkCount, ReusePlan } from '../../compare/reuse-plan.ts';
 import { writeOverlaySvg } from '../../compare/overlay-svg.ts';
 import { writeChangeHtml } from '../../compare/write-change-html.ts';
 import { writeChangeMarkdown, writeChangeText } from '../../compare/write-change-text.ts';
-import { buildPlan } from '../../shop/build-plan.ts';
 import { oneOf, readArguments } from '../arguments.ts';
-import { cuttingPlans, solverAtHand, withPackedBlanks } from '../../language/cutting-plans.ts';
+import { solverAtHand, usualEffort } from '../../language/search-effort.ts';
+import { planDesign } from '../../plan-design.ts';
 import { destinationOf, outputHelp, outputOptions } from '../output-options.ts';
 import { problemLines } from '../problem-lines.ts';
 import { readSource } from '../read-source.ts';
@@ -84,8 +84,7 @@ async function designOf(source: Version, terminal: Terminal): Promise<ComparedDe
   const read = analyse(source.text, source.place);
   const errors = read.problems.filter(({ severity }) => severity === 'error');
   terminal.writeError(problemLines(source, errors, read.files));
-  const analysis = await withPackedBlanks(read);
-  return { ...analysis, plan: buildPlan(analysis, source.name, await cuttingPlans(analysis)) };
+  return planDesign(read, source.name, usualEffort());
 }
 
 /** What is cut, or null where nothing was said of it. */

@@ -3,8 +3,9 @@ import { analyse } from '../../analyse.ts';
 import { writeDxf } from '../../drawing/dxf/write-dxf.ts';
 import { type PaperName, paperSizes } from '../../drawing/page/paper-sizes.ts';
 import { writePdf } from '../../drawing/page/write-pdf.ts';
-import { withPackedBlanks } from '../../language/cutting-plans.ts';
+import { usualEffort } from '../../language/search-effort.ts';
 import { loadTypefaces } from '../../language/typefaces.ts';
+import { packDesign } from '../../plan-design.ts';
 import { oneOf, onlyFile, readArguments } from '../arguments.ts';
 import { drawnSubject, type Picture, type Subject, subjectOf, subjectOptions } from '../draw-subject.ts';
 import { destinationOf, outputHelp, outputOptions, refuseBytesOnTerminal } from '../output-options.ts';
@@ -65,7 +66,7 @@ ${outputHelp}`,
     const read = withProgressLine(terminal, `drawing ${source.name}`, () => analyse(source.text, placeOf(source)));
     terminal.writeError(problemLines(source, read.problems, read.files));
     // Packed as for the plan: blanks and marks are then those of its tables.
-    const analysis = await withLiveLine(terminal, (say) => withPackedBlanks(read, { onProgress: say }));
+    const analysis = await withLiveLine(terminal, (say) => packDesign(read, usualEffort({ onProgress: say })));
     const picture = drawnSubject(analysis, subject, `${source.name}, text ${analysis.revision}`);
     if (picture === null) {
       terminal.writeError(

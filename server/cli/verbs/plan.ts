@@ -1,14 +1,12 @@
 /** `halflap plan`: the shop plan of a design. */
 import { analyse, type Analysis } from '../../analyse.ts';
-import { cuttingPlans, withPackedBlanks } from '../../language/cutting-plans.ts';
+import { usualEffort } from '../../language/search-effort.ts';
+import { planDesign, type Planned } from '../../plan-design.ts';
 import { writeHtml } from '../../drawing/page/write-html.ts';
 import { writePdf } from '../../drawing/page/write-pdf.ts';
 import type { PrintPaper } from '../../drawing/print/page-frame.ts';
 import { printSheet } from '../../drawing/print/print-sheet.ts';
-import { buildPlan } from '../../shop/build-plan.ts';
-import { nestSheets } from '../../shop/sheets/nest-sheets.ts';
 import type { ShopPlan } from '../../shop/shop-plan.ts';
-import type { StockCutting } from '../../shop/stock/cut-every-stock.ts';
 import { planCsvFiles, writePlanCsv } from '../../shop/writers/write-plan-csv.ts';
 import { writePlanText } from '../../shop/writers/write-plan-text.ts';
 import { oneOf, onlyFile, readArguments } from '../arguments.ts';
@@ -50,25 +48,19 @@ ${outputHelp}`,
     const write = await writerFor(format, paper, destination, source, terminal);
     const analysis = withProgressLine(terminal, `planning ${source.name}`, () => analyse(source.text, placeOf(source)));
     terminal.writeError(problemLines(source, analysis.problems, analysis.files));
-    const { packed, cuttings } = await searchUnderTheirEyes(analysis, terminal);
-    await write(buildPlan(packed, source.name, cuttings, nestSheets(packed.design)), packed);
+    await write(await plannedUnderTheirEyes(analysis, source, terminal));
     return analysis.incomplete ? exitCode.designHasErrors : exitCode.fine;
   },
 };
 
 /** Searches with a line that tells how it stands; Ctrl-C ends the search, and the best plans so far are written. */
-async function searchUnderTheirEyes(
-  analysis: Analysis,
-  terminal: Terminal,
-): Promise<{ readonly packed: Analysis; readonly cuttings: StockCutting[] }> {
+async function plannedUnderTheirEyes(analysis: Analysis, { name }: Source, terminal: Terminal): Promise<Planned> {
   const stopping = new AbortController();
   const leave = terminal.onInterrupt(() => stopping.abort());
   try {
-    return await withLiveLine(terminal, async (say) => {
-      const options = { signal: stopping.signal, onProgress: say };
-      const packed = await withPackedBlanks(analysis, options);
-      return { packed, cuttings: await cuttingPlans(packed, options) };
-    });
+    return await withLiveLine(terminal, (say) =>
+      planDesign(analysis, name, usualEffort({ signal: stopping.signal, onProgress: say })),
+    );
   } finally {
     leave();
   }
@@ -89,20 +81,20 @@ async function writerFor(
   destination: Destination,
   source: Source,
   terminal: Terminal,
-): Promise<(made: ShopPlan, analysis: Analysis) => Promise<void>> {
+): Promise<(planned: Planned) => Promise<void>> {
   if (format === 'csv') {
     const folder = await checkFolder(destination, planCsvFiles);
-    return (made) => writeFolder(folder, writePlanCsv(made));
+    return ({ plan: made }) => writeFolder(folder, writePlanCsv(made));
   }
   await checkDestination(destination, source);
   if (format === 'html' || format === 'pdf') {
-    return async (made, analysis) => {
+    return async (planned) => {
       const typefaces = await loadTypefaces();
-      const sheet = printSheet(made, analysis, paper, typefaces);
+      const sheet = printSheet(planned.plan, planned, paper, typefaces);
       const written = format === 'html' ? writeHtml(sheet, typefaces) : await writePdf(sheet, typefaces);
       await writeOutput(written, destination, terminal);
     };
   }
   const textOf = format === 'text' ? writePlanText : (made: ShopPlan): string => `${JSON.stringify(made, null, 2)}\n`;
-  return (made) => writeOutput(textOf(made), destination, terminal);
+  return ({ plan: made }) => writeOutput(textOf(made), destination, terminal);
 }

@@ -1,5 +1,4 @@
 /** Another version against an open text as markup: the report, the overlay, and what serves of what is already cut. */
-import type { Analysis } from '../../analyse.ts';
 import { changeReport } from '../../compare/change-report.ts';
 import { compareDesigns } from '../../compare/compare-designs.ts';
 import type { ComparedDesign } from '../../compare/compared-design.ts';
@@ -8,26 +7,16 @@ import { changedOverlays, overlaysOf } from '../../compare/overlays-of.ts';
 import { allCut, planReuse } from '../../compare/plan-reuse.ts';
 import { type CutListReading, readCutList } from '../../compare/read-cut-list.ts';
 import { changeBody } from '../../compare/write-change-html.ts';
-import { buildPlan } from '../../shop/build-plan.ts';
 import type { LinearSolver } from '../../shop/stock/linear-solver.ts';
-import type { StockCutting } from '../../shop/stock/cut-every-stock.ts';
 import type { AlreadyCut, CompareAnswer } from '../compare-messages.ts';
 
-/** One side of the comparison, with its name and its cutting plans. */
-export interface NamedVersion {
-  readonly name: string;
-  readonly analysis: Analysis;
-  readonly cuttings: readonly StockCutting[];
-}
-
-/** The markup of what changed from `old` to `now`; a faulty list of what is cut is told, and left out. */
+/** The markup of what changed from `before` to `after`; a faulty list of what is cut is told, and left out. */
 export async function comparedMarkup(
-  old: NamedVersion,
-  now: NamedVersion,
+  before: ComparedDesign,
+  after: ComparedDesign,
   cut: AlreadyCut,
   solver: LinearSolver,
 ): Promise<Pick<CompareAnswer, 'body' | 'cutFault'>> {
-  const [before, after] = [comparedDesign(old), comparedDesign(now)];
   const { counts, fault } = cutCounts(cut, before);
   const reuse = counts && (await planReuse(before, after, counts, solver));
   const report = changeReport(compareDesigns(before, after), reuse);
@@ -43,8 +32,3 @@ function cutCounts(cut: AlreadyCut, old: ComparedDesign): CutListReading | { cou
   const { counts, fault } = readCutList(cut.list, marks);
   return counts ? { counts, fault: null } : { counts: null, fault: `${cut.name}: ${fault}` };
 }
-
-const comparedDesign = ({ name, analysis, cuttings }: NamedVersion): ComparedDesign => ({
-  ...analysis,
-  plan: buildPlan(analysis, name, cuttings),
-});

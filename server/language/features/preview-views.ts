@@ -9,9 +9,10 @@ import { drawPanel } from '../../drawing/draw-panel.ts';
 import type { Drawing } from '../../drawing/drawing.ts';
 import { withSlivers } from '../../drawing/sliver-layer.ts';
 import { workSheet } from '../../drawing/work-sheet.ts';
-import { buildPlan } from '../../shop/build-plan.ts';
-import type { StockCutting } from '../../shop/stock/cut-every-stock.ts';
-import { planCutting } from '../../shop/sections/plan-cutting.ts';
+import { planBands } from '../../shop/bands/plan-bands.ts';
+import { planFrames } from '../../shop/sections/plan-frames.ts';
+import { planSettings } from '../../shop/sections/plan-settings.ts';
+import type { ShopPlan } from '../../shop/shop-plan.ts';
 import type { PreviewTable, PreviewView } from '../preview-messages.ts';
 import { marksTable, membersTable, settingsTable, stepsTable, sticksTable } from './preview-tables.ts';
 
@@ -25,11 +26,12 @@ export interface ViewContent {
   readonly members?: readonly MemberKind[];
 }
 
-export interface DesignView extends PreviewView {
-  /** True where the content needs the cutting plans, which take time to find. */
-  readonly needsCuttings: boolean;
-  readonly content: (cuttings: readonly StockCutting[]) => ViewContent;
-}
+/** A view of the design as it lies, or of its plan, which takes time to find. */
+export type DesignView = PreviewView &
+  (
+    | { readonly needsPlan: false; readonly content: () => ViewContent }
+    | { readonly needsPlan: true; readonly content: (plan: ShopPlan) => ViewContent }
+  );
 
 /** Every view that the design has something to show in: the assembled work first, then panels, parts and the bench's work. */
 export function viewsOf(analysis: Analysis): DesignView[] {
@@ -101,12 +103,11 @@ function partViews(analysis: Analysis): DesignView[] {
 
 /** Where there is a frame or a band: their members and laminations. */
 function memberView(analysis: Analysis): DesignView[] {
-  const { design } = analysis;
+  const { design, panels, kinds } = analysis;
   if (design.bands.length === 0 && !design.panels.some(({ frame }) => frame !== null)) return [];
   return [
     view('members', 'Frames and bands', 'Parts', () => {
-      const { frames, bands } = buildPlan(analysis, '');
-      const members = memberKinds(frames, bands, design);
+      const members = memberKinds(planFrames(panels, kinds), planBands(design), design);
       return {
         ...drawn(displayMembers(members, design.units, titleOf(analysis)), membersTable(members, design.units)),
         members,
@@ -116,34 +117,24 @@ function memberView(analysis: Analysis): DesignView[] {
 }
 
 function benchViews(analysis: Analysis): DesignView[] {
-  const { kinds, design } = analysis;
+  const { kinds, design, panels } = analysis;
   if (kinds.pieces.length + kinds.strips.length === 0) return [];
-  const sticksView: DesignView = {
-    ...{ id: 'sticks', label: 'Sticks', group: 'Bench', needsCuttings: true },
-    content: (cuttings) => {
-      const plans = planCutting(cuttings);
-      return drawn(
-        displaySticks(plans, design.strips, design.units, titleOf(analysis)),
-        sticksTable(plans, design.units),
-      );
-    },
-  };
+  const sticksView = planView('sticks', 'Sticks', ({ stock }) =>
+    drawn(displaySticks(stock, design.strips, design.units, titleOf(analysis)), sticksTable(stock, design.units)),
+  );
   const settingsView = view('settings', 'Settings', 'Bench', () => {
-    const { settings } = buildPlan(analysis, '');
+    const { settings } = planSettings(analysis, planFrames(panels, kinds));
     return {
       drawing: null,
       table: settingsTable(settings, design.units),
       summary: [`${settings.length} settings in the order of the bench`, 'Set once, cut every mark listed, then go on'],
     };
   });
-  const stepsView = view('steps', 'Steps', 'Bench', () => {
-    const { steps } = buildPlan(analysis, '');
-    return {
-      drawing: null,
-      table: stepsTable(steps),
-      summary: [`${steps.length} steps of the job, in order`, 'Pass each gate before going on'],
-    };
-  });
+  const stepsView = planView('steps', 'Steps', ({ steps }) => ({
+    drawing: null,
+    table: stepsTable(steps),
+    summary: [`${steps.length} steps of the job, in order`, 'Pass each gate before going on'],
+  }));
   const hasSticks = design.strips.some(({ lengths }) => lengths.length > 0);
   return [...(hasSticks ? [sticksView] : []), settingsView, stepsView];
 }
@@ -152,7 +143,15 @@ const view = (id: string, label: string, group: string, content: () => ViewConte
   id,
   label,
   group,
-  needsCuttings: false,
+  needsPlan: false,
+  content,
+});
+
+const planView = (id: string, label: string, content: (plan: ShopPlan) => ViewContent): DesignView => ({
+  id,
+  label,
+  group: 'Bench',
+  needsPlan: true,
   content,
 });
 

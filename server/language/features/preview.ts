@@ -2,7 +2,7 @@
 import { lineColumnAt } from '../../../grammar/tree/source-range.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import type { Analysis } from '../../analyse.ts';
-import type { StockCutting } from '../../shop/stock/cut-every-stock.ts';
+import type { Planned } from '../../plan-design.ts';
 import type { AnalysedDocument } from '../open-documents.ts';
 import type { DrawingAnswer, PreviewProblem } from '../preview-messages.ts';
 import { earlierPlace } from './earlier-place.ts';
@@ -17,8 +17,8 @@ export interface DesignSearch {
   readonly packed: (analysis: Analysis) => Promise<Analysis>;
   /** Whether a better packing may yet be found. */
   readonly isPacking: (analysis: Analysis) => boolean;
-  /** The cutting plans of a packed design. */
-  readonly cuttings: (packed: Analysis) => Promise<readonly StockCutting[]>;
+  /** A packed design with its plan. */
+  readonly planned: (packed: Analysis) => Promise<Planned>;
 }
 
 const packingWords = 'Blanks are still being packed: their number, places and counts may change';
@@ -26,7 +26,7 @@ const packingWords = 'Blanks are still being packed: their number, places and co
 /**
  * The view called `wanted`, or the first one. A text with errors is drawn as it last was without, and said to be stale;
  * where there never was a view without, what can be laid out now is drawn, stale too. While its blanks are being packed it
- * is drawn with them as they are at first sight, and says so; only the sticks wait for what is to be cut.
+ * is drawn with them as they are at first sight, and says so; only what is told of the plan, as its sticks, waits for that.
  */
 export async function previewOf(
   document: AnalysedDocument,
@@ -74,18 +74,21 @@ interface ShownView {
 }
 
 async function shownView(first: Analysis, wanted: string | null, search: DesignSearch): Promise<ShownView> {
-  const needsCuttings = viewIn(viewsOf(first), wanted)?.needsCuttings === true;
-  const source = needsCuttings ? await search.packed(first) : first;
+  const needsPlan = viewIn(viewsOf(first), wanted)?.needsPlan === true;
+  const source = needsPlan ? await search.packed(first) : first;
   const views = viewsOf(source);
   const view = viewIn(views, wanted);
   return { source, views, view, content: await contentOf(source, view, search) };
 }
 
-const contentOf = async (
+async function contentOf(
   source: Analysis,
   view: DesignView | null,
-  { cuttings }: DesignSearch,
-): Promise<ViewContent | null> => view?.content(view.needsCuttings ? await cuttings(source) : []) ?? null;
+  { planned }: DesignSearch,
+): Promise<ViewContent | null> {
+  if (view?.needsPlan !== true) return view?.content() ?? null;
+  return view.content((await planned(source)).plan);
+}
 
 /** The last analysis without an error, if that has anything to show. */
 const shownIn = ({ analysis, lastSound }: AnalysedDocument): Analysis =>

@@ -1,12 +1,14 @@
 /** The settings of the job as the plan writes them, for the bench that the file describes. */
 import type { Bench } from '../../design/design-model.ts';
 import type { NotchSetting, Setting } from '../jigs/setting.ts';
-import { type OtherCuts, workSettings } from '../jigs/work-settings.ts';
+import { workSettings } from '../jigs/work-settings.ts';
 import type { JobStep } from '../steps/job-steps.ts';
 import { inMarkOrder } from '../marks/mark-kinds.ts';
-import type { MarkedKinds } from '../marks/marked-kinds.ts';
+import { membersToCut } from './plan-frames.ts';
 import { planAngle, planLength } from './plan-rounding.ts';
 import type { PlanSetting, ShopPlan } from '../shop-plan.ts';
+import { type CutDesign, otherDemands } from '../stock/stock-demands.ts';
+import type { PlanFrame } from './work-sections.ts';
 
 /** The first bench that states its kerf is the one that notches; else the first. */
 export const notchingBench = (benches: readonly Bench[]): Bench | null =>
@@ -17,9 +19,11 @@ const bareHands = { kerf: null, gang: 1, trim: 0, indexing: 'pin' } as const;
 
 export type PlannedSettings = Pick<ShopPlan, 'settings' | 'changes' | 'byHand'>;
 
-/** The settings for strips, infill and whatever else is cut. */
-export function planSettings(kinds: MarkedKinds, benches: readonly Bench[], others?: OtherCuts): PlannedSettings {
-  const { settings, changes, byHand } = workSettings(kinds, notchingBench(benches) ?? bareHands, others);
+/** The settings for strips, infill and whatever else is cut, the members of `frames` among it. */
+export function planSettings(cut: CutDesign, frames: readonly PlanFrame[]): PlannedSettings {
+  const bench = notchingBench(cut.design.benches) ?? bareHands;
+  const others = { milled: otherDemands(cut), members: frames.flatMap(membersToCut) };
+  const { settings, changes, byHand } = workSettings(cut.kinds, bench, others);
   const steps = new Set(settings.map(({ step }) => step));
   return {
     settings: settings.map(planSetting),

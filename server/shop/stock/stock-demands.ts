@@ -9,7 +9,7 @@ import { frameDemands } from '../sections/plan-frames.ts';
 import type { StockDemand } from './cut-every-stock.ts';
 
 /** What is known of a design when its sticks are cut. */
-interface CutDesign {
+export interface CutDesign {
   readonly design: Design;
   readonly kinds: MarkedKinds;
   readonly panels: readonly LaidPanel[];

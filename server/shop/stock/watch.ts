@@ -7,12 +7,16 @@ export interface SearchProgress {
   readonly bound: number;
 }
 
-export interface Watch {
+/** The time that a search has. */
+export interface SearchClock {
   /** Why to stop now, null to go on. */
   interruption(): Interruption;
   secondsLeft(): number;
   /** Lets other work have its turn; a cancel can only arrive then. */
   rest(): Promise<void>;
+}
+
+export interface Watch extends SearchClock {
   report(progress: SearchProgress): void;
 }
 

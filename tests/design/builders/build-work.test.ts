@@ -2,9 +2,9 @@
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
 import { stepNames } from '../../../server/design/names/step-names.ts';
-import { buildPlan } from '../../../server/shop/build-plan.ts';
 import { jobSteps } from '../../../server/shop/steps/job-steps.ts';
 import { designOf } from '../design-of.ts';
+import { planAtSight } from '../../plan-at-sight.ts';
 
 const parts = `
 strip ash { section face 3 depth 10 }
@@ -107,7 +107,7 @@ describe('placements', () => {
 });
 
 test('copies of the work multiply what is made, placements do not', () => {
-  const plan = (work: string) => buildPlan(analyse(parts + work), 'ginkgo.lap');
+  const plan = (work: string) => planAtSight(analyse(parts + work), 'ginkgo.lap');
   const alone = plan('');
   const edition = plan('work ginkgo { copies 3 place blade at 0, 0 place blade at 200, 0 place bud at 0, 200 }');
   // a hexagon of 2 cells a side has 24 triangles, each with 3 arms; 2 copies of the panel

@@ -4,7 +4,6 @@ import { fileURLToPath } from 'node:url';
 import Parser, { type IArcEntity, type ICircleEntity, type ILineEntity } from 'dxf-parser';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
-import { buildPlan } from '../../../server/shop/build-plan.ts';
 import { boundsOf } from '../../../server/geometry/polygons.ts';
 import { templateDxf } from '../../../server/drawing/dxf/template-dxf.ts';
 import { writeDxf } from '../../../server/drawing/dxf/write-dxf.ts';
@@ -18,6 +17,7 @@ import { templateSubject } from '../../../server/drawing/template/template-subje
 import { tiledTemplate } from '../../../server/drawing/template/tiled-template.ts';
 import { loadTypefaces } from '../../../server/language/typefaces.ts';
 import { extentPt, readPdf } from '../read-pdf.ts';
+import { planAtSight } from '../../plan-at-sight.ts';
 
 const ginkgo = readFileSync(fileURLToPath(new URL('../../../samples/ginkgo.lap', import.meta.url)), 'utf8');
 const points = (millimetres: number): number => (millimetres * 72) / 25.4;
@@ -194,7 +194,7 @@ work wall { place back at 0, 0  hang cleat screws 3 each 5kg height 120 }
 
   test('holes and cleat lie as the plan says, mirrored for who drills from behind', () => {
     const front = templateOf(text, 'wall');
-    const { hanging } = buildPlan(analyse(text), '');
+    const { hanging } = planAtSight(analyse(text), '');
     const [places, { fromMm = 0, toMm = 0, heightMm = 0 } = {}] = [hanging?.drill ?? [], hanging?.cleat ?? undefined];
     const back = fromBack(front);
     // The cleat's left end as seen from behind is its right end from the front.

@@ -8,7 +8,6 @@ import { periodOf } from '../../../server/lattice/grid/grid-period.ts';
 import type { LaidPanel } from '../../../server/lattice/laid-panel.ts';
 import { layOutPanel } from '../../../server/lattice/lay-out-panel.ts';
 import { panelRegion } from '../../../server/lattice/grid/panel-region.ts';
-import { buildPlan } from '../../../server/shop/build-plan.ts';
 import { markKinds } from '../../../server/shop/marks/mark-kinds.ts';
 import {
   basketGrid,
@@ -24,6 +23,7 @@ import {
 } from '../../design-builder.ts';
 import { designOf, only } from '../../design/design-of.ts';
 import { laidOut } from '../../laid-out.ts';
+import { planAtSight } from '../../plan-at-sight.ts';
 
 const ash = stripStock('ash', 3);
 const bass = stripStock('bass', 2.5);
@@ -153,7 +153,7 @@ describe('what is checked after assembly', () => {
     const analysis = analyse(
       `strip ash { section face 3 depth 10 }\ngrid own { free  of ash  ${families} }\npanel p { grid own  shape 300 x 200 }`,
     );
-    return buildPlan(analysis, 'p.lap').grids[0]?.check;
+    return planAtSight(analysis, 'p.lap').grids[0]?.check;
   };
 
   it('is ten sides along a strip where lines are equally far apart, 40/sin 60° on the first family’s strips', () => {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
 import { boundsOf } from '../../../server/geometry/polygons.ts';
 import { rounded } from '../../../server/geometry/tolerance.ts';
-import { buildPlan } from '../../../server/shop/build-plan.ts';
+import { planAtSight } from '../../plan-at-sight.ts';
 
 const stock = 'units mm\nstrip ash { wood white_ash section face 3 depth 10 }\n';
 
@@ -40,7 +40,7 @@ describe('0, 0 of a panel', () => {
       `${squares}sheet ply { thick 6 size 610 x 300 density 700 }\noutline ov { rectangle 210 x 170 at 0, 0 }\n` +
         `board bo { shape ov of ply }\npanel p { grid sq shape ${shape} edge sawn }\nwork w { place bo at 0, 0 place p at 0, 0 }`,
     );
-    expect(buildPlan(analysis, 'p.lap').mass.centre).toEqual({ xMm: 0, yMm: 0 });
+    expect(planAtSight(analysis, 'p.lap').mass.centre).toEqual({ xMm: 0, yMm: 0 });
   });
 
   it('is what `inside` counts from: of 180 × 100 about it, 4 × 2 cells have their middles within', () => {

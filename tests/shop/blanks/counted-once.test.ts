@@ -5,8 +5,8 @@
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
 import { compareDesigns } from '../../../server/compare/compare-designs.ts';
-import { buildPlan } from '../../../server/shop/build-plan.ts';
 import type { ShopPlan } from '../../../server/shop/shop-plan.ts';
+import { planAtSight } from '../../plan-at-sight.ts';
 
 const text = (more = ''): string => `
 strip ash { wood white_ash  section face 3 depth 10  lengths 900 }
@@ -32,7 +32,7 @@ ${more}`;
 const planOf = (more = ''): ShopPlan => {
   const analysis = analyse(text(more));
   expect(analysis.problems.filter(({ severity }) => severity === 'error')).toEqual([]);
-  return buildPlan(analysis, 'tiles.lap');
+  return planAtSight(analysis, 'tiles.lap');
 };
 const blank = 'blank cast { grid squares  shape 300 x 120  take tile 3 }';
 const open = planOf();

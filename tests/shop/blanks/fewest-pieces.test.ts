@@ -2,10 +2,11 @@
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
 import { sum } from '../../../server/geometry/numbers.ts';
-import { withPackedBlanks } from '../../../server/language/cutting-plans.ts';
 import type { Place } from '../../../server/shop/blanks/cut-out.ts';
 import { layOutBlank } from '../../../server/shop/blanks/lay-out-blank.ts';
 import type { NestedBlank } from '../../../server/shop/blanks/nest-blanks.ts';
+import { usualEffort } from '../../../server/language/search-effort.ts';
+import { packDesign } from '../../../server/plan-design.ts';
 
 /** Two tiles whose edges run through cells, on a blank with room to lie apart or side by side. */
 const tiles = (shape: string, blank: string): string => `strip ash { wood white_ash  section face 3 depth 10 }
@@ -29,7 +30,7 @@ describe.each([
   const text = tiles(shape === 'hexagon' ? 'six' : shape, blank) + 'outline six { polygon 6 radius 70 }\n';
 
   test('share what two of them can share', async () => {
-    const [nested] = (await withPackedBlanks(analyse(text))).blanks;
+    const [nested] = (await packDesign(analyse(text), usualEffort())).blanks;
     if (!nested) throw new Error('no blank');
     const { places, conflict } = nested.task;
     const pairs = places.flatMap((first, index) =>

@@ -2,9 +2,9 @@
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
 import { movedPoint, undone } from '../../../server/lattice/grid/grid-symmetries.ts';
-import { buildPlan } from '../../../server/shop/build-plan.ts';
 import type { ShopPlan } from '../../../server/shop/shop-plan.ts';
 import { schemaFaults } from '../plan-schema.ts';
+import { planAtSight } from '../../plan-at-sight.ts';
 
 const shop = `
 strip ash { section face 3 depth 10  lengths 900 }
@@ -19,7 +19,7 @@ panel tile { grid squares  centred node  shape plate  edge sawn  fill square wit
 
 const planned = (text: string): { plan: ShopPlan; analysis: ReturnType<typeof analyse> } => {
   const analysis = analyse(shop + text);
-  return { plan: buildPlan(analysis, 'tiles.lap'), analysis };
+  return { plan: planAtSight(analysis, 'tiles.lap'), analysis };
 };
 
 describe('three tiles from one blank', () => {

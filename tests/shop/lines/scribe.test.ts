@@ -5,10 +5,10 @@ import { buildTemplate } from '../../../server/drawing/template/build-template.t
 import { templateSubject } from '../../../server/drawing/template/template-subject.ts';
 import { flattenContour } from '../../../server/geometry/flatten-path.ts';
 import { boundsOf } from '../../../server/geometry/polygons.ts';
-import { buildPlan } from '../../../server/shop/build-plan.ts';
 import { facedParts } from '../../../server/shop/lines/faced-parts.ts';
 import { contoursOf } from '../../../server/shop/lines/part-contours.ts';
 import { type ThreeLines, threeLines } from '../../../server/shop/lines/three-lines.ts';
+import { planAtSight } from '../../plan-at-sight.ts';
 
 /** A wing 200 × 100 beside a body 60 × 100 that touches its right edge, both turned together by `turn`. */
 const winged = (turn: number, more = ''): string => {
@@ -62,7 +62,7 @@ test('the template draws it and says how much is left, and so does the step that
   const template = subject && buildTemplate(analysis, subject, 'bird.lap');
   expect(template?.scribe).toHaveLength(1);
   expect(template?.assumptions.join('\n')).toContain('so much is left outside it, 3.0 towards body');
-  const tasks = buildPlan(analysis, '').steps.flatMap((step) => step.tasks);
+  const tasks = planAtSight(analysis, '').steps.flatMap((step) => step.tasks);
   expect(tasks).toContain('wing: leave 3.0 more where it meets body, and prick the scribe line through there.');
 });
 

@@ -3,10 +3,10 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
-import { cuttingPlans } from '../../../server/language/cutting-plans.ts';
-import { buildPlan } from '../../../server/shop/build-plan.ts';
 import type { ShopPlan } from '../../../server/shop/shop-plan.ts';
 import { writePlanText } from '../../../server/shop/writers/write-plan-text.ts';
+import { usualEffort } from '../../../server/language/search-effort.ts';
+import { planPacked } from '../../../server/plan-design.ts';
 import { schemaFaults } from '../plan-schema.ts';
 
 const folder = fileURLToPath(new URL('../../../samples/', import.meta.url));
@@ -14,7 +14,7 @@ const samples = readdirSync(folder).filter((file) => file.endsWith('.lap'));
 
 async function planOf(text: string): Promise<ShopPlan> {
   const analysis = analyse(text);
-  return buildPlan(analysis, 'sample.lap', await cuttingPlans(analysis));
+  return (await planPacked(analysis, 'sample.lap', usualEffort())).plan;
 }
 
 describe.each(samples)('sticks of %s', (file) => {

@@ -3,7 +3,6 @@ import { describe, expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
 import type { Frame, Panel } from '../../../server/design/design-model.ts';
 import { layOutPanel } from '../../../server/lattice/lay-out-panel.ts';
-import { buildPlan } from '../../../server/shop/build-plan.ts';
 import { frameVolume } from '../../../server/shop/mass/frame-volume.ts';
 import { stepOfStock } from '../../../server/shop/stock/stock-step.ts';
 import { writePlanCsv } from '../../../server/shop/writers/write-plan-csv.ts';
@@ -11,6 +10,7 @@ import { writePlanText } from '../../../server/shop/writers/write-plan-text.ts';
 import { benchOf, cellsShape, gridOf, panelOf, stripStock } from '../../design-builder.ts';
 import { cutPlanOf } from '../planned.ts';
 import { schemaFaults } from '../plan-schema.ts';
+import { planAtSight } from '../../plan-at-sight.ts';
 
 const ash = stripStock('ash', 3);
 const maple = stripStock('maple', 20, {
@@ -131,7 +131,7 @@ panel door { grid net  shape fit 8 x 5 cells in 506 x 317 by pitch  edge framed 
 
   test('one that its only panel resized, as resized and not as declared', () => {
     // 8 sides and 5 sides less the face of a strip: (506 + 3) / 8 = 63.625
-    const { grids, steps } = buildPlan(analyse(text), 'door.lap');
+    const { grids, steps } = planAtSight(analyse(text), 'door.lap');
     expect(grids.map(({ name, tenSidesMm }) => [name, tenSidesMm])).toEqual([['net in door', 636.25]]);
     const measure = steps.find(({ title }) => title === 'measure')?.tasks.join('\n') ?? '';
     expect(measure).toContain('636.3');
@@ -139,7 +139,7 @@ panel door { grid net  shape fit 8 x 5 cells in 506 x 317 by pitch  edge framed 
   });
 
   test('both, where another panel takes it as declared', () => {
-    const { grids } = buildPlan(analyse(`${text}\npanel side { grid net  shape 3 x 3 cells }`), 'door.lap');
+    const { grids } = planAtSight(analyse(`${text}\npanel side { grid net  shape 3 x 3 cells }`), 'door.lap');
     expect(grids.map(({ name, tenSidesMm }) => [name, tenSidesMm])).toEqual([
       ['net', 400],
       ['net in door', 636.25],

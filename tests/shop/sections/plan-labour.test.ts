@@ -3,15 +3,15 @@ import { describe, expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
 import { stepNames, writtenStep } from '../../../server/design/names/step-names.ts';
 import { unitsOfStep } from '../../../server/design/names/step-units.ts';
-import { buildPlan } from '../../../server/shop/build-plan.ts';
 import { unitsOf } from '../../../server/shop/sections/labour-units.ts';
+import { planAtSight } from '../../plan-at-sight.ts';
 
 /** Units of the rates, in the order of the file; `rates` are written without `minutes 1`. */
 function unitsIn(parts: string, work: string, ...rates: readonly string[]): number[] {
   const minutes = rates.map((each) => `minutes 1 ${each}`).join(' ');
   const analysis = analyse(`${parts} work w { ${work} ${minutes} }`);
   expect(analysis.problems.filter(({ severity }) => severity === 'error')).toEqual([]);
-  return buildPlan(analysis, 'labour.lap').labour.lines.map(({ units }) => units);
+  return planAtSight(analysis, 'labour.lap').labour.lines.map(({ units }) => units);
 }
 
 const ash = 'strip ash { wood white_ash section face 3 depth 10 }';
@@ -109,7 +109,7 @@ describe('what a step has none of', () => {
       board back { shape plate of ply }
       kit class { panel tile students 1 }
       work w { place back at 0, 0 place tile at 0, 0 place light at 200, 0 hang cleat screws 2 each 5kg finish oil }`);
-    const plan = buildPlan(everything, 'all.lap');
+    const plan = planAtSight(everything, 'all.lap');
     // the packing of a bag and the sticks need their own search; all else is counted here
     const uncounted = stepNames.flatMap((step) =>
       unitsOfStep(step)

@@ -4,13 +4,13 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
 import { radians } from '../../../server/geometry/point.ts';
-import { buildPlan } from '../../../server/shop/build-plan.ts';
+import { planAtSight } from '../../plan-at-sight.ts';
 
 const folder = fileURLToPath(new URL('../../../samples/', import.meta.url));
 const samples = readdirSync(folder).filter((file) => file.endsWith('.lap'));
 
 describe.each(samples)('settings of %s', (file) => {
-  const plan = buildPlan(analyse(readFileSync(folder + file, 'utf8')), file);
+  const plan = planAtSight(analyse(readFileSync(folder + file, 'utf8')), file);
   const { settings } = plan;
 
   test('are numbered in order and name marks of the plan', () => {

@@ -1,18 +1,21 @@
 /** Boards on sheets of ply, from text to plan; layouts are checked by flatten-js with the outlines themselves. */
 import { describe, expect, test } from 'vitest';
-import { analyse } from '../../../server/analyse.ts';
+import { analyse, type Analysis } from '../../../server/analyse.ts';
 import { flattenContour } from '../../../server/geometry/flatten-path.ts';
 import { buildPlan } from '../../../server/shop/build-plan.ts';
-import { nestSheets } from '../../../server/shop/sheets/nest-sheets.ts';
+import { type NestedSheet, nestSheets } from '../../../server/shop/sheets/nest-sheets.ts';
 import type { ShopPlan } from '../../../server/shop/shop-plan.ts';
 import { writePlanCsv } from '../../../server/shop/writers/write-plan-csv.ts';
 import { writePlanText } from '../../../server/shop/writers/write-plan-text.ts';
 import { schemaFaults } from '../plan-schema.ts';
 import { layoutFaults, placedRing } from './layout-faults.ts';
 
+const planWith = (analysis: Analysis, nested: NestedSheet[]): ShopPlan =>
+  buildPlan(analysis, 'boards.lap', { cuttings: [], nested });
+
 const planned = (text: string) => {
   const analysis = analyse(text);
-  return { analysis, plan: buildPlan(analysis, 'boards.lap', [], nestSheets(analysis.design)) };
+  return { analysis, plan: planWith(analysis, nestSheets(analysis.design)) };
 };
 
 /** Outlines may reach 0.05 mm into the margin; a cut's round corners may be 0.01 mm short. */
@@ -132,7 +135,7 @@ test('a jigsaw of boards fills its sheets: proven fewest', () => {
 test('moved together, pieces go on fewer sheets than one after another', () => {
   const text = `sheet ply { thick 6  size 400 x 300  kerf 2 } ${shapes} board bracket { shape hook  of ply  copies 12 }`;
   const analysis = analyse(text);
-  const at = (steps: number) => buildPlan(analysis, '', [], nestSheets(analysis.design, steps));
+  const at = (steps: number) => planWith(analysis, nestSheets(analysis.design, steps));
   const [quick, well] = [at(0), at(3000)];
   const used = ({ sheets: all }: ShopPlan): number => all.reduce((sum, { count }) => sum + count, 0);
   expect(used(well)).toBeLessThan(used(quick));

@@ -5,12 +5,12 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
-import { buildPlan } from '../../../server/shop/build-plan.ts';
 import { gateOf, jobSteps } from '../../../server/shop/steps/job-steps.ts';
 import type { ShopPlan } from '../../../server/shop/shop-plan.ts';
+import { planAtSight } from '../../plan-at-sight.ts';
 
 const sample = (name: string): string => readFileSync(new URL(`../../../samples/${name}.lap`, import.meta.url), 'utf8');
-const planOf = (text: string): ShopPlan => buildPlan(analyse(text), 'design.lap');
+const planOf = (text: string): ShopPlan => planAtSight(analyse(text), 'design.lap');
 const tasksOf = (plan: ShopPlan, step: string): string =>
   plan.steps.find(({ title }) => title === step)?.tasks.join('\n') ?? '';
 

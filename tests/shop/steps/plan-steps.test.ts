@@ -3,13 +3,13 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
-import { buildPlan } from '../../../server/shop/build-plan.ts';
 import { jobSteps } from '../../../server/shop/steps/job-steps.ts';
 import type { ShopPlan } from '../../../server/shop/shop-plan.ts';
+import { planAtSight } from '../../plan-at-sight.ts';
 
 const folder = fileURLToPath(new URL('../../../samples/', import.meta.url));
 const samples = readdirSync(folder).filter((file) => file.endsWith('.lap'));
-const planOf = (file: string): ShopPlan => buildPlan(analyse(readFileSync(folder + file, 'utf8')), file);
+const planOf = (file: string): ShopPlan => planAtSight(analyse(readFileSync(folder + file, 'utf8')), file);
 
 describe.each(samples)('steps of %s', (file) => {
   const { steps, settings, cautions } = planOf(file);

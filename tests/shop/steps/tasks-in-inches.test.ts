@@ -1,7 +1,7 @@
 /** A file in inches is told in inches at the bench: no bare millimetre among the tasks. */
 import { expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
-import { buildPlan } from '../../../server/shop/build-plan.ts';
+import { planAtSight } from '../../plan-at-sight.ts';
 
 const text = `units in
 strip cedar { wood western_redcedar  section face 1/8in depth 1/2in  flush 1/64in  lengths 36in  end_trim 1/4in }
@@ -22,7 +22,7 @@ band rim { around leaf  of veneer  method cold }
 board back { shape base  of ply  chamfer 1/8in }
 work wall { place back at 0, 0  place leaf at 0, 0  hang cleat screws 2 each 5kg }
 `;
-const { steps } = buildPlan(analyse(text), 'wall.lap');
+const { steps } = planAtSight(analyse(text), 'wall.lap');
 const tasks = steps.flatMap((step) => step.tasks);
 
 test('every figure with a decimal has a unit behind it', () => {

@@ -3,13 +3,14 @@ import { parse } from 'csv-parse/sync';
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
-import { cuttingPlans } from '../../../server/language/cutting-plans.ts';
-import { buildPlan } from '../../../server/shop/build-plan.ts';
 import { csvTable } from '../../../server/shop/writers/csv-table.ts';
 import { planCsvFiles, writePlanCsv } from '../../../server/shop/writers/write-plan-csv.ts';
+import { usualEffort } from '../../../server/language/search-effort.ts';
+import { planPacked } from '../../../server/plan-design.ts';
 import { kitOf, panelOf, gridOf, cellsShape, stripStock, workOf, benchOf } from '../../design-builder.ts';
 import { handMadeDesign, handMadeKinds, handMadePanel } from '../../hand-made-panel.ts';
 import { cutPlanOf } from '../planned.ts';
+import { planAtSight } from '../../plan-at-sight.ts';
 
 const columns = [
   { title: 'name', cell: (row: string) => row },
@@ -37,7 +38,7 @@ test('pieces and notches of a panel made by hand', () => {
     kinds: handMadeKinds,
     incomplete: false,
   };
-  const files = writePlanCsv(buildPlan(planned, 'tray.lap'));
+  const files = writePlanCsv(planAtSight(planned, 'tray.lap'));
   expect(Object.keys(files)).toEqual([...planCsvFiles]);
   expect(files['pieces.csv'].trimEnd().split('\r\n')).toEqual([
     'mark,from,stock,face_mm,depth_mm,length_mm,left_edge_mm,right_edge_mm,end_1_left,end_1_right,end_2_left,end_2_right,notches,whole,trimmed,make,spare,total,panels,mm_per_0.1_mm_of_pitch,mm_per_0.1_mm_of_face',
@@ -98,7 +99,7 @@ describe('every table of a whole plan, read back', () => {
 
 test('the ginkgo’s sticks, read back, cut every mark as often as its table says', async () => {
   const analysis = analyse(readFileSync(new URL('../../../samples/ginkgo.lap', import.meta.url), 'utf8'));
-  const files = writePlanCsv(buildPlan(analysis, 'ginkgo.lap', await cuttingPlans(analysis)));
+  const files = writePlanCsv((await planPacked(analysis, 'ginkgo.lap', usualEffort())).plan);
   const records = (name: 'stock.csv' | 'strips.csv' | 'pieces.csv' | 'bands.csv'): Record<string, string>[] =>
     parse(files[name], { columns: true });
   const cut = new Map<string, number>();

@@ -3,10 +3,11 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
-import { cuttingPlans } from '../../../server/language/cutting-plans.ts';
-import { buildPlan } from '../../../server/shop/build-plan.ts';
 import type { ShopPlan } from '../../../server/shop/shop-plan.ts';
 import { writePlanText } from '../../../server/shop/writers/write-plan-text.ts';
+import { usualEffort } from '../../../server/language/search-effort.ts';
+import { planPacked } from '../../../server/plan-design.ts';
+import { planAtSight } from '../../plan-at-sight.ts';
 
 const folder = fileURLToPath(new URL('../../../samples/', import.meta.url));
 const samples = readdirSync(folder).filter((file) => file.endsWith('.lap'));
@@ -16,7 +17,7 @@ describe.each(samples)('%s', (file) => {
   let text = '';
   beforeAll(async () => {
     const analysis = analyse(readFileSync(folder + file, 'utf8'));
-    plan = buildPlan(analysis, file, await cuttingPlans(analysis));
+    plan = (await planPacked(analysis, file, usualEffort())).plan;
     text = writePlanText(plan);
   });
 
@@ -50,12 +51,12 @@ describe.each(samples)('%s', (file) => {
   test('the same marks on two prints', () => {
     const again = analyse(readFileSync(folder + file, 'utf8'));
     const marks = (of: ShopPlan): string[] => [...of.strips, ...of.pieces].map(({ mark }) => mark);
-    expect(marks(buildPlan(again, file))).toEqual(marks(plan));
+    expect(marks(planAtSight(again, file))).toEqual(marks(plan));
   });
 });
 
 test('keys are given to 0.05 mm, everything else to 0.1', () => {
-  const plan = buildPlan(analyse(readFileSync(`${folder}ginkgo.lap`, 'utf8')), 'ginkgo.lap');
+  const plan = planAtSight(analyse(readFileSync(`${folder}ginkgo.lap`, 'utf8')), 'ginkgo.lap');
   const [before = '', keys = ''] = writePlanText(plan).split(/^\d+\. cut keys.*\n/m);
   const [own = ''] = keys.split('fill the lattice');
   expect(own.match(/\d+\.\d+/g)?.every((figure) => /\.\d[05]$/.test(figure))).toBe(true);

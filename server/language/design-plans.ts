@@ -1,21 +1,19 @@
-/** The cutting plans that previews ask for: found once a design, watched, and broken off when nobody waits for them. */
+/** The plans of the open texts: made once a packed design, watched, and broken off when nobody waits for them. */
 import type { Analysis } from '../analyse.ts';
-import type { StockCutting } from '../shop/stock/cut-every-stock.ts';
-import { cuttingPlans } from './cutting-plans.ts';
-
-/** Seconds that a preview waits for a better plan. */
-const patience = 8;
+import { planPacked, type Planned } from '../plan-design.ts';
+import { usualEffort } from './search-effort.ts';
+import { documentName } from './workspace-files.ts';
 
 /** Told what is being worked on, and null when it has ended. */
 export type ProgressListener = (uri: string, doing: string | null) => void;
 
 interface Search {
-  readonly analysis: Analysis;
+  readonly packed: Analysis;
   readonly stopper: AbortController;
-  readonly found: Promise<readonly StockCutting[]>;
+  readonly found: Promise<Planned>;
 }
 
-export class StickSearches {
+export class DesignPlans {
   /** The latest search of each text. */
   private readonly searches = new Map<string, Search>();
   private readonly onProgress: ProgressListener;
@@ -24,13 +22,13 @@ export class StickSearches {
     this.onProgress = onProgress;
   }
 
-  /** The plans of `analysis`, a version of the text at `uri`; a search for an earlier version is broken off. */
-  plansOf(uri: string, analysis: Analysis): Promise<readonly StockCutting[]> {
+  /** The plan of `packed`, a version of the text at `uri`; a search for an earlier version is broken off. */
+  planOf(uri: string, packed: Analysis): Promise<Planned> {
     const present = this.searches.get(uri);
-    if (present?.analysis === analysis) return present.found;
+    if (present?.packed === packed) return present.found;
     this.stop(uri);
     const stopper = new AbortController();
-    const search: Search = { analysis, stopper, found: this.search(uri, analysis, stopper.signal) };
+    const search: Search = { packed, stopper, found: this.search(uri, packed, stopper.signal) };
     this.searches.set(uri, search);
     return search.found;
   }
@@ -46,13 +44,13 @@ export class StickSearches {
     this.searches.delete(uri);
   }
 
-  private async search(uri: string, analysis: Analysis, signal: AbortSignal): Promise<readonly StockCutting[]> {
+  private async search(uri: string, packed: Analysis, signal: AbortSignal): Promise<Planned> {
     this.onProgress(uri, 'Planning the cuts');
     const onProgress = (words: string): void => this.onProgress(uri, `Planning the cuts: ${words}`);
     try {
-      return await cuttingPlans(analysis, { seconds: patience, signal, onProgress });
+      return await planPacked(packed, documentName(uri), usualEffort({ signal, onProgress }));
     } finally {
-      if (this.searches.get(uri)?.analysis === analysis) this.onProgress(uri, null);
+      if (this.searches.get(uri)?.packed === packed) this.onProgress(uri, null);
     }
   }
 }

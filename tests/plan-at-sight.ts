@@ -1,0 +1,7 @@
+/** Plans without a search, for tests of what needs none: no stick is cut, and boards lie on sheets as they come. */
+import { buildPlan, type PlannedDesign } from '../server/shop/build-plan.ts';
+import { nestSheets } from '../server/shop/sheets/nest-sheets.ts';
+import type { ShopPlan } from '../server/shop/shop-plan.ts';
+
+export const planAtSight = (planned: PlannedDesign, source: string): ShopPlan =>
+  buildPlan(planned, source, { cuttings: [], nested: nestSheets(planned.design, 0) });
