@@ -3,6 +3,9 @@
 /** The line of the server: a folder may import itself and the folders before it. */
 const line = ['geometry', 'design', 'lattice', 'shop', 'drawing', 'compare', 'language', 'cli'];
 
+/** The rooms of the grammar: likewise. */
+const grammarLine = ['tree', 'problems', 'vocabulary', 'rules', 'phrases', 'reading', 'writing'];
+
 /** The folders at the end of the line, where protocol, files and clocks are allowed. */
 const doors = ['language', 'cli'];
 
@@ -44,16 +47,23 @@ function folderBlock(folder) {
   return block([`server/${folder}/**/*.ts`], bans);
 }
 
+const grammarBans = [
+  ban(`${up}(server|client)/`, 'The grammar imports nothing of the server or the client.'),
+  nodeOnlyAtDoors,
+  protocolOnlyInLanguage,
+  editorOnlyInClient,
+];
+
+function roomBlock(room, index) {
+  const later = grammarLine.slice(index + 1);
+  const bans =
+    later.length > 0 ? [ban(`${up}(${later.join('|')})/`, `grammar/${room} comes before ${later.join(', ')}.`)] : [];
+  return block([`grammar/${room}/**/*.ts`], [...grammarBans, ...bans]);
+}
+
 export const importBorders = [
-  block(
-    ['grammar/**/*.ts'],
-    [
-      ban(`${up}(server|client)/`, 'The grammar imports nothing of the server or the client.'),
-      nodeOnlyAtDoors,
-      protocolOnlyInLanguage,
-      editorOnlyInClient,
-    ],
-  ),
+  block(['grammar/*.ts'], grammarBans),
+  ...grammarLine.map(roomBlock),
   ...line.map(folderBlock),
   block(
     ['server/language/features/**/*.ts'],

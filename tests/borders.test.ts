@@ -20,6 +20,8 @@ async function isBanned(file: string, specifier: string): Promise<boolean> {
 describe('the lint', () => {
   test.each([
     ['grammar/rules/parser.ts', '../../server/geometry/point.ts'],
+    ['grammar/rules/place-rules.ts', '../reading/syntax-problems.ts'],
+    ['grammar/vocabulary/tokens.ts', '../phrases/phrase-forms.ts'],
     ['server/geometry/region.ts', '../design/design-model.ts'],
     ['server/geometry/region.ts', '../../grammar/tree/source-range.ts'],
     ['server/design/design-model.ts', '../lattice/laid-panel.ts'],
@@ -46,6 +48,7 @@ describe('the lint', () => {
   });
 
   test.each([
+    ['grammar/reading/syntax-problems.ts', '../phrases/phrase-forms.ts'],
     ['server/geometry/region.ts', './point.ts'],
     ['server/lattice/laid-panel.ts', '../design/design-model.ts'],
     ['server/drawing/drawing.ts', '../../grammar/tree/source-range.ts'],

@@ -2,11 +2,10 @@
 import { problemCatalogue } from '../problems/problem-catalogue.ts';
 import type { Problem } from '../problems/problem.ts';
 import { readBlocks } from './read-blocks.ts';
-import { rangeOf } from '../rules/expression-rules.ts';
-import { lineColumnAt, lineStartsOf, type SourceRange } from '../tree/source-range.ts';
-import { unclosedText, unknownUnit, unreadableCharacters } from '../problems/syntax-problems.ts';
+import { unclosedText, unknownUnit, unreadableCharacters } from './syntax-problems.ts';
 import type { SyntaxTree } from '../tree/syntax-tree.ts';
 import { Text, tokenize, UnknownQuantity } from '../vocabulary/tokens.ts';
+import { lineColumnAt, lineStartsOf, rangeOf, type SourceRange } from '../tree/source-range.ts';
 
 /** From `#` to the end of its line, `#` included in `text`. */
 export interface CommentText {

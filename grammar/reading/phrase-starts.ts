@@ -17,8 +17,8 @@ import {
   Word,
 } from '../vocabulary/tokens.ts';
 import type { KnownWord } from '../vocabulary/tokens.ts';
-import { entryFormOf, formOf, outerBlocks } from '../vocabulary/vocabulary.ts';
-import type { BlockKind, PhraseForm } from '../vocabulary/vocabulary.ts';
+import { entryFormOf, formOf, outerBlocks } from '../phrases/phrase-forms.ts';
+import type { BlockKind, PhraseForm } from '../phrases/phrase-forms.ts';
 
 /** Tokens behind which a phrase goes on, whatever begins the next line. */
 const connectors = new Set([Comma, Equals, Plus, Minus, Times, Divide, LeftBracket]);

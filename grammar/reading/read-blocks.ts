@@ -5,15 +5,15 @@
  */
 import { EOF, tokenMatcher } from 'chevrotain';
 import type { IRecognitionException, IToken } from 'chevrotain';
-import { rangeOf } from '../rules/expression-rules.ts';
 import type { MapEntry, MapRow } from '../tree/fill-syntax.ts';
+import type { TipProperty } from '../tree/motif-syntax.ts';
 import type { FramePart } from '../tree/object-syntax.ts';
+import type { Name } from '../tree/syntax-nodes.ts';
+import type { BlockDeclaration, Declaration, Property } from '../tree/syntax-tree.ts';
 import { PhraseParser } from '../rules/parser.ts';
 import type { BlockHead } from '../rules/parser.ts';
 import { PhraseStarts } from './phrase-starts.ts';
 import type { Problem } from '../problems/problem.ts';
-import { spanOf } from '../tree/source-range.ts';
-import type { SourceRange } from '../tree/source-range.ts';
 import {
   missingBlock,
   outsideBlock,
@@ -21,11 +21,11 @@ import {
   unclosedBlock,
   unknownPhrase,
   unreadPhrase,
-} from '../problems/syntax-problems.ts';
-import type { BlockDeclaration, Declaration, Name, Property, TipProperty } from '../tree/syntax-tree.ts';
+} from './syntax-problems.ts';
 import { LeftBrace, RightBrace, Word } from '../vocabulary/tokens.ts';
-import { formOf } from '../vocabulary/vocabulary.ts';
-import type { BlockKind, PhraseForm } from '../vocabulary/vocabulary.ts';
+import { formOf } from '../phrases/phrase-forms.ts';
+import type { BlockKind, PhraseForm } from '../phrases/phrase-forms.ts';
+import { rangeOf, type SourceRange, spanOf } from '../tree/source-range.ts';
 
 type Phrase = Declaration | Property | MapEntry | MapRow | BlockHead;
 

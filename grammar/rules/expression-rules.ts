@@ -1,28 +1,21 @@
 /** Grammar of names, points and arithmetic: the parts every phrase is made of. */
 import { EmbeddedActionsParser, tokenMatcher } from 'chevrotain';
 import type { IToken, ParserMethod, TokenType } from 'chevrotain';
-import type { SourceRange } from '../tree/source-range.ts';
-import { spanOf } from '../tree/source-range.ts';
-import { expectedMessages } from '../problems/syntax-problems.ts';
+import { expectedMessages } from './expected-messages.ts';
 import type {
   Expression,
-  ListProperty,
   Name,
-  NameProperty,
   NumberLiteral,
   Operation,
   Ordinal,
   PointSyntax,
   QuantityUnit,
-  StepEnd,
   TextLiteral,
-  ValueProperty,
-} from '../tree/syntax-tree.ts';
+} from '../tree/syntax-nodes.ts';
 import {
   allTokens,
   Comma,
   Divide,
-  keyword,
   LeftBracket,
   Minus,
   NumberToken,
@@ -34,12 +27,7 @@ import {
   UnknownQuantity,
   Word,
 } from '../vocabulary/tokens.ts';
-import type { KnownWord } from '../vocabulary/tokens.ts';
-
-/** Where a token stands. */
-export function rangeOf(token: IToken): SourceRange {
-  return { start: token.startOffset, end: token.startOffset + token.image.length };
-}
+import { rangeOf, spanOf } from '../tree/source-range.ts';
 
 const nameOf = (token: IToken): Name => ({ text: token.image, range: rangeOf(token) });
 
@@ -59,12 +47,6 @@ const unitOf = (letters = ''): QuantityUnit | null =>
 function readText(token: IToken): TextLiteral {
   const inner = token.image.replace(/^"/, '').replace(/(?<!\\)((?:\\\\)*)"$/, '$1');
   return { text: inner.replace(/\\(.)/g, '$1'), range: rangeOf(token) };
-}
-
-/** The end of an outline's step and where it stands. */
-interface StepEndPlace {
-  readonly end: StepEnd;
-  readonly range: SourceRange;
 }
 
 /** Signs, brackets, calls and operators one phrase may hold; a person writes a handful. Keeps the tree from outgrowing the stack. */
@@ -225,70 +207,6 @@ export class ExpressionRules extends EmbeddedActionsParser {
     const y = this.SUBRULE2(this.expression);
     return this.ACTION(() => ({ x, y, range: spanOf(x.range, y.range) }));
   });
-
-  protected stepEnd = this.RULE('stepEnd', (): StepEndPlace =>
-    this.OR<StepEndPlace>({
-      DEF: [
-        {
-          GATE: () => this.isAhead(1, keyword.start) && !this.isAhead(2, Comma) && !this.arithmeticAhead(2),
-          ALT: () => {
-            const start = this.CONSUME(keyword.start);
-            return this.ACTION(() => ({ end: null, range: rangeOf(start) }));
-          },
-        },
-        {
-          ALT: () => {
-            const point = this.SUBRULE(this.point);
-            return this.ACTION(() => ({ end: point, range: point.range }));
-          },
-        },
-      ],
-      IGNORE_AMBIGUITIES: true,
-      ERR_MSG: 'a point `x, y` or `start`',
-    }),
-  );
-
-  /** A property of one value behind its word. */
-  protected valueRule<Kind extends KnownWord>(word: Kind): ParserMethod<[], ValueProperty<Kind>> {
-    return this.RULE(`${word}_value`, (): ValueProperty<Kind> => {
-      const first = this.CONSUME(keyword[word]);
-      const value = this.SUBRULE(this.expression);
-      return this.ACTION(() => ({
-        kind: word,
-        keyword: rangeOf(first),
-        value,
-        range: spanOf(rangeOf(first), value.range),
-      }));
-    });
-  }
-
-  /** A property of a list of values behind its word. */
-  protected listRule<Kind extends KnownWord>(word: Kind): ParserMethod<[], ListProperty<Kind>> {
-    return this.RULE(`${word}_list`, (): ListProperty<Kind> => {
-      const first = this.CONSUME(keyword[word]);
-      const values = this.SUBRULE(this.expressionList);
-      return this.ACTION(() => ({
-        kind: word,
-        keyword: rangeOf(first),
-        values,
-        range: spanOf(rangeOf(first), values.at(-1)?.range ?? rangeOf(first)),
-      }));
-    });
-  }
-
-  /** A property that is a name behind its word; `what` says whose name. */
-  protected nameRule<Kind extends KnownWord>(word: Kind, what: string): ParserMethod<[], NameProperty<Kind>> {
-    return this.RULE(`${word}_name`, (): NameProperty<Kind> => {
-      const first = this.CONSUME(keyword[word]);
-      const name = this.SUBRULE(this.name, { ARGS: [what] });
-      return this.ACTION(() => ({
-        kind: word,
-        keyword: rangeOf(first),
-        name,
-        range: spanOf(rangeOf(first), name.range),
-      }));
-    });
-  }
 }
 
 function operation(sign: IToken, left: Expression, right: Expression): Operation {

@@ -1,6 +1,5 @@
 /** Grammar of what fills the cells of a panel: fills, and the map with its signs. */
 import type { IToken } from 'chevrotain';
-import { rangeOf } from './expression-rules.ts';
 import type {
   FillPlaceSyntax,
   MapEntry,
@@ -10,11 +9,11 @@ import type {
   MotifUse,
   PanelFillProperty,
 } from '../tree/fill-syntax.ts';
+import type { Expression, Name } from '../tree/syntax-nodes.ts';
 import { OutlineChangeRules } from './outline-change-rules.ts';
-import { spanOf } from '../tree/source-range.ts';
-import type { SourceRange } from '../tree/source-range.ts';
-import type { Expression, Name } from '../tree/syntax-tree.ts';
 import { Comma, Dot, Equals, keyword, Word } from '../vocabulary/tokens.ts';
+import { rangeOf, type SourceRange, spanOf } from '../tree/source-range.ts';
+import { phraseOf } from './property-rules.ts';
 
 /** A motif use with where it stands. */
 interface MotifUsePlace {
@@ -33,15 +32,7 @@ export class FillRules extends OutlineChangeRules {
     const shape = this.SUBRULE(this.shapeName);
     this.CONSUME(keyword.with);
     const { use, range } = this.SUBRULE(this.openOrUse);
-    return this.ACTION(() => ({
-      kind: 'panel fill',
-      keyword: rangeOf(word),
-      places,
-      shape,
-      use,
-      tips: [],
-      range: spanOf(rangeOf(word), range),
-    }));
+    return this.ACTION(() => ({ ...phraseOf('panel fill', word, range), places, shape, use, tips: [] }));
   });
 
   private fillPlace = this.RULE('fillPlace', (): FillPlaceSyntax =>
@@ -109,7 +100,7 @@ export class FillRules extends OutlineChangeRules {
     this.CONSUME(keyword.of);
     const line = this.SUBRULE(this.name, { ARGS: ['`rim` or the name of an outline'] });
     return this.ACTION(() => ({
-      kind: 'margin',
+      kind: 'by distance',
       within: word.image === 'within',
       reach,
       of: line.text === 'rim' ? null : line,
@@ -227,11 +218,6 @@ export class FillRules extends OutlineChangeRules {
       },
       ERR_MSG: 'signs, one a cell',
     });
-    return this.ACTION(() => ({
-      kind: 'map row',
-      keyword: rangeOf(word),
-      signs,
-      range: spanOf(rangeOf(word), signs.at(-1)?.range ?? rangeOf(word)),
-    }));
+    return this.ACTION(() => ({ ...phraseOf('map row', word, signs.at(-1)?.range ?? rangeOf(word)), signs }));
   });
 }

@@ -1,9 +1,16 @@
-/** Grammar of the families of a grid: declared each, or changed of a kind that has its own. */
-import { rangeOf } from './expression-rules.ts';
-import { PanelRules } from './panel-rules.ts';
-import { spanOf } from '../tree/source-range.ts';
-import type { ExceptProperty, Expression, FamilyProperty } from '../tree/syntax-tree.ts';
+/** Grammar of the phrases inside a grid. */
+import { MaterialRules } from './material-rules.ts';
+import type {
+  BothSlantsProperty,
+  ExceptProperty,
+  FamilyProperty,
+  GridKindProperty,
+  MeasuredProperty,
+} from '../tree/grid-syntax.ts';
+import type { Expression } from '../tree/syntax-nodes.ts';
 import { keyword } from '../vocabulary/tokens.ts';
+import { rangeOf, spanOf } from '../tree/source-range.ts';
+import { phraseOf } from './property-rules.ts';
 
 /** How the lines of a family lie: in equal steps, or at places of their own. */
 interface FamilyLines {
@@ -13,7 +20,29 @@ interface FamilyLines {
   readonly last: Expression;
 }
 
-export class GridRules extends PanelRules {
+export class GridRules extends MaterialRules {
+  public gridKind = this.RULE('gridKind', (): GridKindProperty => {
+    const word = this.OR([
+      { ALT: () => this.CONSUME(keyword.three_way) },
+      { ALT: () => this.CONSUME(keyword.square) },
+      { ALT: () => this.CONSUME(keyword.basket_weave) },
+      { ALT: () => this.CONSUME(keyword.free) },
+    ]);
+    return this.ACTION(() => ({
+      kind: 'grid kind',
+      keyword: rangeOf(word),
+      gridKind: word.image as GridKindProperty['gridKind'],
+      angle: null,
+      range: rangeOf(word),
+    }));
+  });
+
+  public diamond = this.RULE('diamond', (): GridKindProperty => {
+    const word = this.CONSUME(keyword.diamond);
+    const angle = this.SUBRULE(this.expression);
+    return this.ACTION(() => ({ ...phraseOf('grid kind', word, angle.range), gridKind: 'diamond', angle }));
+  });
+
   public family = this.RULE('family', (): FamilyProperty => {
     const word = this.CONSUME(keyword.family);
     const direction = this.SUBRULE(this.expression);
@@ -30,15 +59,13 @@ export class GridRules extends PanelRules {
       return this.SUBRULE2(this.expression);
     });
     return this.ACTION(() => ({
-      kind: 'family',
-      keyword: rangeOf(word),
+      ...phraseOf('family', word, (layer ?? lines.last).range),
       direction,
       spacing: lines.spacing,
       offset: lines.offset,
       positions: lines.positions,
       stock: stock ?? null,
       layer: layer ?? null,
-      range: spanOf(rangeOf(word), (layer ?? lines.last).range),
     }));
   });
 
@@ -68,15 +95,39 @@ export class GridRules extends PanelRules {
     const family = this.SUBRULE(this.expression);
     this.CONSUME(keyword.of);
     const stock = this.SUBRULE(this.name, { ARGS: ['the name of a strip'] });
-    return this.ACTION(() => ({
-      kind: 'except',
-      keyword: rangeOf(word),
-      family,
-      stock,
-      range: spanOf(rangeOf(word), stock.range),
-    }));
+    return this.ACTION(() => ({ ...phraseOf('except', word, stock.range), family, stock }));
   });
 
   public wall = this.valueRule('wall');
   public layers = this.listRule('layers');
+  public side = this.valueRule('side');
+  public pitch = this.valueRule('pitch');
+  public fit = this.valueRule('fit');
+  public turn = this.valueRule('turn');
+
+  public measured = this.RULE('measured', (): MeasuredProperty => {
+    const word = this.CONSUME(keyword.measured);
+    const cells = this.SUBRULE(this.expression);
+    this.CONSUME(keyword.cells);
+    const over = this.SUBRULE2(this.expression);
+    const face = this.OPTION(() => {
+      this.CONSUME(keyword.face);
+      return this.SUBRULE3(this.expression);
+    });
+    return this.ACTION(() => ({
+      ...phraseOf('measured', word, (face ?? over).range),
+      cells,
+      over,
+      face: face ?? null,
+    }));
+  });
+
+  public bothSlants = this.RULE('bothSlants', (): BothSlantsProperty => {
+    const first = this.CONSUME(keyword.both);
+    const second = this.CONSUME(keyword.slants);
+    return this.ACTION(() => {
+      const range = spanOf(rangeOf(first), rangeOf(second));
+      return { kind: 'both slants', keyword: range, range };
+    });
+  });
 }

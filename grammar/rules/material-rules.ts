@@ -1,11 +1,9 @@
 /** Grammar of the phrases inside strips, benches, woods, sheets, resins and finishes. */
-import { rangeOf } from './expression-rules.ts';
 import type {
   BandBladeProperty,
   LengthsProperty,
   MixProperty,
   OnHandProperty,
-  PriceProperty,
   RecoatWindowProperty,
   RipProperty,
   SectionProperty,
@@ -13,13 +11,12 @@ import type {
   SizeProperty,
   SpareProperty,
 } from '../tree/material-syntax.ts';
+import type { Expression } from '../tree/syntax-nodes.ts';
 import { phraseOf, PropertyRules } from './property-rules.ts';
-import type { SourceRange } from '../tree/source-range.ts';
-import type { Expression } from '../tree/syntax-tree.ts';
 import { Comma, keyword } from '../vocabulary/tokens.ts';
+import { rangeOf, type SourceRange } from '../tree/source-range.ts';
 
 export class MaterialRules extends PropertyRules {
-  public density = this.valueRule('density');
   public rupture = this.valueRule('rupture');
   public elasticity = this.valueRule('elasticity');
   public pores = this.wordRule('pores', ['porous', 'closed']);
@@ -64,7 +61,7 @@ export class MaterialRules extends PropertyRules {
     return this.SUBRULE(this.expression);
   });
 
-  public wood = this.usedNameRule('wood', 'wood', 'the name of a wood');
+  public ofWood = this.usedNameRule('of wood', 'wood', 'the name of a wood');
   public flush = this.valueRule('flush');
   public rejects = this.valueRule('rejects');
   public endTrim = this.valueRule('end_trim');
@@ -198,7 +195,6 @@ export class MaterialRules extends PropertyRules {
   });
 
   public bevels = this.listRule('bevels');
-  public kerf = this.valueRule('kerf');
   public rippingKerf = this.valueRule('ripping_kerf');
   public shortest = this.valueRule('shortest');
   public gang = this.valueRule('gang');
@@ -228,7 +224,6 @@ export class MaterialRules extends PropertyRules {
   });
 
   public thick = this.valueRule('thick');
-  public margin = this.valueRule('margin');
 
   public size = this.RULE('size', (): SizeProperty => {
     const word = this.CONSUME(keyword.size);
@@ -283,14 +278,4 @@ export class MaterialRules extends PropertyRules {
   public coats = this.valueRule('coats');
   public loss = this.valueRule('loss');
   public recoat = this.valueRule('recoat');
-
-  public price = this.RULE('price', (): PriceProperty => {
-    const word = this.CONSUME(keyword.price);
-    const money = this.SUBRULE(this.money);
-    const per = this.OPTION(() => {
-      this.CONSUME(keyword.per);
-      return this.SUBRULE(this.expression);
-    });
-    return this.ACTION(() => ({ ...phraseOf('price', word, (per ?? money).range), money, per: per ?? null }));
-  });
 }

@@ -1,69 +1,34 @@
 /** Grammar of the phrases inside a motif. */
-import { rangeOf } from './expression-rules.ts';
 import { PlaceRules } from './place-rules.ts';
-import { spanOf, type SourceRange } from '../tree/source-range.ts';
 import type {
   AboveClause,
   CornersSyntax,
   DividerProperty,
   EveryClause,
-  Expression,
   FitOrderProperty,
   HingeProperty,
   MirroredClause,
-  Name,
   NodeProperty,
   PartFillProperty,
   PieceProperty,
-  ShapeName,
-  ShapeWord,
   TipProperty,
-} from '../tree/syntax-tree.ts';
-import { Comma, keyword, NumberToken } from '../vocabulary/tokens.ts';
+} from '../tree/motif-syntax.ts';
+import type { Expression, Name } from '../tree/syntax-nodes.ts';
+import { Comma, keyword } from '../vocabulary/tokens.ts';
+import { rangeOf, type SourceRange, spanOf } from '../tree/source-range.ts';
+import { phraseOf } from './property-rules.ts';
 
 interface Ranged {
   readonly range: SourceRange;
 }
 
 export class MotifRules extends PlaceRules {
-  public shapeName = this.RULE('shapeName', (): ShapeName =>
-    this.OR<ShapeName>({
-      DEF: [{ ALT: () => this.SUBRULE(this.shapeWord) }, { ALT: () => this.SUBRULE(this.polygonName) }],
-      ERR_MSG: '`triangle`, `square`, `rhombus`, `hexagon` or `polygon 5`',
-    }),
-  );
-
-  private shapeWord = this.RULE('shapeWord', (): ShapeName => {
-    const token = this.OR([
-      { ALT: () => this.CONSUME(keyword.triangle) },
-      { ALT: () => this.CONSUME(keyword.square) },
-      { ALT: () => this.CONSUME(keyword.rhombus) },
-      { ALT: () => this.CONSUME(keyword.hexagon) },
-    ]);
-    return this.ACTION(() => ({ shape: token.image as ShapeWord, range: rangeOf(token) }));
-  });
-
-  private polygonName = this.RULE('polygonName', (): ShapeName => {
-    const word = this.CONSUME(keyword.polygon);
-    const corners = this.CONSUME(NumberToken, { ERR_MSG: 'its number of corners' });
-    return this.ACTION(() => ({
-      shape: `polygon ${Number(corners.image)}`,
-      range: spanOf(rangeOf(word), rangeOf(corners)),
-    }));
-  });
-
   public node = this.RULE('node', (): NodeProperty => {
     const word = this.CONSUME(keyword.node);
     const name = this.SUBRULE(this.name, { ARGS: ['a name for the node'] });
     this.CONSUME(keyword.at);
     const place = this.SUBRULE(this.place);
-    return this.ACTION(() => ({
-      kind: 'node',
-      keyword: rangeOf(word),
-      name,
-      place,
-      range: spanOf(rangeOf(word), place.range),
-    }));
+    return this.ACTION(() => ({ ...phraseOf('node', word, place.range), name, place }));
   });
 
   public divider = this.RULE('divider', (): DividerProperty => {
@@ -80,13 +45,11 @@ export class MotifRules extends PlaceRules {
       this.ACTION(() => above.push(clause));
     });
     return this.ACTION(() => ({
-      kind: 'divider',
-      keyword: rangeOf(word),
+      ...phraseOf('divider', word, above.at(-1)?.range ?? to.range),
       name,
       from,
       to,
       above,
-      range: spanOf(rangeOf(word), above.at(-1)?.range ?? to.range),
     }));
   });
 
@@ -174,7 +137,7 @@ export class MotifRules extends PlaceRules {
     return this.ACTION(() => {
       const last = roles.at(-1);
       const end = last?.key?.range ?? last?.name.range ?? rangeOf(word);
-      return { kind: 'fit_order', keyword: rangeOf(word), roles, range: spanOf(rangeOf(word), end) };
+      return { ...phraseOf('fit_order', word, end), roles };
     });
   });
 
@@ -183,13 +146,7 @@ export class MotifRules extends PlaceRules {
     const first = this.SUBRULE(this.name, { ARGS: ['the name of a piece'] });
     this.CONSUME(Comma);
     const second = this.SUBRULE2(this.name, { ARGS: ['the name of the piece folded from it'] });
-    return this.ACTION(() => ({
-      kind: 'hinge',
-      keyword: rangeOf(word),
-      first,
-      second,
-      range: spanOf(rangeOf(word), second.range),
-    }));
+    return this.ACTION(() => ({ ...phraseOf('hinge', word, second.range), first, second }));
   });
 
   public partFill = this.RULE('partFill', (): PartFillProperty => {
@@ -208,12 +165,10 @@ export class MotifRules extends PlaceRules {
     this.CONSUME(keyword.with);
     const motif = this.SUBRULE(this.name, { ARGS: ['the name of a motif'] });
     return this.ACTION(() => ({
-      kind: 'part fill',
-      keyword: rangeOf(word),
+      ...phraseOf('part fill', word, motif.range),
       parts: parts.image as PartFillProperty['parts'],
       motif,
       tips: [],
-      range: spanOf(rangeOf(word), motif.range),
     }));
   });
 
@@ -228,12 +183,10 @@ export class MotifRules extends PlaceRules {
       return this.ACTION(() => ({ ...choice, range: spanOf(rangeOf(of), choice.range) }));
     });
     return this.ACTION(() => ({
-      kind: 'tip',
-      keyword: rangeOf(word),
+      ...phraseOf('tip', word, corners?.range ?? node.range),
       angle,
       node,
       corners: corners ?? null,
-      range: spanOf(rangeOf(word), corners?.range ?? node.range),
     }));
   });
 
@@ -245,7 +198,7 @@ export class MotifRules extends PlaceRules {
             const word = this.CONSUME(keyword.corner);
             const number = this.SUBRULE(this.ordinal);
             return this.ACTION((): CornersSyntax => ({
-              kind: 'number',
+              kind: 'corner by number',
               number,
               range: spanOf(rangeOf(word), number.range),
             }));
@@ -254,7 +207,7 @@ export class MotifRules extends PlaceRules {
         {
           ALT: () => {
             this.OPTION(() => this.CONSUME(keyword.the));
-            const kind = this.OR2({
+            const form = this.OR2({
               DEF: [
                 { ALT: () => this.CONSUME(keyword.square) },
                 { ALT: () => this.CONSUME(keyword.sharp) },
@@ -265,8 +218,9 @@ export class MotifRules extends PlaceRules {
             });
             const corner = this.CONSUME2(keyword.corner);
             return this.ACTION((): CornersSyntax => ({
-              kind: kind.image as 'square' | 'sharp' | 'wide' | 'every',
-              range: spanOf(rangeOf(kind), rangeOf(corner)),
+              kind: 'corners by form',
+              form: form.image as 'square' | 'sharp' | 'wide' | 'every',
+              range: spanOf(rangeOf(form), rangeOf(corner)),
             }));
           },
         },

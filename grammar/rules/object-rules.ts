@@ -1,6 +1,5 @@
 /** Grammar of the phrases inside frames, blanks, bands, pours, boards and kits. */
-import { rangeOf } from './expression-rules.ts';
-import { MaterialRules } from './material-rules.ts';
+import { PanelRules } from './panel-rules.ts';
 import type {
   BendsProperty,
   CastDepthProperty,
@@ -9,23 +8,20 @@ import type {
   InsertProperty,
   LayerProperty,
   PivotProperty,
-  SizedProperty,
   SparesProperty,
   TakeProperty,
 } from '../tree/object-syntax.ts';
-import type { ChoiceProperty } from '../tree/material-syntax.ts';
+import type { ChoiceProperty, Expression, NameProperty, SizedProperty, ValueProperty } from '../tree/syntax-nodes.ts';
 import { phraseOf } from './property-rules.ts';
-import type { SourceRange } from '../tree/source-range.ts';
-import type { Expression, NameProperty, ValueProperty } from '../tree/syntax-tree.ts';
 import { Comma, keyword, LeftBracket, Word } from '../vocabulary/tokens.ts';
+import { rangeOf, type SourceRange } from '../tree/source-range.ts';
 
-export class ObjectRules extends MaterialRules {
+export class ObjectRules extends PanelRules {
   public frame = this.RULE('frame', (): FrameProperty => {
     const word = this.CONSUME(keyword.frame);
     return this.ACTION(() => ({ ...phraseOf('frame', word, rangeOf(word)), properties: [], incomplete: false }));
   });
 
-  public corners = this.choiceRule('corners', ['mitred', 'lapped']);
   public joint = this.chosenValueRule('joint', ['groove', 'stub']);
   public endGap = this.valueRule('end_gap');
   public bearing = this.wordRule('bearing', ['border', 'fillers']);
@@ -48,7 +44,6 @@ export class ObjectRules extends MaterialRules {
 
   public gap = this.valueRule('gap');
   public allowance = this.valueRule('allowance');
-  public turns = this.listRule('turns');
   public fromBack = this.wordRule('from back', ['from_back']);
 
   public matchLaps = this.RULE('matchLaps', (): ChoiceProperty<'match laps', 'match'> => {
@@ -75,8 +70,6 @@ export class ObjectRules extends MaterialRules {
       overfill: overfill ?? null,
     }));
   });
-
-  public ofResin = this.usedNameRule('of resin', 'of', 'the name of a resin');
 
   public around = this.usedNameRule('around', 'around', 'the name of a panel or outline');
   public laminations = this.valueRule('laminations');

@@ -1,6 +1,5 @@
 /** Grammar of the steps that change what is drawn of an outline so far, or bring in another. */
 import type { IToken } from 'chevrotain';
-import { rangeOf } from './expression-rules.ts';
 import { OutlineRules } from './outline-rules.ts';
 import type {
   CombineStep,
@@ -11,10 +10,10 @@ import type {
   ScaleStep,
   TurnStep,
 } from '../tree/outline-syntax.ts';
-import type { SourceRange } from '../tree/source-range.ts';
-import { spanOf } from '../tree/source-range.ts';
-import type { PointSyntax } from '../tree/syntax-tree.ts';
+import type { PointSyntax } from '../tree/syntax-nodes.ts';
 import { Comma, keyword } from '../vocabulary/tokens.ts';
+import { rangeOf, type SourceRange } from '../tree/source-range.ts';
+import { phraseOf } from './property-rules.ts';
 
 interface MirrorPlace {
   readonly over: MirrorStep['over'];
@@ -25,30 +24,20 @@ export class OutlineChangeRules extends OutlineRules {
   public copy = this.RULE('copy', (): CopyStep => {
     const word = this.CONSUME(keyword.copy);
     const name = this.SUBRULE(this.name, { ARGS: ['the name of an outline'] });
-    return this.ACTION(() => ({
-      kind: 'copy',
-      keyword: rangeOf(word),
-      name,
-      range: spanOf(rangeOf(word), name.range),
-    }));
+    return this.ACTION(() => ({ ...phraseOf('copy', word, name.range), name }));
   });
 
   public move = this.RULE('move', (): MoveStep => {
     const word = this.CONSUME(keyword.move);
     const by = this.SUBRULE(this.point);
-    return this.ACTION(() => ({ kind: 'move', keyword: rangeOf(word), by, range: spanOf(rangeOf(word), by.range) }));
+    return this.ACTION(() => ({ ...phraseOf('move', word, by.range), by }));
   });
 
   public mirror = this.RULE('mirror', (): MirrorStep => {
     const word = this.CONSUME(keyword.mirror);
     this.CONSUME(keyword.over);
     const { over, range } = this.SUBRULE(this.mirrorPlace);
-    return this.ACTION(() => ({
-      kind: 'mirror',
-      keyword: rangeOf(word),
-      over,
-      range: spanOf(rangeOf(word), range),
-    }));
+    return this.ACTION(() => ({ ...phraseOf('mirror', word, range), over }));
   });
 
   private mirrorPlace = this.RULE('mirrorPlace', (): MirrorPlace =>
@@ -81,26 +70,14 @@ export class OutlineChangeRules extends OutlineRules {
     const word = this.CONSUME(keyword.turn);
     const angle = this.SUBRULE(this.expression);
     const about = this.SUBRULE(this.optionalAbout);
-    return this.ACTION(() => ({
-      kind: 'turn about',
-      keyword: rangeOf(word),
-      angle,
-      about,
-      range: spanOf(rangeOf(word), (about ?? angle).range),
-    }));
+    return this.ACTION(() => ({ ...phraseOf('turn about', word, (about ?? angle).range), angle, about }));
   });
 
   public scale = this.RULE('scale', (): ScaleStep => {
     const word = this.CONSUME(keyword.scale);
     const factor = this.SUBRULE(this.expression);
     const about = this.SUBRULE(this.optionalAbout);
-    return this.ACTION(() => ({
-      kind: 'scale',
-      keyword: rangeOf(word),
-      factor,
-      about,
-      range: spanOf(rangeOf(word), (about ?? factor).range),
-    }));
+    return this.ACTION(() => ({ ...phraseOf('scale', word, (about ?? factor).range), factor, about }));
   });
 
   private optionalAbout = this.RULE('optionalAbout', (): PointSyntax | null => {
@@ -116,11 +93,9 @@ export class OutlineChangeRules extends OutlineRules {
     const by = this.SUBRULE(this.expression);
     const sharp: IToken | undefined = this.OPTION(() => this.CONSUME(keyword.sharp));
     return this.ACTION(() => ({
-      kind: 'grow',
-      keyword: rangeOf(word),
+      ...phraseOf('grow', word, sharp ? rangeOf(sharp) : by.range),
       by,
       sharp: sharp !== undefined,
-      range: spanOf(rangeOf(word), sharp ? rangeOf(sharp) : by.range),
     }));
   });
 
@@ -131,11 +106,6 @@ export class OutlineChangeRules extends OutlineRules {
       { ALT: () => this.CONSUME(keyword.common) },
     ]);
     const name = this.SUBRULE(this.name, { ARGS: ['the name of an outline'] });
-    return this.ACTION(() => ({
-      kind: word.image as CombineStep['kind'],
-      keyword: rangeOf(word),
-      name,
-      range: spanOf(rangeOf(word), name.range),
-    }));
+    return this.ACTION(() => ({ ...phraseOf(word.image as CombineStep['kind'], word, name.range), name }));
   });
 }

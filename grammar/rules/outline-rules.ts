@@ -1,6 +1,5 @@
 /** Grammar of the steps that draw an outline. */
 import type { IToken } from 'chevrotain';
-import { rangeOf } from './expression-rules.ts';
 import { MotifRules } from './motif-rules.ts';
 import type {
   ArcForm,
@@ -15,14 +14,16 @@ import type {
   RectangleStep,
   SplineStep,
   StartStep,
+  StepEnd,
 } from '../tree/outline-syntax.ts';
-import type { SourceRange } from '../tree/source-range.ts';
-import { spanOf } from '../tree/source-range.ts';
-import type { Expression, PointSyntax } from '../tree/syntax-tree.ts';
-import { keyword } from '../vocabulary/tokens.ts';
+import type { Expression, PointSyntax } from '../tree/syntax-nodes.ts';
+import { Comma, keyword } from '../vocabulary/tokens.ts';
+import { rangeOf, type SourceRange, spanOf } from '../tree/source-range.ts';
+import { phraseOf } from './property-rules.ts';
 
-interface ArcFormPlace {
-  readonly form: ArcForm;
+/** The end of a step and where it stands. */
+interface StepEndPlace {
+  readonly end: StepEnd;
   readonly range: SourceRange;
 }
 
@@ -30,7 +31,7 @@ export class OutlineRules extends MotifRules {
   public start = this.RULE('start', (): StartStep => {
     const word = this.CONSUME(keyword.start);
     const at = this.SUBRULE(this.point);
-    return this.ACTION(() => ({ kind: 'start', keyword: rangeOf(word), at, range: spanOf(rangeOf(word), at.range) }));
+    return this.ACTION(() => ({ ...phraseOf('start', word, at.range), at }));
   });
 
   public line = this.RULE('line', (): LineStep => {
@@ -38,32 +39,19 @@ export class OutlineRules extends MotifRules {
     this.CONSUME(keyword.to);
     const { end, range } = this.SUBRULE(this.stepEnd);
     const rounded = this.SUBRULE(this.optionalRounded);
-    return this.ACTION(() => ({
-      kind: 'line',
-      keyword: rangeOf(word),
-      to: end,
-      rounded,
-      range: spanOf(rangeOf(word), rounded?.range ?? range),
-    }));
+    return this.ACTION(() => ({ ...phraseOf('line', word, rounded?.range ?? range), to: end, rounded }));
   });
 
   public arc = this.RULE('arc', (): ArcStep => {
     const word = this.CONSUME(keyword.arc);
     this.CONSUME(keyword.to);
     const { end } = this.SUBRULE(this.stepEnd);
-    const { form, range } = this.SUBRULE(this.arcForm);
+    const form = this.SUBRULE(this.arcForm);
     const rounded = this.SUBRULE(this.optionalRounded);
-    return this.ACTION(() => ({
-      kind: 'arc',
-      keyword: rangeOf(word),
-      to: end,
-      form,
-      rounded,
-      range: spanOf(rangeOf(word), rounded?.range ?? range),
-    }));
+    return this.ACTION(() => ({ ...phraseOf('arc', word, rounded?.range ?? form.range), to: end, form, rounded }));
   });
 
-  private arcForm = this.RULE('arcForm', (): ArcFormPlace =>
+  private arcForm = this.RULE('arcForm', (): ArcForm =>
     this.OR({
       DEF: [
         { ALT: () => this.SUBRULE(this.arcByRadius) },
@@ -74,30 +62,35 @@ export class OutlineRules extends MotifRules {
     }),
   );
 
-  private arcByRadius = this.RULE('arcByRadius', (): ArcFormPlace => {
-    this.CONSUME(keyword.radius);
+  private arcByRadius = this.RULE('arcByRadius', (): ArcForm => {
+    const word = this.CONSUME(keyword.radius);
     const radius = this.SUBRULE(this.expression);
     const turn = this.SUBRULE(this.arcTurn);
     const large: IToken | undefined = this.OPTION(() => this.CONSUME(keyword.large));
     return this.ACTION(() => ({
-      form: { kind: 'radius', radius, turn: turn.image as 'left' | 'right', large: large !== undefined },
-      range: rangeOf(large ?? turn),
+      kind: 'arc by radius',
+      radius,
+      turn: turn.image as 'left' | 'right',
+      large: large !== undefined,
+      range: spanOf(rangeOf(word), rangeOf(large ?? turn)),
     }));
   });
 
-  private arcThrough = this.RULE('arcThrough', (): ArcFormPlace => {
-    this.CONSUME(keyword.through);
+  private arcThrough = this.RULE('arcThrough', (): ArcForm => {
+    const word = this.CONSUME(keyword.through);
     const point = this.SUBRULE(this.point);
-    return this.ACTION(() => ({ form: { kind: 'through', point }, range: point.range }));
+    return this.ACTION(() => ({ kind: 'arc through', point, range: spanOf(rangeOf(word), point.range) }));
   });
 
-  private arcByBulge = this.RULE('arcByBulge', (): ArcFormPlace => {
-    this.CONSUME(keyword.bulge);
+  private arcByBulge = this.RULE('arcByBulge', (): ArcForm => {
+    const word = this.CONSUME(keyword.bulge);
     const bulge = this.SUBRULE(this.expression);
     const turn = this.SUBRULE(this.arcTurn);
     return this.ACTION(() => ({
-      form: { kind: 'bulge', bulge, turn: turn.image as 'left' | 'right' },
-      range: rangeOf(turn),
+      kind: 'arc by bulge',
+      bulge,
+      turn: turn.image as 'left' | 'right',
+      range: spanOf(rangeOf(word), rangeOf(turn)),
     }));
   });
 
@@ -120,12 +113,10 @@ export class OutlineRules extends MotifRules {
     });
     const rounded = this.SUBRULE(this.optionalRounded);
     return this.ACTION(() => ({
-      kind: 'curve',
-      keyword: rangeOf(word),
+      ...phraseOf('curve', word, (rounded ?? second ?? first).range),
       to: end,
       controls: second ? [first, second] : [first],
       rounded,
-      range: spanOf(rangeOf(word), (rounded ?? second ?? first).range),
     }));
   });
 
@@ -136,24 +127,17 @@ export class OutlineRules extends MotifRules {
     const through = this.SUBRULE(this.throughPoints);
     const rounded = this.SUBRULE(this.optionalRounded);
     return this.ACTION(() => ({
-      kind: 'spline',
-      keyword: rangeOf(word),
+      ...phraseOf('spline', word, (rounded ?? through.at(-1))?.range ?? range),
       to: end,
       through,
       rounded,
-      range: spanOf(rangeOf(word), (rounded ?? through.at(-1))?.range ?? range),
     }));
   });
 
   public loop = this.RULE('loop', (): LoopStep => {
     const word = this.CONSUME(keyword.loop);
     const through = this.SUBRULE(this.throughPoints);
-    return this.ACTION(() => ({
-      kind: 'loop',
-      keyword: rangeOf(word),
-      through,
-      range: spanOf(rangeOf(word), through.at(-1)?.range ?? rangeOf(word)),
-    }));
+    return this.ACTION(() => ({ ...phraseOf('loop', word, through.at(-1)?.range ?? rangeOf(word)), through }));
   });
 
   private throughPoints = this.RULE('throughPoints', (): readonly PointSyntax[] => {
@@ -174,13 +158,7 @@ export class OutlineRules extends MotifRules {
     const at = this.SUBRULE(this.optionalAt);
     this.CONSUME(keyword.radius);
     const radius = this.SUBRULE(this.expression);
-    return this.ACTION(() => ({
-      kind: 'circle',
-      keyword: rangeOf(word),
-      at,
-      radius,
-      range: spanOf(rangeOf(word), radius.range),
-    }));
+    return this.ACTION(() => ({ ...phraseOf('circle', word, radius.range), at, radius }));
   });
 
   public ellipse = this.RULE('ellipse', (): EllipseStep => {
@@ -189,14 +167,7 @@ export class OutlineRules extends MotifRules {
     this.CONSUME(keyword.radii);
     const radii = this.SUBRULE(this.point);
     const turned = this.SUBRULE(this.optionalTurned);
-    return this.ACTION(() => ({
-      kind: 'ellipse',
-      keyword: rangeOf(word),
-      at,
-      radii,
-      turned,
-      range: spanOf(rangeOf(word), (turned ?? radii).range),
-    }));
+    return this.ACTION(() => ({ ...phraseOf('ellipse', word, (turned ?? radii).range), at, radii, turned }));
   });
 
   public rectangle = this.RULE('rectangle', (): RectangleStep => {
@@ -208,14 +179,12 @@ export class OutlineRules extends MotifRules {
     const turned = this.SUBRULE(this.optionalTurned);
     const rounded = this.SUBRULE(this.optionalRounded);
     return this.ACTION(() => ({
-      kind: 'rectangle',
-      keyword: rangeOf(word),
+      ...phraseOf('rectangle', word, (rounded ?? turned ?? at ?? height).range),
       width,
       height,
       at,
       turned,
       rounded,
-      range: spanOf(rangeOf(word), (rounded ?? turned ?? at ?? height).range),
     }));
   });
 
@@ -228,14 +197,12 @@ export class OutlineRules extends MotifRules {
     const turned = this.SUBRULE(this.optionalTurned);
     const rounded = this.SUBRULE(this.optionalRounded);
     return this.ACTION(() => ({
-      kind: 'polygon',
-      keyword: rangeOf(word),
+      ...phraseOf('polygon', word, (rounded ?? turned ?? radius).range),
       corners,
       at,
       radius,
       turned,
       rounded,
-      range: spanOf(rangeOf(word), (rounded ?? turned ?? radius).range),
     }));
   });
 
@@ -245,27 +212,43 @@ export class OutlineRules extends MotifRules {
       DEF: [{ ALT: () => this.SUBRULE(this.pathData) }, { ALT: () => this.SUBRULE(this.pathInDrawing) }],
       ERR_MSG: 'path data in double quotes, or `from` and an SVG file',
     });
-    const last = this.ACTION(() => (source.kind === 'data' ? source.data : source.id));
-    return this.ACTION(() => ({
-      kind: 'path',
-      keyword: rangeOf(word),
-      source,
-      range: spanOf(rangeOf(word), last.range),
-    }));
+    return this.ACTION(() => ({ ...phraseOf('path', word, source.range), source }));
   });
 
   private pathData = this.RULE('pathData', (): PathStep['source'] => {
     const data = this.SUBRULE(this.text);
-    return this.ACTION(() => ({ kind: 'data', data }));
+    return this.ACTION(() => ({ kind: 'data', data, range: data.range }));
   });
 
   private pathInDrawing = this.RULE('pathInDrawing', (): PathStep['source'] => {
-    this.CONSUME(keyword.from);
+    const word = this.CONSUME(keyword.from);
     const file = this.SUBRULE(this.text);
     this.CONSUME(keyword.id);
     const id = this.SUBRULE2(this.text);
-    return this.ACTION(() => ({ kind: 'drawing', file, id }));
+    return this.ACTION(() => ({ kind: 'drawing', file, id, range: spanOf(rangeOf(word), id.range) }));
   });
+
+  private stepEnd = this.RULE('stepEnd', (): StepEndPlace =>
+    this.OR<StepEndPlace>({
+      DEF: [
+        {
+          GATE: () => this.isAhead(1, keyword.start) && !this.isAhead(2, Comma) && !this.arithmeticAhead(2),
+          ALT: () => {
+            const start = this.CONSUME(keyword.start);
+            return this.ACTION(() => ({ end: null, range: rangeOf(start) }));
+          },
+        },
+        {
+          ALT: () => {
+            const point = this.SUBRULE(this.point);
+            return this.ACTION(() => ({ end: point, range: point.range }));
+          },
+        },
+      ],
+      IGNORE_AMBIGUITIES: true,
+      ERR_MSG: 'a point `x, y` or `start`',
+    }),
+  );
 
   private optionalAt = this.RULE('optionalAt', (): PointSyntax | null => {
     const at = this.OPTION(() => {

@@ -1,7 +1,5 @@
 /** Grammar of the phrases inside a panel. */
-import { rangeOf } from './expression-rules.ts';
 import { FillRules } from './fill-rules.ts';
-import { spanOf } from '../tree/source-range.ts';
 import type {
   CentredProperty,
   CutCellsProperty,
@@ -11,8 +9,10 @@ import type {
   NodeAtProperty,
   PanelShapeSyntax,
   ShapeProperty,
-} from '../tree/syntax-tree.ts';
+} from '../tree/panel-syntax.ts';
 import { keyword, LeftBracket, NumberToken, Word } from '../vocabulary/tokens.ts';
+import { rangeOf, spanOf } from '../tree/source-range.ts';
+import { phraseOf } from './property-rules.ts';
 
 export class PanelRules extends FillRules {
   public centred = this.RULE('centred', (): CentredProperty => {
@@ -25,30 +25,20 @@ export class PanelRules extends FillRules {
       ],
       ERR_MSG: '`node`, `cell` or `edge`',
     });
-    return this.ACTION(() => ({
-      kind: 'centred',
-      keyword: rangeOf(word),
-      on: on.image as CentredProperty['on'],
-      range: spanOf(rangeOf(word), rangeOf(on)),
-    }));
+    return this.ACTION(() => ({ ...phraseOf('centred', word, rangeOf(on)), on: on.image as CentredProperty['on'] }));
   });
 
   public nodeAt = this.RULE('nodeAt', (): NodeAtProperty => {
     const word = this.CONSUME(keyword.node);
     this.CONSUME(keyword.at);
     const at = this.SUBRULE(this.point);
-    return this.ACTION(() => ({ kind: 'node at', keyword: rangeOf(word), at, range: spanOf(rangeOf(word), at.range) }));
+    return this.ACTION(() => ({ ...phraseOf('node at', word, at.range), at }));
   });
 
   public shape = this.RULE('shape', (): ShapeProperty => {
     const word = this.CONSUME(keyword.shape);
     const shape = this.SUBRULE(this.panelShape);
-    return this.ACTION(() => ({
-      kind: 'shape',
-      keyword: rangeOf(word),
-      shape,
-      range: spanOf(rangeOf(word), shape.range),
-    }));
+    return this.ACTION(() => ({ ...phraseOf('shape', word, shape.range), shape }));
   });
 
   private panelShape = this.RULE('panelShape', (): PanelShapeSyntax =>
@@ -73,7 +63,7 @@ export class PanelRules extends FillRules {
           GATE: () => this.isAhead(1, Word) && !this.isAhead(2, keyword.x) && !this.arithmeticAhead(2),
           ALT: () => {
             const name = this.SUBRULE(this.name, { ARGS: ['the name of an outline'] });
-            return this.ACTION((): PanelShapeSyntax => ({ kind: 'outline', name, range: name.range }));
+            return this.ACTION((): PanelShapeSyntax => ({ kind: 'outline shape', name, range: name.range }));
           },
         },
         { ALT: () => this.SUBRULE(this.widthByHeight) },
@@ -89,7 +79,7 @@ export class PanelRules extends FillRules {
     const count = this.SUBRULE(this.expression);
     const last = this.CONSUME(keyword.cells);
     return this.ACTION(() => ({
-      kind: 'hexagon of cells',
+      kind: 'hexagon shape',
       cells: count,
       range: spanOf(rangeOf(word), rangeOf(last)),
     }));
@@ -111,7 +101,7 @@ export class PanelRules extends FillRules {
       ERR_MSG: '`pitch` or `frame`',
     });
     return this.ACTION(() => ({
-      kind: 'fit',
+      kind: 'fitted shape',
       across,
       up,
       width,
@@ -127,7 +117,7 @@ export class PanelRules extends FillRules {
     const height = this.SUBRULE2(this.expression);
     const last = this.OPTION(() => this.CONSUME(keyword.cells));
     return this.ACTION(() => ({
-      kind: last ? 'cells' : 'rectangle',
+      kind: last ? 'cells shape' : 'rectangle shape',
       width,
       height,
       range: spanOf(width.range, last ? rangeOf(last) : height.range),
@@ -140,12 +130,7 @@ export class PanelRules extends FillRules {
       DEF: [{ ALT: () => this.CONSUME(keyword.sawn) }, { ALT: () => this.CONSUME(keyword.framed) }],
       ERR_MSG: '`sawn` or `framed`',
     });
-    return this.ACTION(() => ({
-      kind: 'edge',
-      keyword: rangeOf(word),
-      edge: edge.image as EdgeProperty['edge'],
-      range: spanOf(rangeOf(word), rangeOf(edge)),
-    }));
+    return this.ACTION(() => ({ ...phraseOf('edge', word, rangeOf(edge)), edge: edge.image as EdgeProperty['edge'] }));
   });
 
   public meets = this.RULE('meets', (): MeetsProperty => {
@@ -153,13 +138,7 @@ export class PanelRules extends FillRules {
     const other = this.SUBRULE(this.name, { ARGS: ['the name of a panel, board, pour or outline'] });
     this.CONSUME(keyword.leave);
     const leave = this.SUBRULE(this.expression);
-    return this.ACTION(() => ({
-      kind: 'meets',
-      keyword: rangeOf(word),
-      other,
-      leave,
-      range: spanOf(rangeOf(word), leave.range),
-    }));
+    return this.ACTION(() => ({ ...phraseOf('meets', word, leave.range), other, leave }));
   });
 
   public cutCells = this.RULE('cutCells', (): CutCellsProperty => {
@@ -173,10 +152,12 @@ export class PanelRules extends FillRules {
       ERR_MSG: '`trim`, `own` or `open`',
     });
     return this.ACTION(() => ({
-      kind: 'cut cells',
-      keyword: rangeOf(word),
+      ...phraseOf('cut cells', word, rangeOf(choice)),
       cutCells: choice.image as CutCellsProperty['cutCells'],
-      range: spanOf(rangeOf(word), rangeOf(choice)),
     }));
   });
+
+  public stub = this.valueRule('stub');
+  public tail = this.valueRule('tail');
+  public sliver = this.valueRule('sliver');
 }

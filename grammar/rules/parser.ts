@@ -1,31 +1,26 @@
 /**
- * The grammar of every phrase: declarations' heads and properties, one public rule each.
+ * Grammar of declarations, on top of all phrases that stand in their blocks, one public rule each.
  * `read-blocks.ts` finds where phrases begin and joins them into a tree, so an error stays inside its phrase.
  */
-import { rangeOf } from './expression-rules.ts';
 import { WorkRules } from './work-rules.ts';
-import { spanOf } from '../tree/source-range.ts';
-import type { SourceRange } from '../tree/source-range.ts';
-import type { BothSlantsProperty, GridKindProperty, MeasuredProperty } from '../tree/grid-syntax.ts';
+import type { Name, Phrase, ShapeName } from '../tree/syntax-nodes.ts';
 import type {
   BlockDeclaration,
   LetDeclaration,
-  Name,
-  ShapeName,
   TitleDeclaration,
   UnitsDeclaration,
   UseDeclaration,
 } from '../tree/syntax-tree.ts';
 import { Equals, keyword, Word } from '../vocabulary/tokens.ts';
+import { rangeOf } from '../tree/source-range.ts';
+import { phraseOf } from './property-rules.ts';
 
 /** The head of a declaration with a body: all that stands before its `{`. */
-export interface BlockHead {
+export interface BlockHead extends Phrase {
   readonly kind: 'head';
   readonly declared: BlockDeclaration['kind'];
-  readonly keyword: SourceRange;
   readonly name: Name;
   readonly shape: ShapeName | null;
-  readonly range: SourceRange;
 }
 
 export class PhraseParser extends WorkRules {
@@ -54,23 +49,13 @@ export class PhraseParser extends WorkRules {
       ],
       ERR_MSG: 'a file in double quotes or the name of a library',
     });
-    return this.ACTION(() => ({
-      kind: 'use',
-      keyword: rangeOf(word),
-      source,
-      range: spanOf(rangeOf(word), source.range),
-    }));
+    return this.ACTION(() => ({ ...phraseOf('use', word, source.range), source }));
   });
 
   public title = this.RULE('title', (): TitleDeclaration => {
     const word = this.CONSUME(keyword.title);
     const text = this.SUBRULE(this.text);
-    return this.ACTION(() => ({
-      kind: 'title',
-      keyword: rangeOf(word),
-      text,
-      range: spanOf(rangeOf(word), text.range),
-    }));
+    return this.ACTION(() => ({ ...phraseOf('title', word, text.range), text }));
   });
 
   public units = this.RULE('units', (): UnitsDeclaration => {
@@ -86,10 +71,8 @@ export class PhraseParser extends WorkRules {
       ERR_MSG: '`mm`, `cm`, `m`, `in` or `ft`',
     });
     return this.ACTION(() => ({
-      kind: 'units',
-      keyword: rangeOf(word),
+      ...phraseOf('units', word, rangeOf(unit)),
       unit: unit.image as UnitsDeclaration['unit'],
-      range: spanOf(rangeOf(word), rangeOf(unit)),
     }));
   });
 
@@ -98,16 +81,10 @@ export class PhraseParser extends WorkRules {
     const name = this.SUBRULE(this.name, { ARGS: ['a name for the number'] });
     this.CONSUME(Equals);
     const value = this.SUBRULE(this.expression);
-    return this.ACTION(() => ({
-      kind: 'let',
-      keyword: rangeOf(word),
-      name,
-      value,
-      range: spanOf(rangeOf(word), value.range),
-    }));
+    return this.ACTION(() => ({ ...phraseOf('let', word, value.range), name, value }));
   });
 
-  public woodHead = this.headRule('wood');
+  public wood = this.headRule('wood');
   public strip = this.headRule('strip');
   public sheet = this.headRule('sheet');
   public resin = this.headRule('resin');
@@ -128,96 +105,14 @@ export class PhraseParser extends WorkRules {
     const name = this.SUBRULE(this.name, { ARGS: ['a name for the motif'] });
     this.CONSUME(keyword.for);
     const shape = this.SUBRULE(this.shapeName);
-    return this.ACTION(() => ({
-      kind: 'head',
-      declared: 'motif',
-      keyword: rangeOf(word),
-      name,
-      shape,
-      range: spanOf(rangeOf(word), shape.range),
-    }));
+    return this.ACTION(() => ({ ...phraseOf('head', word, shape.range), declared: 'motif', name, shape }));
   });
-
-  public gridKind = this.RULE('gridKind', (): GridKindProperty => {
-    const word = this.OR([
-      { ALT: () => this.CONSUME(keyword.three_way) },
-      { ALT: () => this.CONSUME(keyword.square) },
-      { ALT: () => this.CONSUME(keyword.basket_weave) },
-      { ALT: () => this.CONSUME(keyword.free) },
-    ]);
-    return this.ACTION(() => ({
-      kind: 'grid kind',
-      keyword: rangeOf(word),
-      gridKind: word.image as GridKindProperty['gridKind'],
-      angle: null,
-      range: rangeOf(word),
-    }));
-  });
-
-  public diamond = this.RULE('diamond', (): GridKindProperty => {
-    const word = this.CONSUME(keyword.diamond);
-    const angle = this.SUBRULE(this.expression);
-    return this.ACTION(() => ({
-      kind: 'grid kind',
-      keyword: rangeOf(word),
-      gridKind: 'diamond',
-      angle,
-      range: spanOf(rangeOf(word), angle.range),
-    }));
-  });
-
-  public side = this.valueRule('side');
-  public pitch = this.valueRule('pitch');
-  public of = this.nameRule('of', 'the name of a strip');
-  public fit = this.valueRule('fit');
-  public turn = this.valueRule('turn');
-
-  public measured = this.RULE('measured', (): MeasuredProperty => {
-    const word = this.CONSUME(keyword.measured);
-    const cells = this.SUBRULE(this.expression);
-    this.CONSUME(keyword.cells);
-    const over = this.SUBRULE2(this.expression);
-    const face = this.OPTION(() => {
-      this.CONSUME(keyword.face);
-      return this.SUBRULE3(this.expression);
-    });
-    return this.ACTION(() => ({
-      kind: 'measured',
-      keyword: rangeOf(word),
-      cells,
-      over,
-      face: face ?? null,
-      range: spanOf(rangeOf(word), (face ?? over).range),
-    }));
-  });
-
-  public bothSlants = this.RULE('bothSlants', (): BothSlantsProperty => {
-    const first = this.CONSUME(keyword.both);
-    const second = this.CONSUME(keyword.slants);
-    return this.ACTION(() => {
-      const range = spanOf(rangeOf(first), rangeOf(second));
-      return { kind: 'both slants', keyword: range, range };
-    });
-  });
-
-  public usedGrid = this.nameRule('grid', 'the name of a grid');
-  public stub = this.valueRule('stub');
-  public tail = this.valueRule('tail');
-  public sliver = this.valueRule('sliver');
-  public copies = this.valueRule('copies');
 
   private headRule(word: BlockDeclaration['kind']) {
     return this.RULE(`${word}_head`, (): BlockHead => {
       const first = this.CONSUME(keyword[word]);
       const name = this.SUBRULE(this.name, { ARGS: [`a name for the ${word}`] });
-      return this.ACTION(() => ({
-        kind: 'head',
-        declared: word,
-        keyword: rangeOf(first),
-        name,
-        shape: null,
-        range: spanOf(rangeOf(first), name.range),
-      }));
+      return this.ACTION(() => ({ ...phraseOf('head', first, name.range), declared: word, name, shape: null }));
     });
   }
 }

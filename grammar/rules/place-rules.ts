@@ -1,9 +1,10 @@
 /** Grammar of the places in an opening. */
 import { EOF, type ParserMethod } from 'chevrotain';
-import { ExpressionRules, rangeOf } from './expression-rules.ts';
-import { spanOf } from '../tree/source-range.ts';
-import type { LineSyntax, Ordinal, PlaceSyntax } from '../tree/syntax-tree.ts';
+import { GridRules } from './grid-rules.ts';
+import type { LineSyntax, PlaceSyntax } from '../tree/place-syntax.ts';
+import type { Ordinal } from '../tree/syntax-nodes.ts';
 import { Comma, keyword, NumberToken, Word } from '../vocabulary/tokens.ts';
+import { rangeOf, spanOf } from '../tree/source-range.ts';
 
 /** What may stand behind a whole place, and so behind the name of a node. */
 const behindPlaces = [
@@ -19,7 +20,7 @@ const behindPlaces = [
   EOF,
 ];
 
-export class PlaceRules extends ExpressionRules {
+export class PlaceRules extends GridRules {
   /** Whether the word ahead stands alone, as the name of a node does. */
   private standsAlone = (): boolean => behindPlaces.some((type) => this.isAhead(2, type));
 
@@ -133,7 +134,7 @@ export class PlaceRules extends ExpressionRules {
             const word = this.CONSUME(keyword.edge);
             const number = this.SUBRULE(this.optionalOrdinal);
             return this.ACTION((): LineSyntax => ({
-              kind: 'edge',
+              kind: 'edge line',
               number,
               range: spanOf(rangeOf(word), number?.range ?? rangeOf(word)),
             }));
@@ -150,7 +151,7 @@ export class PlaceRules extends ExpressionRules {
     const from = this.SUBRULE(this.place);
     this.CONSUME(keyword.to, { ERR_MSG: '`to` and the far end of the line, as in `corner 1 to centroid`' });
     const to = this.SUBRULE2(this.place);
-    return this.ACTION(() => ({ kind: 'through', from, to, range: spanOf(from.range, to.range) }));
+    return this.ACTION(() => ({ kind: 'line through', from, to, range: spanOf(from.range, to.range) }));
   });
 
   private turnedPlace = this.RULE('turnedPlace', (): PlaceSyntax => {

@@ -1,14 +1,24 @@
 /** Rules that properties of several blocks share: a choice of words, money, three measures with `x`. */
 import type { IToken, ParserMethod } from 'chevrotain';
-import { rangeOf } from './expression-rules.ts';
 import { listed, typed } from '../problems/listed-words.ts';
-import type { ChoiceProperty, ChosenValueProperty, MoneyProperty, MoneySyntax } from '../tree/material-syntax.ts';
-import { GridRules } from './grid-rules.ts';
-import { spanOf } from '../tree/source-range.ts';
-import type { SourceRange } from '../tree/source-range.ts';
-import type { Expression, ListProperty, NameProperty, Phrase } from '../tree/syntax-tree.ts';
+import type { PriceProperty } from '../tree/material-syntax.ts';
+import type {
+  ChoiceProperty,
+  ChosenValueProperty,
+  Expression,
+  ListProperty,
+  MoneyProperty,
+  MoneySyntax,
+  NameProperty,
+  Phrase,
+  ShapeName,
+  ShapeWord,
+  ValueProperty,
+} from '../tree/syntax-nodes.ts';
 import { keyword, LeftBracket, NumberToken, Quantity, UnknownQuantity, Word } from '../vocabulary/tokens.ts';
 import type { KnownWord } from '../vocabulary/tokens.ts';
+import { rangeOf, type SourceRange, spanOf } from '../tree/source-range.ts';
+import { ExpressionRules } from './expression-rules.ts';
 
 /** The letters and digits of a property's kind, as a rule may be named. */
 const ruleName = (kind: string, ending: string): string => `${kind.replaceAll(' ', '_')}_${ending}`;
@@ -20,7 +30,7 @@ export const phraseOf = <Kind extends string>(
   last: SourceRange,
 ): Phrase & { readonly kind: Kind } => ({ kind, keyword: rangeOf(first), range: spanOf(rangeOf(first), last) });
 
-export class PropertyRules extends GridRules {
+export class PropertyRules extends ExpressionRules {
   /**
    * Whether a value stands at the token `ahead` places on that cannot be the next property: a known word that is also
    * the name of a number must stand in brackets there.
@@ -32,10 +42,28 @@ export class PropertyRules extends GridRules {
     );
   }
 
+  /** A property of one value behind its word. */
+  protected valueRule<Kind extends KnownWord>(word: Kind): ParserMethod<[], ValueProperty<Kind>> {
+    return this.RULE(`${word}_value`, (): ValueProperty<Kind> => {
+      const first = this.CONSUME(keyword[word]);
+      const value = this.SUBRULE(this.expression);
+      return this.ACTION(() => ({ ...phraseOf(word, first, value.range), value }));
+    });
+  }
+
+  /** A property of a list of values behind its word. */
+  protected listRule<Kind extends KnownWord>(word: Kind): ParserMethod<[], ListProperty<Kind>> {
+    return this.RULE(`${word}_list`, (): ListProperty<Kind> => {
+      const first = this.CONSUME(keyword[word]);
+      const values = this.SUBRULE(this.expressionList);
+      return this.ACTION(() => ({ ...phraseOf(word, first, values.at(-1)?.range ?? rangeOf(first)), values }));
+    });
+  }
+
   protected money = this.RULE('money', (): MoneySyntax => {
     const amount = this.SUBRULE(this.expression);
     const currency = this.SUBRULE(this.name, { ARGS: ['a currency such as `EUR`'] });
-    return this.ACTION(() => ({ amount, currency, range: spanOf(amount.range, currency.range) }));
+    return this.ACTION(() => ({ kind: 'money', amount, currency, range: spanOf(amount.range, currency.range) }));
   });
 
   /** `at 4.20 EUR`, or nothing. */
@@ -130,5 +158,51 @@ export class PropertyRules extends GridRules {
     this.CONSUME(keyword.x, { ERR_MSG: '`x` between the two measures' });
     const height = this.SUBRULE2(this.expression);
     return { width, height };
+  });
+
+  public shapeName = this.RULE('shapeName', (): ShapeName =>
+    this.OR<ShapeName>({
+      DEF: [{ ALT: () => this.SUBRULE(this.shapeWord) }, { ALT: () => this.SUBRULE(this.polygonName) }],
+      ERR_MSG: '`triangle`, `square`, `rhombus`, `hexagon` or `polygon 5`',
+    }),
+  );
+
+  private shapeWord = this.RULE('shapeWord', (): ShapeName => {
+    const token = this.OR([
+      { ALT: () => this.CONSUME(keyword.triangle) },
+      { ALT: () => this.CONSUME(keyword.square) },
+      { ALT: () => this.CONSUME(keyword.rhombus) },
+      { ALT: () => this.CONSUME(keyword.hexagon) },
+    ]);
+    return this.ACTION(() => ({ shape: token.image as ShapeWord, range: rangeOf(token) }));
+  });
+
+  private polygonName = this.RULE('polygonName', (): ShapeName => {
+    const word = this.CONSUME(keyword.polygon);
+    const corners = this.CONSUME(NumberToken, { ERR_MSG: 'its number of corners' });
+    return this.ACTION(() => ({
+      shape: `polygon ${Number(corners.image)}`,
+      range: spanOf(rangeOf(word), rangeOf(corners)),
+    }));
+  });
+
+  public density = this.valueRule('density');
+  public kerf = this.valueRule('kerf');
+  public margin = this.valueRule('margin');
+  public turns = this.listRule('turns');
+  public copies = this.valueRule('copies');
+  public corners = this.choiceRule('corners', ['mitred', 'lapped']);
+  public ofStrip = this.usedNameRule('of strip', 'of', 'the name of a strip');
+  public ofResin = this.usedNameRule('of resin', 'of', 'the name of a resin');
+  public ofGrid = this.usedNameRule('of grid', 'grid', 'the name of a grid');
+
+  public price = this.RULE('price', (): PriceProperty => {
+    const word = this.CONSUME(keyword.price);
+    const money = this.SUBRULE(this.money);
+    const per = this.OPTION(() => {
+      this.CONSUME(keyword.per);
+      return this.SUBRULE(this.expression);
+    });
+    return this.ACTION(() => ({ ...phraseOf('price', word, (per ?? money).range), money, per: per ?? null }));
   });
 }

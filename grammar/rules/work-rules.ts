@@ -1,12 +1,11 @@
 /** Grammar of the phrases inside the work. */
-import { rangeOf } from './expression-rules.ts';
 import { listed, typed } from '../problems/listed-words.ts';
 import { ObjectRules } from './object-rules.ts';
 import { phraseOf } from './property-rules.ts';
-import type { SourceRange } from '../tree/source-range.ts';
 import { keyword } from '../vocabulary/tokens.ts';
-import { labourUnits } from '../tree/work-syntax.ts';
 import type { FinishUse, HangProperty, MinutesProperty, MoistureProperty, PlaceProperty } from '../tree/work-syntax.ts';
+import { labourUnits } from '../tree/work-syntax.ts';
+import { rangeOf, type SourceRange } from '../tree/source-range.ts';
 
 export class WorkRules extends ObjectRules {
   public placement = this.RULE('placement', (): PlaceProperty => {

@@ -1,10 +1,7 @@
 /** Nodes of the tree that say what fills the cells of a panel. */
+import type { TipProperty } from './motif-syntax.ts';
+import type { Expression, Name, Node, ShapeName } from './syntax-nodes.ts';
 import type { SourceRange } from './source-range.ts';
-import type { Expression, Name, ShapeName, TipProperty } from './syntax-tree.ts';
-
-interface Node {
-  readonly range: SourceRange;
-}
 
 /** Which cells a fill speaks of; several must all hold. A null `last` is the same as `first`. */
 export type FillPlaceSyntax =
@@ -22,7 +19,7 @@ export type FillPlaceSyntax =
   | ({ readonly kind: 'region'; readonly inside: boolean; readonly outline: Name } & Node)
   /** `of` is null for the panel's own edge. */
   | ({
-      readonly kind: 'margin';
+      readonly kind: 'by distance';
       readonly within: boolean;
       readonly reach: Expression;
       readonly of: Name | null;

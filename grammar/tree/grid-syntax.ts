@@ -1,5 +1,5 @@
-/** The syntax tree of a grid's properties, and of a shape that is fitted to its cells. */
-import type { Expression, Name, Node, Phrase } from './syntax-tree.ts';
+/** Nodes of the tree inside a grid. */
+import type { Block, Expression, ListProperty, Name, NameProperty, Phrase, ValueProperty } from './syntax-nodes.ts';
 
 export interface GridKindProperty extends Phrase {
   readonly kind: 'grid kind';
@@ -38,12 +38,20 @@ export interface BothSlantsProperty extends Phrase {
   readonly kind: 'both slants';
 }
 
-/** `fit 21 x 8 cells in 900 x 380 by pitch`. */
-export interface FitShapeSyntax extends Node {
-  readonly kind: 'fit';
-  readonly across: Expression;
-  readonly up: Expression;
-  readonly width: Expression;
-  readonly height: Expression;
-  readonly by: 'pitch' | 'frame';
+export type GridProperty =
+  | GridKindProperty
+  | ValueProperty<'side'>
+  | ValueProperty<'pitch'>
+  | NameProperty<'of strip'>
+  | FamilyProperty
+  | ExceptProperty
+  | ListProperty<'layers'>
+  | ValueProperty<'wall'>
+  | ValueProperty<'fit'>
+  | ValueProperty<'turn'>
+  | MeasuredProperty
+  | BothSlantsProperty;
+
+export interface GridDeclaration extends Block<GridProperty> {
+  readonly kind: 'grid';
 }

@@ -1,32 +1,15 @@
 /** Nodes of the tree for strips, the bench, woods, sheets, resins and finishes. */
+import type {
+  Block,
+  ChoiceProperty,
+  Expression,
+  ListProperty,
+  MoneySyntax,
+  NameProperty,
+  Phrase,
+  ValueProperty,
+} from './syntax-nodes.ts';
 import type { SourceRange } from './source-range.ts';
-import type { Block, Expression, ListProperty, Name, NameProperty, Phrase, ValueProperty } from './syntax-tree.ts';
-
-/** One of a few words, such as `corners mitred`; `choice` is the word. */
-export interface ChoiceProperty<Kind extends string, Choice extends string> extends Phrase {
-  readonly kind: Kind;
-  readonly choice: Choice;
-}
-
-/** A value behind one of a few words, such as `chamfer 10` or `round_over 6`. */
-export interface ChosenValueProperty<Kind extends string, Choice extends string> extends Phrase {
-  readonly kind: Kind;
-  readonly choice: Choice;
-  readonly value: Expression;
-}
-
-/** `4.20 EUR`. */
-export interface MoneySyntax {
-  readonly amount: Expression;
-  readonly currency: Name;
-  readonly range: SourceRange;
-}
-
-/** An amount of money behind its word, such as `hourly 32 EUR`. */
-export interface MoneyProperty<Kind extends string> extends Phrase {
-  readonly kind: Kind;
-  readonly money: MoneySyntax;
-}
 
 /** `shrinkage radial 4.9% tangential 7.8%`; either may be left out. */
 export interface ShrinkageProperty extends Phrase {
@@ -86,7 +69,7 @@ export interface RipProperty extends Phrase {
 }
 
 export type StripProperty =
-  | NameProperty<'wood'>
+  | NameProperty<'of wood'>
   | SectionProperty
   | LengthsProperty
   | OnHandProperty

@@ -1,25 +1,20 @@
 /** Nodes of the tree for frames, blanks, bands, pours, boards and kits. */
-import type { ChoiceProperty, ChosenValueProperty } from './material-syntax.ts';
 import type {
   Block,
+  ChoiceProperty,
+  ChosenValueProperty,
   Expression,
   ListProperty,
   Name,
   NameProperty,
   Phrase,
   PointSyntax,
+  SizedProperty,
   ValueProperty,
-} from './syntax-tree.ts';
-
-/** `420 x 297` behind a word. */
-export interface SizedProperty<Kind extends string> extends Phrase {
-  readonly kind: Kind;
-  readonly width: Expression;
-  readonly height: Expression;
-}
+} from './syntax-nodes.ts';
 
 export type FramePart =
-  | NameProperty<'of'>
+  | NameProperty<'of strip'>
   | ChoiceProperty<'corners', 'mitred' | 'lapped'>
   | ChosenValueProperty<'joint', 'groove' | 'stub'>
   | ValueProperty<'end_gap'>
@@ -49,7 +44,7 @@ export interface CastDepthProperty extends Phrase {
 }
 
 export type BlankProperty =
-  | NameProperty<'grid'>
+  | NameProperty<'of grid'>
   | SizedProperty<'blank size'>
   | TakeProperty
   | ValueProperty<'margin'>
@@ -74,7 +69,7 @@ export interface BendsProperty extends Phrase {
 
 export type BandProperty =
   | NameProperty<'around'>
-  | NameProperty<'of'>
+  | NameProperty<'of strip'>
   | ValueProperty<'laminations'>
   | BendsProperty
   | ChoiceProperty<'method', 'cold' | 'damp' | 'hot'>

@@ -1,11 +1,8 @@
 /** Nodes of the tree that draw an outline, and those that change what is drawn. */
-import type { SourceRange } from './source-range.ts';
-import type { Expression, Name, PointSyntax, StepEnd, TextLiteral } from './syntax-tree.ts';
+import type { Block, Expression, Name, Node, Phrase, PointSyntax, TextLiteral } from './syntax-nodes.ts';
 
-interface Phrase {
-  readonly range: SourceRange;
-  readonly keyword: SourceRange;
-}
+/** The end of an outline's step: a point, or null for `to start`. */
+export type StepEnd = PointSyntax | null;
 
 export interface StartStep extends Phrase {
   readonly kind: 'start';
@@ -21,14 +18,14 @@ export interface LineStep extends Phrase {
 
 /** What says how an arc runs: its radius, a point on it, or how far it bulges from its chord. */
 export type ArcForm =
-  | {
-      readonly kind: 'radius';
+  | ({
+      readonly kind: 'arc by radius';
       readonly radius: Expression;
       readonly turn: 'left' | 'right';
       readonly large: boolean;
-    }
-  | { readonly kind: 'through'; readonly point: PointSyntax }
-  | { readonly kind: 'bulge'; readonly bulge: Expression; readonly turn: 'left' | 'right' };
+    } & Node)
+  | ({ readonly kind: 'arc through'; readonly point: PointSyntax } & Node)
+  | ({ readonly kind: 'arc by bulge'; readonly bulge: Expression; readonly turn: 'left' | 'right' } & Node);
 
 export interface ArcStep extends Phrase {
   readonly kind: 'arc';
@@ -92,8 +89,8 @@ export interface PolygonStep extends Phrase {
 export interface PathStep extends Phrase {
   readonly kind: 'path';
   readonly source:
-    | { readonly kind: 'data'; readonly data: TextLiteral }
-    | { readonly kind: 'drawing'; readonly file: TextLiteral; readonly id: TextLiteral };
+    | ({ readonly kind: 'data'; readonly data: TextLiteral } & Node)
+    | ({ readonly kind: 'drawing'; readonly file: TextLiteral; readonly id: TextLiteral } & Node);
 }
 
 /** Begins with what another outline is. */
@@ -147,3 +144,7 @@ export type PenStep = LineStep | ArcStep | CurveStep | SplineStep;
 export type WholeStep = LoopStep | CircleStep | EllipseStep | RectangleStep | PolygonStep | PathStep;
 
 export type OutlineStep = StartStep | PenStep | WholeStep | CopyStep | OutlineChange;
+
+export interface OutlineDeclaration extends Block<OutlineStep> {
+  readonly kind: 'outline';
+}

@@ -6,6 +6,18 @@ export interface SourceRange {
   readonly end: number;
 }
 
+/** Where a token stands. */
+export const rangeOf = ({ startOffset, image }: TokenPlace): SourceRange => ({
+  start: startOffset,
+  end: startOffset + image.length,
+});
+
+/** What a token says of its place. */
+interface TokenPlace {
+  readonly startOffset: number;
+  readonly image: string;
+}
+
 /**
  * Offsets of a used file begin at its number times this, and those of the file in hand at 0: so one offset says both
  * the file and the place, and ranges of different files never meet.

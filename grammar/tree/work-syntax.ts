@@ -1,7 +1,15 @@
 /** Nodes of the tree for the assembled work. */
-import type { ChosenValueProperty, MoneyProperty } from './material-syntax.ts';
 import type { SourceRange } from './source-range.ts';
-import type { Block, Expression, Name, Phrase, PointSyntax, ValueProperty } from './syntax-tree.ts';
+import type {
+  Block,
+  ChosenValueProperty,
+  Expression,
+  MoneyProperty,
+  Name,
+  Phrase,
+  PointSyntax,
+  ValueProperty,
+} from './syntax-nodes.ts';
 
 /** `place blade at -80, 30 turned 15deg mirrored in front of stem`. */
 export interface PlaceProperty extends Phrase {

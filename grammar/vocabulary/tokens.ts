@@ -5,7 +5,7 @@ import { fillWords } from './fill-words.ts';
 import { materialWords } from './material-words.ts';
 import { objectWords } from './object-words.ts';
 import { outlineWords } from './outline-words.ts';
-import type { QuantityUnit } from '../tree/syntax-tree.ts';
+import type { QuantityUnit } from '../tree/syntax-nodes.ts';
 import { constant, declaration, link, property, unit } from './word-entry.ts';
 import type { WordEntry } from './word-entry.ts';
 

@@ -5,13 +5,14 @@
  */
 import type { IToken } from 'chevrotain';
 import type { MapEntry, MapRow } from '../tree/fill-syntax.ts';
+import type { TipProperty } from '../tree/motif-syntax.ts';
 import type { FramePart } from '../tree/object-syntax.ts';
+import type { Declaration, Property } from '../tree/syntax-tree.ts';
 import { parseDocument } from '../reading/parse-document.ts';
 import { printPhrase, tightPlaces } from './print-phrase.ts';
 import type { TightPlaces } from './print-phrase.ts';
-import type { SourceRange } from '../tree/source-range.ts';
-import type { Declaration, Property, TipProperty } from '../tree/syntax-tree.ts';
 import { LeftBrace, tokenize } from '../vocabulary/tokens.ts';
+import type { SourceRange } from '../tree/source-range.ts';
 
 /** Longer lines are not made out of blocks; a phrase itself is never broken. */
 const lineWidth = 120;

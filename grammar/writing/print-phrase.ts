@@ -2,6 +2,7 @@
 import { tokenMatcher } from 'chevrotain';
 import type { IToken } from 'chevrotain';
 import type { SyntaxTree } from '../tree/syntax-tree.ts';
+import { nodesOf } from '../tree/walk-tree.ts';
 import { Comma, LeftBracket, RightBracket } from '../vocabulary/tokens.ts';
 
 /** Offsets of things whose spaces depend on what they mean. */
@@ -13,23 +14,10 @@ export interface TightPlaces {
 }
 
 /** Finds every sign and call of a tree, wherever in it they stand. */
-export function tightPlaces(tree: SyntaxTree): TightPlaces {
-  const signed = new Set<number>();
-  const called = new Set<number>();
-  const waiting: unknown[] = [tree];
-  for (let value = waiting.pop(); value !== undefined; value = waiting.pop()) {
-    if (typeof value !== 'object' || value === null) continue;
-    const node = value as { kind?: unknown; operand?: HasRange; name?: HasRange };
-    if (node.kind === 'negation' && node.operand) signed.add(node.operand.range.start);
-    if (node.kind === 'call' && node.name) called.add(node.name.range.start);
-    waiting.push(...(Object.values(value) as unknown[]));
-  }
-  return { signed, called };
-}
-
-interface HasRange {
-  readonly range: { readonly start: number };
-}
+export const tightPlaces = (tree: SyntaxTree): TightPlaces => ({
+  signed: new Set(nodesOf(tree, 'negation').map(({ operand }) => operand.range.start)),
+  called: new Set(nodesOf(tree, 'call').map(({ name }) => name.range.start)),
+});
 
 /** The words of a phrase on one line. */
 export function printPhrase(tokens: readonly IToken[], places: TightPlaces): string {

@@ -15,7 +15,7 @@ import {
 } from 'chevrotain';
 import { PhraseParser } from '../rules/parser.ts';
 import { Text, NumberToken, Quantity, UnknownQuantity, Word } from '../vocabulary/tokens.ts';
-import { type BlockKind, entryFormOf, formOf, type PhraseForm, wordsOf } from '../vocabulary/vocabulary.ts';
+import { type BlockKind, entryFormOf, formOf, type PhraseForm, wordsOf } from '../phrases/phrase-forms.ts';
 
 /** What is said of the tokens that are no fixed words. */
 const lexicalRules = `/* Tokens. Spaces and line ends part them; a comment runs from # to the end of its line. */

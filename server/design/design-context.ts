@@ -1,6 +1,6 @@
 /** What every builder of the design needs: the unit of bare lengths, numbers with names, drawings, and where problems go. */
 import type { Problem } from '../../grammar/problems/problem.ts';
-import type { TextLiteral } from '../../grammar/tree/syntax-tree.ts';
+import type { TextLiteral } from '../../grammar/tree/syntax-nodes.ts';
 import type { LengthUnit } from './design-model.ts';
 import type { Quantity } from './values/quantity.ts';
 import type { DrawingRead } from './files/source-file.ts';

@@ -2,7 +2,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { knownWords } from '../../grammar/vocabulary/tokens.ts';
-import { vocabulary } from '../../grammar/vocabulary/vocabulary.ts';
+import { vocabulary } from '../../grammar/phrases/phrase-forms.ts';
 import { ebnfText } from '../../grammar/writing/write-ebnf.ts';
 
 const file = new URL('../../grammar/halflap.ebnf', import.meta.url);

@@ -66,7 +66,7 @@ describe('names', () => {
     expect(problems).toEqual([]);
     const [panel] = tree.declarations;
     expect(panel?.kind === 'panel' && panel.properties.map(({ kind }) => kind)).toEqual([
-      'grid',
+      'of grid',
       'panel fill',
       'copies',
     ]);
@@ -101,7 +101,7 @@ describe('numbers', () => {
   test('5x4 cells needs no spaces', () => {
     const [panel] = parseDocument('panel a { shape 5x4 cells }').tree.declarations;
     expect(panel).toMatchObject({
-      properties: [{ shape: { kind: 'cells', width: { amount: 5 }, height: { amount: 4 } } }],
+      properties: [{ shape: { kind: 'cells shape', width: { amount: 5 }, height: { amount: 4 } } }],
     });
   });
 
@@ -119,9 +119,9 @@ test('after a broken line the rest of the file is there', () => {
     (declaration) => 'properties' in declaration && declaration.properties.map(({ kind }) => kind),
   );
   expect(kinds).toEqual([
-    ['wood', 'section'],
-    ['grid kind', 'of'],
-    ['grid', 'shape'],
+    ['of wood', 'section'],
+    ['grid kind', 'of strip'],
+    ['of grid', 'shape'],
   ]);
   expect(tree.declarations.every((declaration) => 'incomplete' in declaration && declaration.incomplete)).toBe(true);
 });

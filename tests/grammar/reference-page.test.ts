@@ -1,8 +1,8 @@
 /** The reference page says what is true: its examples are sound and leave no phrase out. */
 import { expect, test } from 'vitest';
 import { parseDocument } from '../../grammar/reading/parse-document.ts';
-import { vocabulary, wordsOf } from '../../grammar/vocabulary/vocabulary.ts';
-import type { BlockKind } from '../../grammar/vocabulary/vocabulary.ts';
+import { vocabulary, wordsOf } from '../../grammar/phrases/phrase-forms.ts';
+import type { BlockKind } from '../../grammar/phrases/phrase-forms.ts';
 import { analyse } from '../../server/analyse.ts';
 import { declarationsOf } from '../../server/language/features/declarations.ts';
 import { examples, referenceText } from './reference-text.ts';

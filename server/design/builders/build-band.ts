@@ -20,7 +20,7 @@ const mostLaminations = 100;
 export function buildBand(band: BandDeclaration, parts: BandParts, context: DesignContext): Band | null {
   reportRepeated(band, [], context);
   const aroundProperty = propertyOf(band, 'around');
-  const of = propertyOf(band, 'of');
+  const of = propertyOf(band, 'of strip');
   if (!aroundProperty) reportMissing(band, 'edge', 'around blade', context);
   if (!of) reportMissing(band, 'strip', 'of walnut_strip', context);
   const name = aroundProperty?.name.text ?? '';

@@ -1,7 +1,7 @@
 /** Benches of the design. */
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { BenchDeclaration } from '../../../grammar/tree/material-syntax.ts';
-import type { Expression } from '../../../grammar/tree/syntax-tree.ts';
+import type { Expression } from '../../../grammar/tree/syntax-nodes.ts';
 import type { DesignContext } from '../design-context.ts';
 import type { Bench } from '../design-model.ts';
 import { propertyOf, reportRepeated } from './pick-properties.ts';

@@ -23,7 +23,7 @@ const mostTaken = 100_000;
 /** The blank a declaration describes; null where its grid or size is missing or broken. Broken takes are left out. */
 export function buildBlank(blank: BlankDeclaration, parts: BlankParts, context: DesignContext): Blank | null {
   reportRepeated(blank, ['take'], context);
-  const gridProperty = propertyOf(blank, 'grid');
+  const gridProperty = propertyOf(blank, 'of grid');
   const size = propertyOf(blank, 'blank size');
   if (!gridProperty) reportMissing(blank, 'grid', 'grid mesh', context);
   if (!size) reportMissing(blank, 'shape', 'shape 420 x 297', context);

@@ -1,13 +1,8 @@
 /** Syntax tree → design: names resolved, quantities computed, everything that is sound. */
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
-import type {
-  Name,
-  SyntaxTree,
-  TextLiteral,
-  TitleDeclaration,
-  UnitsDeclaration,
-} from '../../../grammar/tree/syntax-tree.ts';
+import type { Name, TextLiteral } from '../../../grammar/tree/syntax-nodes.ts';
+import type { SyntaxTree, TitleDeclaration, UnitsDeclaration } from '../../../grammar/tree/syntax-tree.ts';
 import { buildGrid } from './build-grid.ts';
 import { buildMotif } from './build-motif.ts';
 import { buildOnce } from './build-once.ts';

@@ -1,6 +1,7 @@
 /** The families of a grid: of a kind that has its own by its size, or each as the grid declares it. */
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
-import type { FamilyProperty, GridDeclaration, Name } from '../../../grammar/tree/syntax-tree.ts';
+import type { FamilyProperty, GridDeclaration } from '../../../grammar/tree/grid-syntax.ts';
+import type { Name } from '../../../grammar/tree/syntax-nodes.ts';
 import { direction as directionOf, cross } from '../../geometry/point.ts';
 import { directionTolerance, headingOf, rounded } from '../../geometry/tolerance.ts';
 import type { DesignContext } from '../design-context.ts';

@@ -1,9 +1,10 @@
 /** What fills the cells of a panel: fills and the map of the design. */
 import type { FillPlaceSyntax, MotifUse, PanelFillProperty } from '../../../grammar/tree/fill-syntax.ts';
+import type { TipProperty } from '../../../grammar/tree/motif-syntax.ts';
+import type { Expression, Name } from '../../../grammar/tree/syntax-nodes.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
-import type { Expression, Name, TipProperty } from '../../../grammar/tree/syntax-tree.ts';
 import { otherShape } from './build-motif.ts';
 import { cornersOf } from './build-place.ts';
 import { buildTips } from './build-tips.ts';
@@ -143,7 +144,7 @@ function buildPlace(place: FillPlaceSyntax, { outlines }: FillParts, context: De
       const outline = outlines.get(place.outline.text);
       return outline ? { kind: 'region', outline, inside: place.inside } : null;
     }
-    case 'margin': {
+    case 'by distance': {
       const reach = readLength(place.reach, 'distance', 'positive', context);
       const of = place.of ? outlines.get(place.of.text) : null;
       return reach === null || of === undefined ? null : { kind: 'margin', of, reach, within: place.within };

@@ -1,6 +1,6 @@
 /** `fit 21 x 8 cells in 900 x 380 by pitch`: the grid and shape of a panel that must come out in a size. */
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
-import type { FitShapeSyntax } from '../../../grammar/tree/syntax-tree.ts';
+import type { FitShapeSyntax } from '../../../grammar/tree/panel-syntax.ts';
 import { fitTolerance, rounded } from '../../geometry/tolerance.ts';
 import type { DesignContext } from '../design-context.ts';
 import type { FitNeighbour, Grid, PanelFit } from '../design-model.ts';

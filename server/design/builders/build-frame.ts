@@ -1,7 +1,7 @@
 /** Frames of panels. */
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { FrameProperty } from '../../../grammar/tree/object-syntax.ts';
-import type { Name } from '../../../grammar/tree/syntax-tree.ts';
+import type { Name } from '../../../grammar/tree/syntax-nodes.ts';
 import type { DesignContext } from '../design-context.ts';
 import type { Frame, StripStock } from '../design-model.ts';
 import { propertyOf, reportMissing, reportRepeated } from './pick-properties.ts';
@@ -16,7 +16,7 @@ export function buildFrame(
 ): Frame | null {
   const block = { ...frame, name: { ...panel, range: frame.keyword } };
   reportRepeated(block, [], context);
-  const of = propertyOf(block, 'of');
+  const of = propertyOf(block, 'of strip');
   const joint = propertyOf(block, 'joint');
   if (!of) reportMissing(block, 'strip', 'of maple_frame', context);
   if (!joint) reportMissing(block, 'joint', 'groove 6', context);

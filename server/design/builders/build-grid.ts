@@ -1,7 +1,7 @@
 /** Grids of the design. */
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
-import type { GridDeclaration, GridKindProperty } from '../../../grammar/tree/syntax-tree.ts';
+import type { GridDeclaration, GridKindProperty } from '../../../grammar/tree/grid-syntax.ts';
 import {
   freeFamilies,
   freeSide,
@@ -22,7 +22,7 @@ export function buildGrid(grid: GridDeclaration, strips: StripsByName, context: 
   reportRepeated(grid, ['family', 'except'], context);
   const kindProperty = propertyOf(grid, 'grid kind');
   if (!kindProperty) reportMissing(grid, 'kind', 'three_way', context);
-  const of = propertyOf(grid, 'of');
+  const of = propertyOf(grid, 'of strip');
   const common = of ? { name: of.name, stock: strips.get(of.name.text) } : null;
   const fit = propertyOf(grid, 'fit');
   const fitLength = fit ? readLength(fit.value, 'fit', 'any', context) : 0;

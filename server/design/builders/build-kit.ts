@@ -1,6 +1,6 @@
 /** Class kits of the design. */
 import type { KitDeclaration } from '../../../grammar/tree/object-syntax.ts';
-import type { Expression } from '../../../grammar/tree/syntax-tree.ts';
+import type { Expression } from '../../../grammar/tree/syntax-nodes.ts';
 import type { DesignContext } from '../design-context.ts';
 import type { Panel } from '../design-model.ts';
 import { propertyOf, reportMissing, reportRepeated } from './pick-properties.ts';

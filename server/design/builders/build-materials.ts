@@ -5,7 +5,7 @@ import type {
   SheetDeclaration,
   WoodDeclaration as WoodSyntax,
 } from '../../../grammar/tree/material-syntax.ts';
-import type { Expression } from '../../../grammar/tree/syntax-tree.ts';
+import type { Expression } from '../../../grammar/tree/syntax-nodes.ts';
 import { sheetKerf } from '../values/defaults.ts';
 import type { DesignContext } from '../design-context.ts';
 import type { FinishStock, Money, SheetStock, WoodDeclaration } from '../material-model.ts';

@@ -1,6 +1,7 @@
 /** What the edges of a sawn panel are fitted to. */
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
-import type { MeetsProperty, Name, PanelDeclaration } from '../../../grammar/tree/syntax-tree.ts';
+import type { MeetsProperty, PanelDeclaration } from '../../../grammar/tree/panel-syntax.ts';
+import type { Name } from '../../../grammar/tree/syntax-nodes.ts';
 import type { DesignContext } from '../design-context.ts';
 import type { Meeting } from '../design-model.ts';
 import type { Definition } from '../names/name-index.ts';

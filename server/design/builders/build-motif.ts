@@ -5,9 +5,9 @@ import type {
   FitOrderProperty,
   HingeProperty,
   MotifDeclaration,
-  Name,
   PartFillProperty,
-} from '../../../grammar/tree/syntax-tree.ts';
+} from '../../../grammar/tree/motif-syntax.ts';
+import type { Name } from '../../../grammar/tree/syntax-nodes.ts';
 import { buildDivider, buildPieces, checkAbove } from './build-pieces.ts';
 import { cornersOf, placeReader } from './build-place.ts';
 import { buildTips } from './build-tips.ts';

@@ -1,5 +1,5 @@
 /** Declarations that may be made of each other, each built once, those it is made of first. */
-import type { Name } from '../../../grammar/tree/syntax-tree.ts';
+import type { Name } from '../../../grammar/tree/syntax-nodes.ts';
 import type { DesignContext } from '../design-context.ts';
 import { cycle } from '../values/named-numbers.ts';
 

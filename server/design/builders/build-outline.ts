@@ -1,9 +1,8 @@
 /** Outlines of the design: closed, free of crossings, outer line first. */
-import type { OutlineChange, OutlineStep } from '../../../grammar/tree/outline-syntax.ts';
+import type { OutlineChange, OutlineDeclaration, OutlineStep } from '../../../grammar/tree/outline-syntax.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
-import type { OutlineDeclaration } from '../../../grammar/tree/syntax-tree.ts';
 import { contourArea } from '../../geometry/measure-path.ts';
 import type { DesignContext } from '../design-context.ts';
 import type { Outline } from '../design-model.ts';

@@ -1,7 +1,8 @@
 /** Panels of the design. */
 import type { FrameProperty } from '../../../grammar/tree/object-syntax.ts';
+import type { PanelDeclaration, PanelShapeSyntax, ShapeProperty } from '../../../grammar/tree/panel-syntax.ts';
+import type { Name } from '../../../grammar/tree/syntax-nodes.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
-import type { Name, PanelDeclaration, PanelShapeSyntax, ShapeProperty } from '../../../grammar/tree/syntax-tree.ts';
 import type { Point } from '../../geometry/point.ts';
 import { buildFills } from './build-fills.ts';
 import type { FillParts } from './build-fills.ts';
@@ -34,13 +35,14 @@ const mostCells = 100_000;
 /** The panel a declaration describes; null where its grid, shape or place is missing or broken. Broken fills are left out. */
 export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: DesignContext): Panel | null {
   reportRepeated(panel, ['panel fill', 'meets'], context);
-  const gridProperty = propertyOf(panel, 'grid');
+  const gridProperty = propertyOf(panel, 'of grid');
   const shapeProperty = propertyOf(panel, 'shape');
   if (!gridProperty) reportMissing(panel, 'grid', 'grid mesh', context);
   if (!shapeProperty) reportMissing(panel, 'shape', 'shape 5 x 4 cells', context);
   const grid = gridProperty && parts.grids.get(gridProperty.name.text);
   const edge = propertyOf(panel, 'edge')?.edge ?? 'framed';
-  const fit = grid && shapeProperty?.shape.kind === 'fit' ? buildFit(shapeProperty.shape, grid, edge, context) : null;
+  const fit =
+    grid && shapeProperty?.shape.kind === 'fitted shape' ? buildFit(shapeProperty.shape, grid, edge, context) : null;
   const shape = fit
     ? fittedShape(fit, shapeProperty)
     : shapeProperty && buildShape(shapeProperty.shape, grid, parts, context);
@@ -144,23 +146,23 @@ function buildShape(
 ): PanelShape | null {
   const { range } = shape;
   switch (shape.kind) {
-    case 'outline': {
+    case 'outline shape': {
       const outline = outlines.get(shape.name.text);
       return outline ? { kind: 'outline', outline, range } : null;
     }
-    case 'fit':
+    case 'fitted shape':
       return null;
-    case 'rectangle': {
+    case 'rectangle shape': {
       const width = readLength(shape.width, 'width', 'positive', context);
       const height = readLength(shape.height, 'height', 'positive', context);
       return width === null || height === null ? null : { kind: 'rectangle', width, height, range };
     }
-    case 'cells': {
+    case 'cells shape': {
       const across = readCount(shape.width, 'number of cells across', 1, mostCells, context);
       const up = readCount(shape.height, 'number of cells up', 1, mostCells, context);
       return across === null || up === null ? null : { kind: 'cells', across, up, range };
     }
-    case 'hexagon of cells': {
+    case 'hexagon shape': {
       const cells = readCount(shape.cells, 'number of cells', 1, mostCells, context);
       if (grid && grid.kind !== 'three_way') {
         const message = 'A hexagon of cells needs a three-way grid. Write `5 x 4 cells`, or lengths.';

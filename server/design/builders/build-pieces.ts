@@ -1,6 +1,7 @@
 /** The pieces and dividers of a motif, each written out: one entry for every corner or edge, and for its mirror image. */
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
-import type { DividerProperty, PieceProperty, PlaceSyntax } from '../../../grammar/tree/syntax-tree.ts';
+import type { DividerProperty, PieceProperty } from '../../../grammar/tree/motif-syntax.ts';
+import type { PlaceSyntax } from '../../../grammar/tree/place-syntax.ts';
 import { isRepeatable, type ReadPlace, type Turn } from './build-place.ts';
 import type { DesignContext } from '../design-context.ts';
 import type { MotifPiece, NodeLine, NodePlace, NodeReference } from '../design-model.ts';

@@ -1,6 +1,8 @@
 /** Places in an opening, with the names of nodes followed to what they stand for. */
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
-import type { LineSyntax, NodeProperty, PlaceSyntax } from '../../../grammar/tree/syntax-tree.ts';
+import type { NodeProperty } from '../../../grammar/tree/motif-syntax.ts';
+import type { LineSyntax, PlaceSyntax } from '../../../grammar/tree/place-syntax.ts';
+import { nodesOf } from '../../../grammar/tree/walk-tree.ts';
 import type { DesignContext } from '../design-context.ts';
 import type { CellShape, NodeLine, NodePlace } from '../design-model.ts';
 import { readAngle, readCount, readFraction } from '../values/read-values.ts';
@@ -75,7 +77,7 @@ export function placeReader(shape: CellShape, nodes: readonly NodeProperty[], co
   }
 
   function readLine(line: LineSyntax, turn: Turn | null): NodeLine | null {
-    if (line.kind === 'through') {
+    if (line.kind === 'line through') {
       const from = readPlace(line.from, turn);
       const to = readPlace(line.to, turn);
       return from && to && [from, to];
@@ -117,7 +119,7 @@ export function placeReader(shape: CellShape, nodes: readonly NodeProperty[], co
   }
 
   function readOrdinal(
-    place: Extract<PlaceSyntax, { kind: 'corner' | 'mid' | 'along' }> | Extract<LineSyntax, { kind: 'edge' }>,
+    place: Extract<PlaceSyntax, { kind: 'corner' | 'mid' | 'along' }> | Extract<LineSyntax, { kind: 'edge line' }>,
     what: 'corner' | 'edge',
     turn: Turn | null,
   ): number | null {
@@ -139,13 +141,5 @@ export function placeReader(shape: CellShape, nodes: readonly NodeProperty[], co
 }
 
 /** Whether a place speaks of a corner or edge without its number. */
-export function isRepeatable(place: PlaceSyntax): boolean {
-  if (place.kind === 'between') return isRepeatable(place.first) || isRepeatable(place.second);
-  if (place.kind === 'mirrored') return isRepeatable(place.place) || isRepeatableLine(place.line);
-  if (place.kind === 'turned') return isRepeatable(place.place) || isRepeatable(place.about);
-  if (place.kind === 'intersection') return isRepeatableLine(place.first) || isRepeatableLine(place.second);
-  return (place.kind === 'corner' || place.kind === 'mid' || place.kind === 'along') && place.number === null;
-}
-
-const isRepeatableLine = (line: LineSyntax): boolean =>
-  line.kind === 'edge' ? line.number === null : isRepeatable(line.from) || isRepeatable(line.to);
+export const isRepeatable = (place: PlaceSyntax): boolean =>
+  nodesOf(place, 'corner', 'mid', 'along', 'edge line').some(({ number }) => number === null);

@@ -50,7 +50,7 @@ export function buildStrip(
     name: strip.name.text,
     range: strip.range,
     nameRange: strip.name.range,
-    wood: propertyOf(strip, 'wood')?.name.text ?? null,
+    wood: propertyOf(strip, 'of wood')?.name.text ?? null,
     face,
     depth,
     lengths,

@@ -1,5 +1,5 @@
 /** Declared tips. */
-import type { TipProperty } from '../../../grammar/tree/syntax-tree.ts';
+import type { TipProperty } from '../../../grammar/tree/motif-syntax.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import { cornersOf } from './build-place.ts';
 import type { DesignContext } from '../design-context.ts';
@@ -17,7 +17,7 @@ export function buildTips(tips: readonly TipProperty[], shape: CellShape, contex
 
 function cornersFor({ corners }: TipProperty, shape: CellShape, context: DesignContext): CornerChoice | null {
   if (!corners) return { kind: 'every' };
-  if (corners.kind !== 'number') return { kind: corners.kind };
+  if (corners.kind === 'corners by form') return { kind: corners.form };
   const { value, range } = corners.number;
   if (Number.isInteger(value) && value >= 1 && value <= cornersOf(shape)) return { kind: 'number', corner: value };
   const message = `A ${shape} has corners 1 to ${String(cornersOf(shape))}, and this is ${String(value)}. Choose one of them.`;

@@ -1,7 +1,7 @@
 /** The assembled work of a file: what it takes, how it hangs, what it costs. */
 import { nearestWord } from '../../../grammar/problems/nearest-word.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
-import type { Expression } from '../../../grammar/tree/syntax-tree.ts';
+import type { Expression } from '../../../grammar/tree/syntax-nodes.ts';
 import type { MinutesProperty, WorkDeclaration } from '../../../grammar/tree/work-syntax.ts';
 import { rounded } from '../../geometry/tolerance.ts';
 import { buildPlacements, type PlacedParts } from './build-placements.ts';

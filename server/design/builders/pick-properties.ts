@@ -1,7 +1,7 @@
 /** Picking the properties of a declaration: one of each kind, and those that must be there. */
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
-import type { Name } from '../../../grammar/tree/syntax-tree.ts';
+import type { Name } from '../../../grammar/tree/syntax-nodes.ts';
 import type { DesignContext } from '../design-context.ts';
 
 interface PropertyLike {

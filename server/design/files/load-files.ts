@@ -1,10 +1,12 @@
 /** A text and all the files it uses, each read once, with what is wrong with every `use`. */
+import { nodesOf } from '../../../grammar/tree/walk-tree.ts';
 import { parseDocument } from '../../../grammar/reading/parse-document.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import { nearestWord } from '../../../grammar/problems/nearest-word.ts';
 import { fileStride } from '../../../grammar/tree/source-range.ts';
-import type { SyntaxTree, TextLiteral, UseDeclaration } from '../../../grammar/tree/syntax-tree.ts';
+import type { TextLiteral } from '../../../grammar/tree/syntax-nodes.ts';
+import type { SyntaxTree, UseDeclaration } from '../../../grammar/tree/syntax-tree.ts';
 import { libraryPath, libraryText, libraryNames } from './built-in-libraries.ts';
 import { followPath } from './file-paths.ts';
 import { cannotFollow, cannotRead } from '../outlines/path-problems.ts';
@@ -100,12 +102,8 @@ class Loader {
   }
 
   /** The drawings that the outlines of a tree name. */
-  private drawingsOf({ declarations }: SyntaxTree, from: string): Map<TextLiteral, DrawingRead> {
-    const steps = declarations.flatMap((declaration) => (declaration.kind === 'outline' ? declaration.properties : []));
-    const named = steps.flatMap((step) =>
-      step.kind === 'path' && step.source.kind === 'drawing' ? [step.source.file] : [],
-    );
-    return new Map(named.map((file) => [file, this.drawing(file, from)]));
+  private drawingsOf(tree: SyntaxTree, from: string): Map<TextLiteral, DrawingRead> {
+    return new Map(nodesOf(tree, 'drawing').map(({ file }) => [file, this.drawing(file, from)]));
   }
 
   private drawing(file: TextLiteral, from: string): DrawingRead {

@@ -2,7 +2,8 @@
 import type { ParsedDocument } from '../../../grammar/reading/parse-document.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import { fileNumberOf } from '../../../grammar/tree/source-range.ts';
-import type { TextLiteral, UseDeclaration } from '../../../grammar/tree/syntax-tree.ts';
+import type { TextLiteral } from '../../../grammar/tree/syntax-nodes.ts';
+import type { UseDeclaration } from '../../../grammar/tree/syntax-tree.ts';
 
 /** What reading a file came to. `outside`: it lies, or leads, above the workspace folder. */
 export type FileRead =

@@ -1,4 +1,4 @@
-/** Search through plain data: a syntax tree or a part of one, a part of a design. */
+/** Search through plain data, such as a part of a design. */
 
 /** Every object under `root` that `is` picks, in no certain order; nothing is looked for inside what was found. */
 export function findNodes<Found extends object>(root: unknown, is: (node: object) => node is Found): Found[] {

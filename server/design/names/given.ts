@@ -1,5 +1,5 @@
 /** What the files a text uses give it. */
-import type { Name } from '../../../grammar/tree/syntax-tree.ts';
+import type { Name } from '../../../grammar/tree/syntax-nodes.ts';
 import type { Design } from '../design-model.ts';
 import { emptyDesign } from '../empty-design.ts';
 import type { Definition } from './name-index.ts';

@@ -1,19 +1,9 @@
 /** Every name of a file: where it is given and where it is used. */
-import type { FillPlaceSyntax, MotifUse } from '../../../grammar/tree/fill-syntax.ts';
+import type { TipProperty } from '../../../grammar/tree/motif-syntax.ts';
+import type { Name } from '../../../grammar/tree/syntax-nodes.ts';
+import type { Declaration, SyntaxTree, TreeNode } from '../../../grammar/tree/syntax-tree.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
-import type {
-  BlockDeclaration,
-  Declaration,
-  Expression,
-  LineSyntax,
-  MotifDeclaration,
-  Name,
-  PlaceSyntax,
-  Property,
-  SyntaxTree,
-  TipProperty,
-} from '../../../grammar/tree/syntax-tree.ts';
-import { expressionsIn } from '../values/tree-expressions.ts';
+import { nodesIn } from '../../../grammar/tree/walk-tree.ts';
 
 export type NameKind = Exclude<Declaration['kind'], 'use' | 'title' | 'units'> | 'node' | 'piece' | 'divider';
 
@@ -104,151 +94,91 @@ const use = (name: Name, kind: NameKind, more: Partial<Use> = {}): Use => ({
 });
 
 function usesOf(declaration: Declaration): Use[] {
-  if (declaration.kind === 'use' || declaration.kind === 'title' || declaration.kind === 'units') return [];
-  if (declaration.kind === 'let') return usesInExpression(declaration.value);
-  return (declaration.properties as readonly Property[]).flatMap((property) => [
-    ...expressionsIn(property).flatMap(usesInExpression),
-    ...usesInProperty(property, declaration),
-  ]);
+  const scope = declaration.kind === 'motif' ? declaration.name.text : null;
+  return [...nodesIn(declaration).flatMap((node) => usesIn(node, scope)), ...usesInTips(declaration)];
 }
 
-function usesInExpression(expression: Expression): Use[] {
-  switch (expression.kind) {
-    case 'number':
-      return [];
+/** The names that a node itself uses, without those of the nodes inside it; `scope` is the motif it is of. */
+function usesIn(node: TreeNode, scope: string | null): Use[] {
+  switch (node.kind) {
     case 'name':
-      return expression.name.text === 'pi' ? [] : [use(expression.name, 'let')];
-    case 'negation':
-      return usesInExpression(expression.operand);
-    case 'operation':
-      return [...usesInExpression(expression.left), ...usesInExpression(expression.right)];
-    case 'call':
-      return expression.values.flatMap(usesInExpression);
-  }
-}
-
-function usesInProperty(property: Property, owner: BlockDeclaration): Use[] {
-  switch (property.kind) {
-    case 'wood':
-      return [use(property.name, 'wood', { mayBeBuiltIn: true })];
-    case 'of':
-      return [use(property.name, 'strip')];
-    case 'except':
-      return [use(property.stock, 'strip')];
-    case 'family':
-      return property.stock ? [use(property.stock, 'strip')] : [];
-    case 'frame':
-      return property.properties.flatMap((part) => (part.kind === 'of' ? [use(part.name, 'strip')] : []));
+      return node.name.text === 'pi' ? [] : [use(node.name, 'let')];
+    case 'of wood':
+      return [use(node.name, 'wood', { mayBeBuiltIn: true })];
+    case 'of strip':
+      return [use(node.name, 'strip')];
     case 'of resin':
-      return [use(property.name, 'resin')];
+      return [use(node.name, 'resin')];
     case 'of sheet':
-      return [use(property.name, 'sheet')];
-    case 'take':
-      return [use(property.panel, 'panel')];
-    case 'kit panel':
-      return [use(property.name, 'panel')];
-    case 'around':
-      return [use(property.name, 'panel', { otherKinds: ['outline'] })];
-    case 'mould':
-      return [use(property.name, 'outline', { otherKinds: ['blank'] })];
-    case 'insert':
-      return [use(property.outline, 'outline')];
-    case 'board shape':
-      return [use(property.name, 'outline')];
-    case 'place':
-      return [property.part, ...(property.inFrontOf ? [property.inFrontOf] : [])].map((name) =>
-        use(name, 'panel', { otherKinds: ['board', 'pour'] }),
-      );
-    case 'meets':
-      return [use(property.other, 'panel', { otherKinds: ['board', 'pour', 'outline'] })];
-    case 'finish used':
-      return property.name ? [use(property.name, 'finish')] : [];
-    case 'grid':
-      return [use(property.name, 'grid')];
-    case 'shape':
-      return property.shape.kind === 'outline' ? [use(property.shape.name, 'outline')] : [];
+      return [use(node.name, 'sheet')];
+    case 'of grid':
+      return [use(node.name, 'grid')];
+    case 'except':
+    case 'family':
+      return node.stock ? [use(node.stock, 'strip')] : [];
+    case 'named':
+      return [use(node.name, 'node', { scope })];
+    case 'piece':
+    case 'divider':
+      return node.above.map(({ name }) => use(name, 'piece', { otherKinds: ['divider'], scope }));
+    case 'fit_order':
+      return node.roles.map(({ name }) => use(name, 'piece', { otherKinds: ['divider'], scope }));
+    case 'hinge':
+      return [node.first, node.second].map((name) => use(name, 'piece', { scope }));
+    case 'part fill':
+      return [use(node.motif, 'motif')];
     case 'panel fill':
-      return [
-        ...property.places.flatMap(usesInFillPlace),
-        ...(property.use ? usesInMotifUse(property.use, property.tips) : []),
-      ];
+    case 'map entry':
+      return node.use ? [...node.use.motifs.map((motif) => use(motif, 'motif')), use(node.use.stock, 'strip')] : [];
+    case 'region':
+      return [use(node.outline, 'outline')];
+    case 'by distance':
+      return node.of ? [use(node.of, 'outline')] : [];
+    case 'outline shape':
+    case 'board shape':
     case 'copy':
     case 'plus':
     case 'minus':
     case 'common':
-      return [use(property.name, 'outline')];
-    case 'map':
-      return property.lines.flatMap((line) =>
-        line.kind === 'map entry' && line.use ? usesInMotifUse(line.use, []) : [],
+      return [use(node.name, 'outline')];
+    case 'insert':
+      return [use(node.outline, 'outline')];
+    case 'mould':
+      return [use(node.name, 'outline', { otherKinds: ['blank'] })];
+    case 'around':
+      return [use(node.name, 'panel', { otherKinds: ['outline'] })];
+    case 'take':
+      return [use(node.panel, 'panel')];
+    case 'kit panel':
+      return [use(node.name, 'panel')];
+    case 'meets':
+      return [use(node.other, 'panel', { otherKinds: ['board', 'pour', 'outline'] })];
+    case 'place':
+      return [node.part, ...(node.inFrontOf ? [node.inFrontOf] : [])].map((name) =>
+        use(name, 'panel', { otherKinds: ['board', 'pour'] }),
       );
-    default:
-      return owner.kind === 'motif' ? usesInMotif(property, owner) : [];
-  }
-}
-
-const usesInMotifUse = ({ motifs, stock }: MotifUse, tips: readonly TipProperty[]): Use[] => [
-  ...motifs.flatMap((motif) => [use(motif, 'motif'), ...usesInTips(tips, motif)]),
-  use(stock, 'strip'),
-];
-
-function usesInFillPlace(place: FillPlaceSyntax): Use[] {
-  if (place.kind === 'region') return [use(place.outline, 'outline')];
-  return place.kind === 'margin' && place.of ? [use(place.of, 'outline')] : [];
-}
-
-function usesInMotif(property: Property, motif: MotifDeclaration): Use[] {
-  const scope = motif.name.text;
-  switch (property.kind) {
-    case 'node':
-      return usesInPlace(property.place, scope);
-    case 'piece':
-    case 'divider':
-      return [
-        ...usesInPlace(property.from, scope),
-        ...usesInPlace(property.to, scope),
-        ...('mirrored' in property ? property.mirrored : []).flatMap(({ line }) =>
-          line ? usesInLine(line, scope) : [],
-        ),
-        ...property.above.map(({ name }) => use(name, 'piece', { otherKinds: ['divider'], scope })),
-      ];
-    case 'fit_order':
-      return property.roles.map(({ name }) => use(name, 'piece', { otherKinds: ['divider'], scope }));
-    case 'hinge':
-      return [property.first, property.second].map((name) => use(name, 'piece', { scope }));
-    case 'part fill':
-      return [use(property.motif, 'motif'), ...usesInTips(property.tips, property.motif)];
-    case 'tip':
-      return usesInTips([property], motif.name);
+    case 'finish used':
+      return node.name ? [use(node.name, 'finish')] : [];
     default:
       return [];
   }
 }
 
-function usesInPlace(place: PlaceSyntax, scope: string): Use[] {
-  if (place.kind === 'named') return [use(place.name, 'node', { scope })];
-  return placesIn(place).flatMap((inner) => usesInPlace(inner, scope));
-}
-
-const usesInLine = (line: LineSyntax, scope: string): Use[] =>
-  placesOfLine(line).flatMap((inner) => usesInPlace(inner, scope));
-
-/** The places by which a place is found. */
-function placesIn(place: PlaceSyntax): readonly PlaceSyntax[] {
-  switch (place.kind) {
-    case 'between':
-      return [place.first, place.second];
-    case 'mirrored':
-      return [place.place, ...placesOfLine(place.line)];
-    case 'turned':
-      return [place.place, place.about];
-    case 'intersection':
-      return [...placesOfLine(place.first), ...placesOfLine(place.second)];
-    default:
-      return [];
+/** A tip is at a node of the motif in whose braces it stands, or of each motif of the fill. */
+function usesInTips(declaration: Declaration): Use[] {
+  if (declaration.kind === 'panel') {
+    return declaration.properties.flatMap((property) =>
+      property.kind === 'panel fill'
+        ? (property.use?.motifs ?? []).flatMap((motif) => atNodes(property.tips, motif))
+        : [],
+    );
   }
+  if (declaration.kind !== 'motif') return [];
+  return declaration.properties.flatMap((property) => {
+    if (property.kind === 'part fill') return atNodes(property.tips, property.motif);
+    return property.kind === 'tip' ? atNodes([property], declaration.name) : [];
+  });
 }
 
-const placesOfLine = (line: LineSyntax): readonly PlaceSyntax[] => (line.kind === 'edge' ? [] : [line.from, line.to]);
-
-const usesInTips = (tips: readonly TipProperty[], motif: Name): Use[] =>
+const atNodes = (tips: readonly TipProperty[], motif: Name): Use[] =>
   tips.map((tip) => use(tip.node, 'node', { scope: motif.text }));

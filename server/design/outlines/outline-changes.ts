@@ -1,7 +1,7 @@
 /** The steps that change all that is drawn of an outline so far. */
 import type { GrowStep, OutlineChange } from '../../../grammar/tree/outline-syntax.ts';
+import type { Name, PointSyntax } from '../../../grammar/tree/syntax-nodes.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
-import type { Name, PointSyntax } from '../../../grammar/tree/syntax-tree.ts';
 import { combinedRings } from '../../geometry/combine-rings.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
 import { grownContours } from '../../geometry/grow-contours.ts';

@@ -1,8 +1,8 @@
 /** The steps of an outline that go on from where the one before ends. */
-import type { ArcStep, PenStep, SplineStep, StartStep } from '../../../grammar/tree/outline-syntax.ts';
+import type { ArcStep, PenStep, SplineStep, StartStep, StepEnd } from '../../../grammar/tree/outline-syntax.ts';
+import type { PointSyntax } from '../../../grammar/tree/syntax-nodes.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
-import type { PointSyntax, StepEnd } from '../../../grammar/tree/syntax-tree.ts';
 import type { PathSegment } from '../../geometry/path.ts';
 import { distance } from '../../geometry/point.ts';
 import type { Point } from '../../geometry/point.ts';
@@ -94,7 +94,7 @@ function arcOf(step: ArcStep, from: Point, to: Point, context: DesignContext): P
     return null;
   }
   switch (form.kind) {
-    case 'radius': {
+    case 'arc by radius': {
       const radius = readLength(form.radius, 'radius', 'positive', context);
       if (radius === null) return null;
       const arc = arcByRadius(from, to, radius, form.turn, form.large);
@@ -102,7 +102,7 @@ function arcOf(step: ArcStep, from: Point, to: Point, context: DesignContext): P
       if (!arc) context.report(problemAt('impossibleArc', form.radius.range, message));
       return arc;
     }
-    case 'through': {
+    case 'arc through': {
       const point = readPoint(form.point, context);
       if (!point) return null;
       const arc = arcThrough(from, point, to);
@@ -111,7 +111,7 @@ function arcOf(step: ArcStep, from: Point, to: Point, context: DesignContext): P
       if (!arc) context.report(problemAt('impossibleArc', form.point.range, message));
       return arc;
     }
-    case 'bulge': {
+    case 'arc by bulge': {
       const bulge = readLength(form.bulge, 'bulge', 'positive', context);
       return bulge === null ? null : arcByBulge(from, to, bulge, form.turn);
     }

@@ -6,8 +6,8 @@ import type {
   RectangleStep,
   WholeStep,
 } from '../../../grammar/tree/outline-syntax.ts';
+import type { Expression, PointSyntax } from '../../../grammar/tree/syntax-nodes.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
-import type { Expression, PointSyntax } from '../../../grammar/tree/syntax-tree.ts';
 import type { PathSegment } from '../../geometry/path.ts';
 import { add, direction, distance, origin, scale, turned } from '../../geometry/point.ts';
 import type { Point } from '../../geometry/point.ts';

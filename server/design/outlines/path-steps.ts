@@ -1,7 +1,7 @@
 /** SVG path data of an outline, drawn; what is wrong with it is said at its very characters. */
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
-import type { TextLiteral } from '../../../grammar/tree/syntax-tree.ts';
+import type { TextLiteral } from '../../../grammar/tree/syntax-nodes.ts';
 import type { PathSegment } from '../../geometry/path.ts';
 import { distance } from '../../geometry/point.ts';
 import { placeTolerance } from '../../geometry/tolerance.ts';

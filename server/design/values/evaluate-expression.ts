@@ -2,7 +2,7 @@
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
-import type { Call, Expression, Name, Operation } from '../../../grammar/tree/syntax-tree.ts';
+import type { Call, Expression, Name, Operation } from '../../../grammar/tree/syntax-nodes.ts';
 import { knownFunctions } from '../../../grammar/vocabulary/tokens.ts';
 import { nearestWord } from '../../../grammar/problems/nearest-word.ts';
 import { radians } from '../../geometry/point.ts';

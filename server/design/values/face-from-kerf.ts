@@ -1,7 +1,7 @@
 /** The face of a strip milled to the notching blade: the blade's kerf less the fit, so that one pass makes the notch. */
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
-import type { GridDeclaration, GridProperty } from '../../../grammar/tree/syntax-tree.ts';
+import type { GridDeclaration, GridProperty } from '../../../grammar/tree/grid-syntax.ts';
 import { isZeroLength, rounded } from '../../geometry/tolerance.ts';
 import type { DesignContext } from '../design-context.ts';
 import type { Bench } from '../design-model.ts';
@@ -13,7 +13,7 @@ export type FaceFromKerf = (strip: string, asked: SourceRange) => number | null;
 
 /** The strip a property of a grid makes it of, if any. */
 function stockNamed(property: GridProperty): string | undefined {
-  if (property.kind === 'of') return property.name.text;
+  if (property.kind === 'of strip') return property.name.text;
   return property.kind === 'family' || property.kind === 'except' ? property.stock?.text : undefined;
 }
 

@@ -1,10 +1,11 @@
 /** The numbers with names: each `let` computed once, after those it is computed from. */
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
-import type { LetDeclaration, Name, NameUse } from '../../../grammar/tree/syntax-tree.ts';
+import type { Name } from '../../../grammar/tree/syntax-nodes.ts';
+import type { LetDeclaration } from '../../../grammar/tree/syntax-tree.ts';
 import type { DesignContext } from '../design-context.ts';
 import { evaluateExpression, piNumber } from './evaluate-expression.ts';
-import { findNodes } from '../names/find-nodes.ts';
+import { nodesOf } from '../../../grammar/tree/walk-tree.ts';
 import type { Quantity } from './quantity.ts';
 
 export interface NamedNumbers extends Pick<DesignContext, 'numberNamed' | 'isFromOtherFile'> {
@@ -24,7 +25,7 @@ export function readNumbers(
   const numberNamed = (name: string): Quantity | null =>
     known.get(name) ?? (own.has(name) ? null : given.get(name)) ?? null;
   const needsOf = ({ value }: LetDeclaration): LetDeclaration[] =>
-    [...new Set(findNodes([value], isNameUse).map(({ name }) => name.text))].flatMap((name) => own.get(name) ?? []);
+    [...new Set(nodesOf(value, 'name').map(({ name }) => name.text))].flatMap((name) => own.get(name) ?? []);
   for (const declaration of lets) compute(declaration);
   const computed = lets.flatMap(({ name }): [string, Quantity][] => {
     const value = numberNamed(name.text);
@@ -58,8 +59,6 @@ export function readNumbers(
     }
   }
 }
-
-const isNameUse = (node: object): node is NameUse => 'kind' in node && node.kind === 'name';
 
 /** A name that leads back to itself through the names of `loop`. */
 export function cycle(at: Name, loop: readonly Name[], relation: string): Problem {

@@ -1,6 +1,6 @@
 /** Numbers with what they measure. Lengths are mm, angles degrees, masses g, times minutes, percentages fractions of one. */
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
-import type { QuantityUnit } from '../../../grammar/tree/syntax-tree.ts';
+import type { QuantityUnit } from '../../../grammar/tree/syntax-nodes.ts';
 import type { LengthUnit } from '../design-model.ts';
 
 /** Powers of what is measured; a plain number has none. A volume is the third power of a length. */

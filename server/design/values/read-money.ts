@@ -1,10 +1,11 @@
 /** Money: an amount in the one currency of a file. */
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
-import type { MoneySyntax } from '../../../grammar/tree/material-syntax.ts';
+import type { MoneySyntax } from '../../../grammar/tree/syntax-nodes.ts';
 import type { SyntaxTree } from '../../../grammar/tree/syntax-tree.ts';
 import type { DesignContext } from '../design-context.ts';
 import type { Design } from '../design-model.ts';
+import { nodesOf } from '../../../grammar/tree/walk-tree.ts';
 import { findNodes } from '../names/find-nodes.ts';
 import type { Money } from '../material-model.ts';
 import { readFigure } from './read-values.ts';
@@ -25,10 +26,9 @@ export function readMoney({ amount, currency }: MoneySyntax, what: string, conte
 
 /** Every amount in another currency than the first of the file, or of the files it uses: they could not be added up. */
 export function checkCurrencies(tree: SyntaxTree, given: Design): Problem[] {
-  const written = findNodes(tree.declarations, isMoneySyntax)
+  const written = nodesOf(tree, 'money')
     .map(({ currency }) => currency)
-    .filter(({ text }) => currencyForm.test(text))
-    .sort((first, second) => first.range.start - second.range.start);
+    .filter(({ text }) => currencyForm.test(text));
   const [first] = written;
   const { strips, sheets, resins, finishes } = given;
   const used = findNodes([strips, sheets, resins, finishes], isMoney)[0]?.currency;
@@ -42,5 +42,4 @@ export function checkCurrencies(tree: SyntaxTree, given: Design): Problem[] {
   });
 }
 
-const isMoneySyntax = (node: object): node is MoneySyntax => 'currency' in node;
 const isMoney = (node: object): node is Money => 'currency' in node;

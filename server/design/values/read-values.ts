@@ -1,6 +1,6 @@
 /** What an expression says in its place: a length, an angle, a count. Each gives null where it says nothing usable, and reports why. */
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
-import type { Expression, PointSyntax } from '../../../grammar/tree/syntax-tree.ts';
+import type { Expression, PointSyntax } from '../../../grammar/tree/syntax-nodes.ts';
 import type { Point } from '../../geometry/point.ts';
 import type { DesignContext } from '../design-context.ts';
 import { lengthText } from './length-text.ts';

@@ -1,6 +1,7 @@
 /** A name for a number or for a point, said as the text says it. */
 import { rangeInFile, type SourceRange } from '../../../grammar/tree/source-range.ts';
 import type { SyntaxTree } from '../../../grammar/tree/syntax-tree.ts';
+import { nodesOf } from '../../../grammar/tree/walk-tree.ts';
 import type { Analysis } from '../../analyse.ts';
 import type { Definition } from '../../design/names/name-index.ts';
 import { fileAt } from '../../design/files/source-file.ts';
@@ -16,13 +17,7 @@ export function expressionHover(analysis: Analysis, definition: Definition): Hov
 }
 
 function saidRange(tree: SyntaxTree, { nameRange }: Definition): SourceRange | null {
-  for (const declaration of tree.declarations) {
-    if (declaration.kind === 'let' && declaration.name.range.start === nameRange.start) return declaration.value.range;
-    if (declaration.kind !== 'motif') continue;
-    const node = declaration.properties.find(
-      (property) => property.kind === 'node' && property.name.range.start === nameRange.start,
-    );
-    if (node?.kind === 'node') return node.place.range;
-  }
-  return null;
+  const given = nodesOf(tree, 'let', 'node').find(({ name }) => name.range.start === nameRange.start);
+  if (!given) return null;
+  return given.kind === 'let' ? given.value.range : given.place.range;
 }

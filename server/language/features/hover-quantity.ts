@@ -1,5 +1,5 @@
 /** A number with a unit, said in the other unit. */
-import type { NumberLiteral } from '../../../grammar/tree/syntax-tree.ts';
+import type { NumberLiteral } from '../../../grammar/tree/syntax-nodes.ts';
 import { quantityOf } from '../../design/values/quantity.ts';
 import type { HoverLines } from './hover-text.ts';
 import { inchText, isImperial, plain } from '../../design/values/length-text.ts';

@@ -1,6 +1,6 @@
 /** What may be written at a place: declarations, the properties of a block, or the names a phrase asks for. */
 import { type KnownWord, knownWords } from '../../../grammar/vocabulary/tokens.ts';
-import { type BlockKind, formOf, wordsOf as wordsOfBlock } from '../../../grammar/vocabulary/vocabulary.ts';
+import { type BlockKind, formOf, wordsOf as wordsOfBlock } from '../../../grammar/phrases/phrase-forms.ts';
 import { labourUnits } from '../../../grammar/tree/work-syntax.ts';
 import type { Analysis } from '../../analyse.ts';
 import type { NameKind } from '../../design/names/name-index.ts';

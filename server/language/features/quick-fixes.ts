@@ -3,7 +3,7 @@ import { nearestName, nearestWord } from '../../../grammar/problems/nearest-word
 import { problemCatalogue } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
-import { wordsOf } from '../../../grammar/vocabulary/vocabulary.ts';
+import { wordsOf } from '../../../grammar/phrases/phrase-forms.ts';
 import type { Analysis } from '../../analyse.ts';
 import { knownWoods } from '../../shop/wood/unknown-woods.ts';
 import { blockKindAt } from './blocks.ts';

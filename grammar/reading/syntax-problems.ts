@@ -1,31 +1,15 @@
 /** What the lexer and the parser stumble over, said in the maker's words. */
-import { tokenLabel, tokenName } from 'chevrotain';
-import type { ILexingError, IParserErrorMessageProvider, IRecognitionException, IToken, TokenType } from 'chevrotain';
-import { listed, typed } from './listed-words.ts';
-import { adviceFor, commonMistake, decimalComma, type Misfit, partedUnit, placeOf } from './common-mistakes.ts';
-import { nearestWord } from './nearest-word.ts';
-import { problemAt } from './problem-catalogue.ts';
-import type { Problem } from './problem.ts';
-import type { SourceRange } from '../tree/source-range.ts';
+
+import type { ILexingError, IRecognitionException, IToken } from 'chevrotain';
+import { listed, typed } from '../problems/listed-words.ts';
+import { adviceFor, commonMistake, decimalComma, type Misfit, partedUnit } from './common-mistakes.ts';
+import { nearestWord } from '../problems/nearest-word.ts';
+import { problemAt } from '../problems/problem-catalogue.ts';
+import type { Problem } from '../problems/problem.ts';
 import { quantityUnits } from '../vocabulary/tokens.ts';
-import { blockNames, formOf, vocabulary, wordsOf } from '../vocabulary/vocabulary.ts';
-import type { BlockKind, PhraseForm } from '../vocabulary/vocabulary.ts';
-
-const expectedOf = (type: TokenType): string => tokenLabel(type) || tokenName(type);
-
-/** Messages of the parser hold only what was expected; `unreadPhrase` makes the sentence. */
-export const expectedMessages: IParserErrorMessageProvider = {
-  buildMismatchTokenMessage: ({ expected }) => expectedOf(expected),
-  buildNotAllInputParsedMessage: () => 'the next property',
-  buildNoViableAltMessage: ({ expectedPathsPerAlt, customUserDescription }) =>
-    customUserDescription ||
-    listed([
-      ...new Set(expectedPathsPerAlt.flatMap((paths) => paths.flatMap((path) => path.slice(0, 1).map(expectedOf)))),
-    ]),
-  buildEarlyExitMessage: ({ expectedIterationPaths, customUserDescription }) =>
-    customUserDescription ||
-    listed([...new Set(expectedIterationPaths.flatMap((path) => path.slice(0, 1).map(expectedOf)))]),
-};
+import { blockNames, formOf, vocabulary, wordsOf } from '../phrases/phrase-forms.ts';
+import type { BlockKind, PhraseForm } from '../phrases/phrase-forms.ts';
+import { rangeOf, type SourceRange } from '../tree/source-range.ts';
 
 /** Parts what was expected from an example of it that serves better than that of the whole phrase. */
 const ownExampleMark = ', as in ';
@@ -44,14 +28,14 @@ export function unreadPhrase(
   const [expected = '', ownExample = `\`${form.example}\``] = error.message.split(ownExampleMark);
   const write = ` Write it like ${ownExample}.`;
   if (expected === `\`${before.image}\``) {
-    return problemAt('unexpectedWord', placeOf(before), `A name is missing before \`${before.image}\`.${write}`);
+    return problemAt('unexpectedWord', rangeOf(before), `A name is missing before \`${before.image}\`.${write}`);
   }
   if (found === null) {
-    return problemAt('unexpectedWord', placeOf(before), `\`${before.image}\` must be followed by ${expected}.${write}`);
+    return problemAt('unexpectedWord', rangeOf(before), `\`${before.image}\` must be followed by ${expected}.${write}`);
   }
   return problemAt(
     'unexpectedWord',
-    placeOf(found),
+    rangeOf(found),
     `Expected ${expected} after \`${before.image}\`, not \`${found.image}\`.${write}`,
   );
 }
@@ -59,7 +43,7 @@ export function unreadPhrase(
 /** A token at the place of a new phrase that begins none. */
 export function unknownPhrase(misfit: Misfit, block: BlockKind): Problem {
   const { token, before } = misfit;
-  const range = placeOf(token);
+  const range = rangeOf(token);
   const habit = commonMistake(misfit, block);
   if (habit) return habit;
   if (block !== 'document' && !/^[\p{L}_]/u.test(token.image)) {
@@ -95,7 +79,7 @@ const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.
 
 /** A declaration whose braces do not follow its head; `next` is what follows instead. */
 export function missingBlock(head: SourceRange, next: IToken | null, form: PhraseForm): Problem {
-  const range = next ? placeOf(next) : head;
+  const range = next ? rangeOf(next) : head;
   const found = next ? `, not \`${next.image}\`` : '';
   return problemAt(
     'unexpectedWord',
@@ -107,31 +91,31 @@ export function missingBlock(head: SourceRange, next: IToken | null, form: Phras
 /** A property behind the brace of the block it belongs to. */
 export function outsideBlock(token: IToken, block: BlockKind): Problem {
   const message = `\`${token.image}\` stands outside ${blockNames[block]}, whose \`}\` comes too early. Move that \`}\` behind its last property.`;
-  return problemAt('unknownDeclaration', placeOf(token), message);
+  return problemAt('unknownDeclaration', rangeOf(token), message);
 }
 
 export function unclosedBlock(open: IToken, next: IToken | null): Problem {
   const where = next ? `before \`${next.image}\`` : 'at the end of the file';
-  return problemAt('unclosedBlock', placeOf(open), `This \`{\` is never closed. Add a \`}\` ${where}.`);
+  return problemAt('unclosedBlock', rangeOf(open), `This \`{\` is never closed. Add a \`}\` ${where}.`);
 }
 
 export function strayBrace(token: IToken): Problem {
   return problemAt(
     'unexpectedWord',
-    placeOf(token),
+    rangeOf(token),
     `This \`${token.image}\` has no partner or place here. Take it out.`,
   );
 }
 
 export function unclosedText(token: IToken): Problem {
-  return problemAt('unexpectedWord', placeOf(token), 'The closing quote is missing. Add a `"` at the end of the text.');
+  return problemAt('unexpectedWord', rangeOf(token), 'The closing quote is missing. Add a `"` at the end of the text.');
 }
 
 export function unknownUnit(token: IToken): Problem {
   const letters = token.image.replace(/^[\d.]+/, '');
   return problemAt(
     'notANumber',
-    placeOf(token),
+    rangeOf(token),
     `\`${letters}\` is no unit. Use one of ${quantityUnits.join(', ')}, or put a space before a word.`,
   );
 }

@@ -1,11 +1,11 @@
 /**
  * What may stand in each kind of block: the word a phrase begins with, the rule that reads it, and how it is written.
- * A new property is a rule in `parser.ts`, a node in `syntax-tree.ts` and a row here.
+ * A new property is a node in `tree`, a rule in `rules` and a row here.
  */
 import type { ParserMethod } from 'chevrotain';
 import type { PhraseParser } from '../rules/parser.ts';
+import type { KnownWord } from '../vocabulary/tokens.ts';
 import type { SourceRange } from '../tree/source-range.ts';
-import type { KnownWord } from './tokens.ts';
 
 export type BlockKind =
   | 'document'
@@ -65,7 +65,7 @@ export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
     title: { rule: 'title', example: 'title "Ginkgo"' },
     units: { rule: 'units', example: 'units mm' },
     let: { rule: 'let', example: 'let side = 40', names: true },
-    wood: declared('woodHead', 'wood', 'wood walnut { density 610 }'),
+    wood: declared('wood', 'wood', 'wood walnut { density 610 }'),
     strip: declared('strip', 'strip', 'strip ash { section face 3 depth 10 }'),
     sheet: declared('sheet', 'sheet', 'sheet birch_ply { thick 6  size 1220 x 610 }'),
     resin: declared('resin', 'resin', 'resin clear_cast { density 1.1  mix 2 to 1 by volume }'),
@@ -83,7 +83,7 @@ export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
     kit: declared('kit', 'kit', 'kit class { panel coaster  students 12 }'),
   },
   strip: {
-    wood: { rule: 'wood', example: 'wood basswood' },
+    wood: { rule: 'ofWood', example: 'wood basswood' },
     section: { rule: 'section', example: 'section face 3 depth 10' },
     lengths: { rule: 'lengths', example: 'lengths 900 at 4.20 EUR, 1200' },
     on_hand: { rule: 'onHand', example: 'on_hand 4 of 900, 1 of 640' },
@@ -150,7 +150,7 @@ export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
     family: { rule: 'family', example: 'family 60deg of ash spacing 40', inner: ['of'] },
     side: { rule: 'side', example: 'side 40' },
     pitch: { rule: 'pitch', example: 'pitch 40' },
-    of: { rule: 'of', example: 'of ash' },
+    of: { rule: 'ofStrip', example: 'of ash' },
     except: { rule: 'except', example: 'except 2 of bass', inner: ['of'] },
     layers: { rule: 'layers', example: 'layers 2, 1, 3' },
     fit: { rule: 'fit', example: 'fit 0.05' },
@@ -191,7 +191,7 @@ export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
     common: { rule: 'combine', example: 'common disc' },
   },
   panel: {
-    grid: { rule: 'usedGrid', example: 'grid mesh' },
+    grid: { rule: 'ofGrid', example: 'grid mesh' },
     centred: { rule: 'centred', example: 'centred node' },
     node: { rule: 'nodeAt', example: 'node at 0, 0' },
     shape: { rule: 'shape', example: 'shape 5 x 4 cells' },
@@ -217,7 +217,7 @@ export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
   map: { row: { rule: 'mapRow', example: 'row h t h' } },
   tips: { tip },
   frame: {
-    of: { rule: 'of', example: 'of maple_frame' },
+    of: { rule: 'ofStrip', example: 'of maple_frame' },
     corners: { rule: 'corners', example: 'corners mitred' },
     groove: { rule: 'joint', example: 'groove 6' },
     stub: { rule: 'joint', example: 'stub 6' },
@@ -226,7 +226,7 @@ export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
     fillers: { rule: 'bearing', example: 'fillers' },
   },
   blank: {
-    grid: { rule: 'usedGrid', example: 'grid mesh' },
+    grid: { rule: 'ofGrid', example: 'grid mesh' },
     shape: { rule: 'blankSize', example: 'shape 420 x 297' },
     take: { rule: 'take', example: 'take blade 3' },
     margin: { rule: 'margin', example: 'margin 10' },
@@ -240,7 +240,7 @@ export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
   },
   band: {
     around: { rule: 'around', example: 'around blade' },
-    of: { rule: 'of', example: 'of walnut_strip' },
+    of: { rule: 'ofStrip', example: 'of walnut_strip' },
     laminations: { rule: 'laminations', example: 'laminations 2' },
     bends: { rule: 'bends', example: 'bends 15mm hot tested' },
     method: { rule: 'method', example: 'method damp' },

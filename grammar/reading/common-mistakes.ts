@@ -1,11 +1,11 @@
 /** Habits from elsewhere that the notation does not share, each told what to write instead. */
 import type { IToken } from 'chevrotain';
-import { nearestWord } from './nearest-word.ts';
-import { problemAt } from './problem-catalogue.ts';
-import type { Problem } from './problem.ts';
-import { spanOf, type SourceRange } from '../tree/source-range.ts';
+import { nearestWord } from '../problems/nearest-word.ts';
+import { problemAt } from '../problems/problem-catalogue.ts';
+import type { Problem } from '../problems/problem.ts';
 import { quantityUnits } from '../vocabulary/tokens.ts';
-import { type BlockKind, type PhraseForm, wordsOf } from '../vocabulary/vocabulary.ts';
+import { type BlockKind, type PhraseForm, wordsOf } from '../phrases/phrase-forms.ts';
+import { rangeOf, type SourceRange, spanOf } from '../tree/source-range.ts';
 
 /** Where a token stands. */
 export const placeOf = (token: IToken): SourceRange => ({
@@ -40,7 +40,7 @@ export function commonMistake(misfit: Misfit, block: BlockKind): Problem | null 
 export function decimalComma({ token, before, behind }: Misfit): Problem | null {
   if (token.image !== ',' || !before || !behind) return null;
   if (!/^\d+$/.test(before.image) || !/^\d/.test(behind.image)) return null;
-  const range = spanOf(placeOf(before), placeOf(behind));
+  const range = spanOf(rangeOf(before), rangeOf(behind));
   const written = before.image + token.image + behind.image;
   if (range.end - range.start !== written.length) return null;
   const message = `\`${written}\` is written with a decimal comma, and a comma parts two numbers here. Write \`${before.image}.${behind.image}\`.`;
@@ -68,7 +68,7 @@ export function partedUnit({ token, before }: Misfit): Problem | null {
   const unit = quantityUnits.find((each) => each === token.image) ?? spokenUnits[token.image];
   if (unit === undefined || !before || !/^[\d.]+$/.test(before.image)) return null;
   const message = `The unit \`${token.image}\` belongs to the number before it. Write \`${before.image}${unit}\` without a space.`;
-  return problemAt('unexpectedWord', placeOf(token), message);
+  return problemAt('unexpectedWord', rangeOf(token), message);
 }
 
 function foreignComment({ token, behind }: Misfit): Problem | null {
@@ -90,7 +90,7 @@ function partedNumbers({ token, before, behind }: Misfit): Problem | null {
     behind?.image === '/' && isWhole
       ? `A number with a fraction takes its unit, as in \`${first} ${second}/2in\`; without one write a sum, \`${first} + ${second}/2\`.`
       : `In a list put \`,\` between the two; to add them write \`${first} + ${second}\`.`;
-  return problemAt('unexpectedWord', placeOf(token), `\`${second}\` does not belong after \`${first}\`. ${advice}`);
+  return problemAt('unexpectedWord', rangeOf(token), `\`${second}\` does not belong after \`${first}\`. ${advice}`);
 }
 
 /** What may follow in a list of words, by the rule that reads the list: any word, or only these. */
@@ -107,7 +107,7 @@ function partedWords({ token, before, ended }: Misfit, block: BlockKind): Proble
   if (!before || !words || !/^[\p{L}_]/u.test(token.image)) return null;
   if (words === 'any' ? nearestWord(token.image, wordsOf(block)) : !words.includes(token.image)) return null;
   const message = `\`${token.image}\` does not belong after \`${before.image}\`. Put a comma between the two: write \`${before.image}, ${token.image}\`.`;
-  return problemAt('unexpectedWord', placeOf(token), message);
+  return problemAt('unexpectedWord', rangeOf(token), message);
 }
 
 /** A comma between two points that `and` joins, for a comma stands between x and y. */
@@ -115,7 +115,7 @@ function partedPoints({ token, before, behind }: Misfit, block: BlockKind): Prob
   if (block !== 'outline' || token.image !== ',' || !before || !isMeasured(before)) return null;
   if (!behind || !(isMeasured(behind) || behind.image === '-')) return null;
   const message = `A comma stands between x and y, and between two points stands \`and\`. Write \`and\` here.`;
-  return problemAt('unexpectedWord', placeOf(token), message);
+  return problemAt('unexpectedWord', rangeOf(token), message);
 }
 
 /** A word of two parts with a hyphen: `three-way`. */
@@ -123,13 +123,13 @@ function hyphenedWord({ token, behind }: Misfit, block: BlockKind): Problem | nu
   const word = wordsOf(block).find((each) => each.startsWith(`${token.image}_`));
   if (behind?.image !== '-' || word === undefined) return null;
   const message = `The parts of a name are joined by \`_\`, for \`-\` takes away. Write \`${word}\`.`;
-  return problemAt('unknownProperty', placeOf(token), message);
+  return problemAt('unknownProperty', rangeOf(token), message);
 }
 
 function numberWithoutLet({ token, behind }: Misfit, block: BlockKind): Problem | null {
   if (block !== 'document' || behind?.image !== '=') return null;
   const message = `A number with a name begins with \`let\`. Write \`let ${token.image} = …\`.`;
-  return problemAt('unknownDeclaration', placeOf(token), message);
+  return problemAt('unknownDeclaration', rangeOf(token), message);
 }
 
 /** What to write instead of characters that mean nothing here. */
