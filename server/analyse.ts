@@ -1,10 +1,9 @@
 /** The line: text → syntax tree → design → lattice → plan. One call a version of a file; never throws. */
 import type { SyntaxTree } from '../grammar/tree/syntax-tree.ts';
-import { inOrderOfPlace, type Problem } from '../grammar/problems/problem.ts';
+import { inOrderOfPlace } from '../grammar/problems/problem.ts';
 import { buildFiles } from './design/builders/build-files.ts';
 import type { Design } from './design/design-model.ts';
 import { loadFiles } from './design/files/load-files.ts';
-import { problemsInUnits } from './design/values/problems-in-units.ts';
 import type { NameIndex } from './design/names/name-index.ts';
 import { nowhere, type SourceFile, type SourceFiles, type SourcePlace } from './design/files/source-file.ts';
 import { benchProblems } from './lattice/checks/bench-checks.ts';
@@ -22,6 +21,7 @@ import { placementProblems } from './shop/work/placement-problems.ts';
 import { markKinds } from './shop/marks/mark-kinds.ts';
 import { unknownWoods } from './shop/wood/unknown-woods.ts';
 import { type NestedBlank, nestBlanks, withBlanks } from './shop/blanks/nest-blanks.ts';
+import { writeProblems, type WrittenProblem } from './words/write-words.ts';
 
 export interface Analysis {
   readonly text: string;
@@ -39,7 +39,7 @@ export interface Analysis {
   /** Equal pieces and strips over all panels, each with its mark and numbers. */
   readonly kinds: MarkedKinds;
   /** In order of place, each in the text itself; only a related place may be in a used file. */
-  readonly problems: readonly Problem[];
+  readonly problems: readonly WrittenProblem[];
   /** True when an error keeps part of the design out of the plan. */
   readonly incomplete: boolean;
 }
@@ -76,8 +76,8 @@ export function* analyseByStages(text: string, place: SourcePlace = nowhere): Ge
     ...placementProblems(design, panels),
     ...unknownWoods(names),
   ];
-  const here = problemsInUnits(problemsHere(latticeProblems, design.panels, files[0]), design.units);
-  const problems = inOrderOfPlace([...designProblems, ...here]);
+  const here = problemsHere(latticeProblems, design.panels, files[0]);
+  const problems = inOrderOfPlace(writeProblems([...designProblems, ...here], design.units));
   yield 'marking pieces';
   return {
     text,

@@ -1,6 +1,7 @@
 /** Every diagnostic's stable code, written once. A code is never reused for another meaning. */
 import type { Problem, RelatedPlace, Severity } from './problem.ts';
 import type { SourceRange } from '../tree/source-range.ts';
+import type { Words } from '../words.ts';
 
 interface CatalogueEntry {
   readonly code: string;
@@ -98,7 +99,7 @@ export type ProblemName = keyof typeof problemCatalogue;
 export function problemAt(
   name: ProblemName,
   range: SourceRange,
-  message: string,
+  message: Words,
   related: readonly RelatedPlace[] = [],
 ): Problem {
   const { code, severity } = problemCatalogue[name];

@@ -1,5 +1,5 @@
 /** Problems as lines that editors and people can follow: `file:line:column: severity CODE message`. */
-import type { Problem } from '../../grammar/problems/problem.ts';
+import type { WrittenProblem } from '../words/write-words.ts';
 import { fileNumberOf, fileStride, lineColumnAt, lineStartsOf } from '../../grammar/tree/source-range.ts';
 import { fileAt, type SourceFile } from '../design/files/source-file.ts';
 import type { Source } from './read-source.ts';
@@ -10,7 +10,7 @@ import type { Source } from './read-source.ts';
  */
 export function problemLines(
   { name, text }: Source,
-  problems: readonly Problem[],
+  problems: readonly WrittenProblem[],
   files: readonly SourceFile[] = [],
 ): string {
   const starts = lineStartsOf(text);

@@ -21,7 +21,8 @@ import {
   type TextEdit,
   type WorkspaceEdit,
 } from 'vscode-languageserver';
-import type { Problem, Severity } from '../../grammar/problems/problem.ts';
+import type { Severity } from '../../grammar/problems/problem.ts';
+import type { WrittenProblem } from '../words/write-words.ts';
 import { lineColumnAt, type SourceRange } from '../../grammar/tree/source-range.ts';
 import type { CountHint } from './features/inlay-hints.ts';
 import { type NameToken, tokenModifiers, tokenTypes } from './features/semantic-tokens.ts';
@@ -72,7 +73,7 @@ export function rangeOf(lineStarts: LineStarts, range: SourceRange): Range {
 }
 
 /** A problem of `document`; its related places may stand in other files. */
-export function diagnosticOf({ lineStarts, locate }: AnalysedDocument, problem: Problem): Diagnostic {
+export function diagnosticOf({ lineStarts, locate }: AnalysedDocument, problem: WrittenProblem): Diagnostic {
   const related = problem.related?.map((place) => ({
     location: locationOf(locate(place.range)),
     message: place.message,

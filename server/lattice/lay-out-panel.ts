@@ -1,11 +1,12 @@
 /** One panel from its design to every strip and piece, counted and placed. */
+import { type Words, measure, words } from '../../grammar/words.ts';
 import type { Panel } from '../design/design-model.ts';
 import type { Problem } from '../../grammar/problems/problem.ts';
 import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
 import { sum } from '../geometry/numbers.ts';
 import { cross, dot } from '../geometry/point.ts';
 import { type Bounds, boundsOf, ringOfBounds } from '../geometry/polygons.ts';
-import { areaTolerance, rounded } from '../geometry/tolerance.ts';
+import { areaTolerance } from '../geometry/tolerance.ts';
 import { cellClasses } from './cells/cell-classes.ts';
 import { crossingPair, type LineFamily, spaceAt } from './grid/grid-lines.ts';
 import { periodOf } from './grid/grid-period.ts';
@@ -81,7 +82,7 @@ export function layOutPanel(panel: Panel, quantity = panel.copies, ruled = panel
 
 const measuredRegion = (panel: Panel): PanelRegion => panelRegion({ ...panel, grid: measuredGrid(panel.grid) });
 
-function refused(name: 'gridFinerThanStrips' | 'emptyPanel' | 'tooManyPieces', panel: Panel, message: string): LaidOut {
+function refused(name: 'gridFinerThanStrips' | 'emptyPanel' | 'tooManyPieces', panel: Panel, message: Words): LaidOut {
   const range = name === 'gridFinerThanStrips' ? panel.grid.sideRange : panel.nameRange;
   return { panel: null, problems: [problemAt(name, range, message)] };
 }
@@ -89,9 +90,9 @@ function refused(name: 'gridFinerThanStrips' | 'emptyPanel' | 'tooManyPieces', p
 const runsOneWay = ({ grid }: Panel): string =>
   `Grid ${grid.name} has no two families that cross; give it two directions.`;
 
-function tooFine({ grid }: Panel): string {
+function tooFine({ grid }: Panel): Words {
   const face = Math.max(...grid.families.map(({ stock }) => stock.face));
-  return `A ${grid.kind} grid of ${rounded(grid.side, 2)} mm leaves no opening between strips of ${rounded(face, 2)} mm face; make the grid wider or the strips thinner.`;
+  return words`A ${grid.kind} grid of ${measure.given(grid.side)} leaves no opening between strips of ${measure.given(face)} face; make the grid wider or the strips thinner.`;
 }
 
 /** Pieces that the fullest motif sets in one cell; a panel without infill is measured by its openings, for its strips take as much work. */

@@ -1,4 +1,5 @@
 /** Amounts of money: one currency at a time, rounded to its smallest coin. Codes of ISO 4217. */
+import { coinDecimals } from '../design/values/currency.ts';
 import type { Money } from '../design/material-model.ts';
 import { rounded } from '../geometry/tolerance.ts';
 
@@ -7,13 +8,6 @@ export function oneCurrency(amounts: readonly Money[]): { readonly currency: str
   const currencies = new Set(amounts.map(({ currency }) => currency));
   const mixed = currencies.size > 1;
   return { currency: mixed ? null : ([...currencies][0] ?? null), mixed };
-}
-
-/** A code that the platform does not know has coins of a hundredth. */
-function coinDecimals(currency: string): number {
-  if (!/^[A-Za-z]{3}$/.test(currency)) return 2;
-  const { maximumFractionDigits = 2 } = new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions();
-  return maximumFractionDigits;
 }
 
 /** `amount` to the smallest coin of `currency`; half a coin goes up. */

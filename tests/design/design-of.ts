@@ -1,13 +1,14 @@
 /** Text to design, for tests. */
 import { parseDocument } from '../../grammar/reading/parse-document.ts';
 import { buildDesign } from '../../server/design/builders/build-design.ts';
+import { told } from '../told.ts';
 import type { Design, Outline } from '../../server/design/design-model.ts';
 
 /** The design of a text that must be sound. */
 export function designOf(text: string): Design {
   const { tree, problems: syntaxProblems } = parseDocument(text);
   const { design, problems } = buildDesign(tree);
-  const messages = [...syntaxProblems, ...problems].map(({ message }) => message);
+  const messages = [...syntaxProblems, ...problems].map((problem) => told(problem));
   if (messages.length > 0) throw new Error(messages.join('\n'));
   return design;
 }

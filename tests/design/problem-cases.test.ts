@@ -13,6 +13,7 @@ import type { SourceRange } from '../../grammar/tree/source-range.ts';
 import { buildFiles } from '../../server/design/builders/build-files.ts';
 import { loadFiles } from '../../server/design/files/load-files.ts';
 import { fileAt } from '../../server/design/files/source-file.ts';
+import { writeProblems } from '../../server/words/write-words.ts';
 import { caseFiles, expectAsAccepted } from '../golden-problems.ts';
 import { readFrom } from './read-from.ts';
 
@@ -31,7 +32,8 @@ function problemLines(file: string): string {
     const where = own.number === 0 ? '' : `${own.path} `;
     return `${where}${String(line + 1)}:${String(column + 1)} ${JSON.stringify(own.text.slice(start, end))}`;
   };
-  const problems = [...buildFiles(files).problems];
+  const { problems: raised, design } = buildFiles(files);
+  const problems = writeProblems(raised, design.units);
   problems.sort((first, second) => first.range.start - second.range.start || first.range.end - second.range.end);
   const lines = problems.flatMap(({ range, code, severity, message, related = [] }) => [
     `${place(range)} ${severity} ${code}: ${message}`,

@@ -1,5 +1,6 @@
 /** So many cells in a given size: pitches and frame widths against closed forms worked out by hand. */
 import { describe, expect, it } from 'vitest';
+import { told } from '../told.ts';
 import { analyse } from '../../server/analyse.ts';
 import { fitByFrame, fitByPitch, resizedGrid } from '../../server/design/builders/fit-cells.ts';
 import { boundsOf } from '../../server/geometry/polygons.ts';
@@ -95,10 +96,10 @@ describe('in a file', () => {
     const [problem] = problems;
     expect(problem?.code).toBe('LAP0706');
     expect(text.slice(problem?.range.start, problem?.range.end)).toBe('fit 21 x 8 cells in 900 x 380 by pitch');
-    expect(problem?.message).toContain('across they take a side of 43 mm, up 47.88 mm');
+    expect(told(problem)).toContain('across they take a side of 43 mm, up 47.88 mm');
     // 380 − 341 = 39, half of it on either side; 21 x 9 takes 383/9
-    expect(problem?.message).toContain('39 mm are left over up. Give the frame 19.5 mm more');
-    expect(problem?.message).toContain('21 x 9 (side 43 mm across, 42.56 mm up)');
+    expect(told(problem)).toContain('39 mm are left over up. Give the frame 19.5 mm more');
+    expect(told(problem)).toContain('21 x 9 (side 43 mm across, 42.56 mm up)');
     expect(panels.length).toBe(1);
   });
 
@@ -106,12 +107,12 @@ describe('in a file', () => {
     expect(analyse(fileOf('fit 21 x 8 cells in 830 x 380 by frame')).problems[0]?.code).toBe('LAP0707');
     const [uneven] = analyse(fileOf('fit 21 x 8 cells in 900 x 400 by frame')).problems;
     expect(uneven?.code).toBe('LAP0706');
-    expect(uneven?.message).toContain('31.5 mm wide at the sides and 41.5 mm at top and bottom');
+    expect(told(uneven)).toContain('31.5 mm wide at the sides and 41.5 mm at top and bottom');
   });
 
   it('a sawn panel has no frame to give way', () => {
     const [problem] = analyse(fileOf('fit 21 x 8 cells in 900 x 380 by frame', 'sawn')).problems;
-    expect(problem?.message).toContain('A sawn panel has no frame');
+    expect(told(problem)).toContain('A sawn panel has no frame');
   });
 });
 

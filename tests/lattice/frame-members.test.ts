@@ -7,6 +7,7 @@ import { frameMembers, groovePieces } from '../../server/lattice/frame-members.t
 import { cutPlanOf } from '../shop/planned.ts';
 import { cellsShape, gridOf, hexagonShape, panelOf, stripStock } from '../design-builder.ts';
 import { laidOut } from '../laid-out.ts';
+import { told } from '../told.ts';
 
 const ash = stripStock('ash', 3);
 const maple = stripStock('maple', 20, { depth: 30, lengths: [{ length: 900, price: null }] });
@@ -110,8 +111,8 @@ describe('in a file', () => {
   it('edge infill over an empty groove is reported with both ways out', () => {
     const [problem] = analyse(fileOf('groove 6')).problems;
     expect(problem?.code).toBe('LAP0709');
-    expect(problem?.message).toContain('(18 of 37 mm), each 6 mm wide');
-    expect(problem?.message).toContain('(2 of 197 mm, 2 of 157 mm)');
+    expect(told(problem)).toContain('(18 of 37 mm), each 6 mm wide');
+    expect(told(problem)).toContain('(2 of 197 mm, 2 of 157 mm)');
     expect(analyse(fileOf('groove 6  fillers')).problems).toEqual([]);
     expect(analyse(fileOf('stub 6')).problems).toEqual([]);
   });

@@ -7,6 +7,7 @@ import { problemLines } from '../problem-lines.ts';
 import type { Source } from '../read-source.ts';
 import { standingTarget } from '../standing-target.ts';
 import type { Terminal } from '../terminal.ts';
+import { writeProblems } from '../../words/write-words.ts';
 import type { Verb } from '../verb.ts';
 import { writeOutput } from '../write-output.ts';
 import { exitCode, WrongUsage } from '../wrong-usage.ts';
@@ -17,11 +18,11 @@ export const format: Verb = {
 
 Rewrites each file in place in the canonical layout: words and comments stay, spaces and line ends move. A file with a
 syntax error is left alone and its problems are printed.
-Exit code 0: done, or nothing to do; 1: with --check, a file is laid out otherwise, or a file could not be read as a
+Exit code 0: done, or nothing to do; 1: with --check, a file is laid out differently, or a file could not be read as a
 design; 2: a file could not be read or written; the others are laid out all the same.
 
   FILE     a .lap file, or - for standard input, whose layout goes to standard output
-  --check  change nothing; name the files that are laid out otherwise
+  --check  change nothing; name the files that are laid out differently
   --help   this text
 `,
   async run(args, terminal) {
@@ -37,12 +38,12 @@ design; 2: a file could not be read or written; the others are laid out all the 
 async function layOut(source: Source, onlyCheck: boolean, terminal: Terminal): Promise<boolean> {
   const text = printDocument(source.text);
   if (text === null) {
-    terminal.writeError(problemLines(source, parseDocument(source.text).problems));
+    terminal.writeError(problemLines(source, writeProblems(parseDocument(source.text).problems, 'mm')));
     return false;
   }
   if (onlyCheck) {
     if (text === source.text) return true;
-    await terminal.write(`${source.name} is laid out otherwise\n`);
+    await terminal.write(`${source.name} is laid out differently\n`);
     return false;
   }
   if (source.path !== null && text === source.text) return true;

@@ -1,4 +1,5 @@
 /** Boards of the design. */
+import { measure, words } from '../../../grammar/words.ts';
 import type { BoardDeclaration } from '../../../grammar/tree/object-syntax.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { DesignContext } from '../design-context.ts';
@@ -50,7 +51,7 @@ function buildEdge(board: BoardDeclaration, sheet: SheetStock | undefined, conte
   if (!property || size === null) return { kind: 'square' };
   if (property.choice === 'chamfer') return { kind: 'chamfer', size };
   if (!sheet || size <= sheet.thickness) return { kind: 'round', size };
-  const message = `A rounding of ${String(size)} mm is more than the sheet is thick, ${String(sheet.thickness)} mm. Round it less.`;
+  const message = words`A rounding of ${measure.given(size)} is more than the sheet is thick, ${measure.given(sheet.thickness)}. Round it less.`;
   context.report(problemAt('outOfRange', property.value.range, message));
   return { kind: 'square' };
 }

@@ -1,9 +1,10 @@
 /** The families of a grid: of a kind that has its own by its size, or each as the grid declares it. */
+import { measure, words } from '../../../grammar/words.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { FamilyProperty, GridDeclaration } from '../../../grammar/tree/grid-syntax.ts';
 import type { Name } from '../../../grammar/tree/syntax-nodes.ts';
 import { direction as directionOf, cross } from '../../geometry/point.ts';
-import { directionTolerance, headingOf, rounded } from '../../geometry/tolerance.ts';
+import { directionTolerance, headingOf } from '../../geometry/tolerance.ts';
 import type { DesignContext } from '../design-context.ts';
 import type { GridFamily, StripStock } from '../design-model.ts';
 import { reportMissing } from './pick-properties.ts';
@@ -47,7 +48,7 @@ function freeFamily(
   if ((family.layer && layer === null) || !places.every((place) => place !== null)) return null;
   const again = places.findIndex((place, index) => places.indexOf(place) < index);
   if (again >= 0) {
-    const message = `A strip of this family lies at ${rounded(places[again] ?? 0, 3)} mm already. Take one of the two out.`;
+    const message = words`A strip of this family lies at ${measure.given(places[again] ?? 0)} already. Take one of the two out.`;
     context.report(problemAt('outOfRange', family.positions[again]?.range ?? family.range, message));
     return null;
   }
@@ -135,8 +136,8 @@ function haveOneDepth(grid: GridDeclaration, families: readonly GridFamily[], co
   const [first] = families;
   const other = families.find(({ stock }) => stock.depth !== first?.stock.depth);
   if (!first || !other) return true;
-  const depths = `\`${first.stock.name}\` is ${rounded(first.stock.depth, 2)} mm deep and \`${other.stock.name}\` ${rounded(other.stock.depth, 2)} mm`;
-  const message = `All strips of a grid need one depth, for their laps to come flush: ${depths}. Mill them to one depth.`;
+  const depths = words`\`${first.stock.name}\` is ${measure.given(first.stock.depth)} deep and \`${other.stock.name}\` ${measure.given(other.stock.depth)}`;
+  const message = words`All strips of a grid need one depth, for their laps to come flush: ${depths}. Mill them to one depth.`;
   context.report(problemAt('unequalDepths', grid.name.range, message));
   return false;
 }
@@ -148,7 +149,7 @@ function crossInOrder(families: readonly GridFamily[], context: DesignContext): 
       .slice(0, index)
       .find((other) => other.layer === family.layer && !runsAlike(other.direction, family.direction));
     if (!clash) continue;
-    const message = `This family and the one at ${rounded(clash.direction, 2)}° cross in layer ${family.layer + 1}; of two strips that cross, one lies lower. Give each a layer of its own.`;
+    const message = words`This family and the one at ${measure.fineAngle(clash.direction)} cross in layer ${family.layer + 1}; of two strips that cross, one lies lower. Give each a layer of its own.`;
     const related = [{ range: clash.range, message: 'The other is declared here.' }];
     context.report(problemAt('outOfRange', family.range, message, related));
     return false;

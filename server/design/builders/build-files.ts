@@ -7,7 +7,6 @@ import type { Design } from '../design-model.ts';
 import { type Given, givenTogether } from '../names/given.ts';
 import { madeHere } from '../names/made-here.ts';
 import type { NameIndex } from '../names/name-index.ts';
-import { problemsInUnits } from '../values/problems-in-units.ts';
 import { fileName, type SourceFile, type SourceFiles, type Use } from '../files/source-file.ts';
 
 /** What a file says, with all that it may name. */
@@ -43,7 +42,7 @@ export function buildFiles(files: SourceFiles): BuiltFiles {
     return now;
   };
   const { design, names, problems } = build(files[0]);
-  return { design: madeHere(design), names, problems: problemsInUnits(problems, design.units) };
+  return { design: madeHere(design), names, problems: problems };
 }
 
 interface BuiltUse {

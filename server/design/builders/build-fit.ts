@@ -1,7 +1,8 @@
 /** `fit 21 x 8 cells in 900 x 380 by pitch`: the grid and shape of a panel that must come out in a size. */
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
+import { type Words, joined, measure, words } from '../../../grammar/words.ts';
 import type { FitShapeSyntax } from '../../../grammar/tree/panel-syntax.ts';
-import { fitTolerance, rounded } from '../../geometry/tolerance.ts';
+import { fitTolerance } from '../../geometry/tolerance.ts';
 import type { DesignContext } from '../design-context.ts';
 import type { FitNeighbour, Grid, PanelFit } from '../design-model.ts';
 import { fitByFrame, fitByPitch, type FitWish, largestFit } from './fit-cells.ts';
@@ -22,7 +23,7 @@ export function buildFit(
   const width = readLength(syntax.width, 'width', 'positive', context);
   const height = readLength(syntax.height, 'height', 'positive', context);
   if (across === null || up === null || width === null || height === null) return null;
-  const report = (name: 'fitLeavesOver' | 'fitTooLarge' | 'outOfRange', message: string): void =>
+  const report = (name: 'fitLeavesOver' | 'fitTooLarge' | 'outOfRange', message: Words): void =>
     context.report(problemAt(name, syntax.range, message));
   const wish = { across, up, width, height, edge };
   if (syntax.by === 'frame' && edge === 'sawn') {
@@ -46,47 +47,51 @@ export function buildFit(
 const isUneven = ({ leftOver: { across, up }, members }: PanelFit): boolean =>
   members ? Math.abs(members.sides - members.rails) > fitTolerance : Math.max(across, up) > fitTolerance;
 
-const length = (value: number): string => `${rounded(value, 2)} mm`;
-
 function leftOver(
   { across, up, sides, side, leftOver: over, neighbours }: PanelFit,
   { width, height }: FitWish,
-): string {
+): Words {
   const [way, rest] = over.across > over.up ? ['across', over.across] : ['up', over.up];
-  return (
-    `${across} x ${up} cells do not come out in ${rounded(width, 2)} x ${length(height)} both ways: across they take a side of ${length(sides.across)}, up ${length(sides.up)}. ` +
-    `With ${length(side)}, ${length(rest)} are left over ${way}. Give the frame ${length(rest / 2)} more on either side there, or take ${neighbourList(neighbours)}.`
-  );
+  const found = words`${across} x ${up} cells do not come out in ${measure.given([width, height], ' x ')} both ways: across they take a side of ${measure.given(sides.across)}, up ${measure.given(sides.up)}.`;
+  const advice = words`With ${measure.given(side)}, ${measure.given(rest)} are left over ${way}. Give the frame ${measure.given(rest / 2)} more on either side there, or take ${neighbourList(neighbours)}.`;
+  return joined([found, advice], ' ');
 }
 
-function unevenFrame({ members, neighbours }: PanelFit): string {
-  return (
-    `The frame comes out ${length(members?.sides ?? 0)} wide at the sides and ${length(members?.rails ?? 0)} at top and bottom. ` +
-    `Mill it so, change the outer size, or take other cells with a pitch of their own: ${neighbourList(neighbours)}.`
-  );
+function unevenFrame({ members, neighbours }: PanelFit): Words {
+  const found = words`The frame comes out ${measure.given(members?.sides ?? 0)} wide at the sides and ${measure.given(members?.rails ?? 0)} at top and bottom.`;
+  const advice = words`Mill it so, change the outer size, or take other cells with a pitch of their own: ${neighbourList(neighbours)}.`;
+  return joined([found, advice], ' ');
 }
 
 /** By frame the pitch stays, and so fewer cells are what helps; by pitch so many strips leave no room between them. */
-function tooLarge({ across, up, side, members, neighbours }: PanelFit, wish: FitWish, grid: Grid): string {
-  const size = `${rounded(wish.width, 2)} x ${length(wish.height)}`;
+function tooLarge({ across, up, side, members, neighbours }: PanelFit, wish: FitWish, grid: Grid): Words {
+  const size = measure.given([wish.width, wish.height], ' x ');
   const most = members && largestFit(grid, wish);
   if (!most)
-    return `${across} x ${up} cells do not go into ${size}: nothing is left between the strips. Take fewer cells (${neighbourList(neighbours)}) or more room.`;
+    return words`${across} x ${up} cells do not go into ${size}: nothing is left between the strips. Take fewer cells (${neighbourList(neighbours)}) or more room.`;
   const over = [
     { way: 'across', by: -2 * members.sides },
     { way: 'up', by: -2 * members.rails },
   ].filter(({ by }) => by >= 0);
-  const words = over.map(({ way, by }) => `${length(by)} too long ${way}`).join(' and ');
+  const tooLong = joined(
+    over.map(({ way, by }) => words`${measure.given(by)} too long ${way}`),
+    ' and ',
+  );
   const fewer =
     Math.min(most.across, most.up) > 0
-      ? `at most ${Math.min(across, most.across)} x ${Math.min(up, most.up)} cells, a side below ${length(most.side)}`
-      : `a side below ${length(most.side)}`;
-  return `${across} x ${up} cells of ${length(side)} do not go into ${size}: they are ${words}, and a frame needs room besides. Take ${fewer}, or more room.`;
+      ? words`at most ${Math.min(across, most.across)} x ${Math.min(up, most.up)} cells, a side below ${measure.given(most.side)}`
+      : words`a side below ${measure.given(most.side)}`;
+  return words`${across} x ${up} cells of ${measure.given(side)} do not go into ${size}: they are ${tooLong}, and a frame needs room besides. Take ${fewer}, or more room.`;
 }
 
 /** "20 x 8 (side 45.1 mm across, 47.9 mm up)", the nearest to square first. */
-export const neighbourList = (neighbours: readonly FitNeighbour[]): string =>
-  neighbours
-    .slice(0, neighboursNamed)
-    .map(({ across, up, sides }) => `${across} x ${up} (side ${length(sides.across)} across, ${length(sides.up)} up)`)
-    .join(', ');
+export const neighbourList = (neighbours: readonly FitNeighbour[]): Words =>
+  joined(
+    neighbours
+      .slice(0, neighboursNamed)
+      .map(
+        ({ across, up, sides }) =>
+          words`${across} x ${up} (side ${measure.given(sides.across)} across, ${measure.given(sides.up)} up)`,
+      ),
+    ', ',
+  );

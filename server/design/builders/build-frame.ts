@@ -1,4 +1,5 @@
 /** Frames of panels. */
+import { measure, words } from '../../../grammar/words.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { FrameProperty } from '../../../grammar/tree/object-syntax.ts';
 import type { Name } from '../../../grammar/tree/syntax-nodes.ts';
@@ -26,12 +27,12 @@ export function buildFrame(
   const endGap = optional(gap?.value, (value) => readLength(value, 'end gap', 'notNegative', context)) ?? 0;
   if (!stock || !joint || jointDepth === null) return null;
   if (jointDepth >= stock.face) {
-    const message = `A ${joint.choice} ${String(jointDepth)} mm deep cuts through a frame ${String(stock.face)} mm wide. Cut it shallower.`;
+    const message = words`A ${joint.choice} ${measure.given(jointDepth)} deep cuts through a frame ${measure.given(stock.face)} wide. Cut it shallower.`;
     context.report(problemAt('outOfRange', joint.value.range, message));
     return null;
   }
   if (gap && endGap >= jointDepth) {
-    const message = `An end gap of ${String(endGap)} mm leaves no strip in a ${joint.choice} ${String(jointDepth)} mm deep. Leave less free.`;
+    const message = words`An end gap of ${measure.given(endGap)} leaves no strip in a ${joint.choice} ${measure.given(jointDepth)} deep. Leave less free.`;
     context.report(problemAt('outOfRange', gap.value.range, message));
     return null;
   }

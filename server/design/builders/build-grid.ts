@@ -1,4 +1,5 @@
 /** Grids of the design. */
+import { measure, words } from '../../../grammar/words.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
 import type { GridDeclaration, GridKindProperty } from '../../../grammar/tree/grid-syntax.ts';
@@ -11,7 +12,6 @@ import {
   withExceptions,
 } from './build-families.ts';
 import type { DesignContext } from '../design-context.ts';
-import { lengthText } from '../values/length-text.ts';
 import type { Grid, GridKind, MeasuredLattice } from '../design-model.ts';
 import { gridPresets } from './grid-presets.ts';
 import { propertyOf, reportMissing, reportRepeated } from './pick-properties.ts';
@@ -122,7 +122,7 @@ function measuredLattice(grid: GridDeclaration, side: number, context: DesignCon
   if (cells === null || over === null || (property.face && face === null)) return null;
   const measuredSide = over / cells;
   if (Math.abs(measuredSide / side - 1) <= likelyError) return { side: measuredSide, face };
-  const message = `${String(cells)} cells should measure about ${lengthText(cells * side, context.units, 2)}, and this is ${lengthText(over, context.units, 2)}. Measure from node to node, and count the cells between.`;
+  const message = words`${cells} cells should measure about ${measure.given(cells * side)}, and this is ${measure.given(over)}. Measure from node to node, and count the cells between.`;
   context.report(problemAt('outOfRange', property.over.range, message));
   return null;
 }

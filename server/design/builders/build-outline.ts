@@ -1,5 +1,6 @@
 /** Outlines of the design: closed, free of crossings, outer line first. */
 import type { OutlineChange, OutlineDeclaration, OutlineStep } from '../../../grammar/tree/outline-syntax.ts';
+import { joined, words } from '../../../grammar/words.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
@@ -8,7 +9,7 @@ import type { DesignContext } from '../design-context.ts';
 import type { Outline } from '../design-model.ts';
 import { chainOf } from '../outlines/drawn-segment.ts';
 import type { DrawnChain } from '../outlines/drawn-segment.ts';
-import { areaText, changed, type FindOutline } from '../outlines/outline-changes.ts';
+import { areaWithin, changed, type FindOutline } from '../outlines/outline-changes.ts';
 import { bySize, orientedContours, reportCrossing, reportEmpty, strayChain } from '../outlines/outline-checks.ts';
 import { closePen, drawOn, type Pen, startPen } from '../outlines/outline-pen.ts';
 import { drawWhole } from '../outlines/outline-shapes.ts';
@@ -154,8 +155,11 @@ function reportStray(
     return;
   }
   const outer = orientedContours(sorted).filter((contour) => contourArea(contour) > 0);
-  const sizes = outer.map((contour) => areaText([contour])).join(', ');
-  const message = `This leaves ${String(outer.length)} pieces (${sizes}), and an outline is one piece. Make an outline of each, or change this step.`;
+  const sizes = joined(
+    outer.map((contour) => areaWithin([contour])),
+    ', ',
+  );
+  const message = words`This leaves ${String(outer.length)} pieces (${sizes}), and an outline is one piece. Make an outline of each, or change this step.`;
   context.report(problemAt('outlineInPieces', cut.range, message));
 }
 

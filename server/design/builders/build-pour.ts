@@ -1,7 +1,7 @@
 /** Pours of the design. */
+import { measure, words } from '../../../grammar/words.ts';
 import type { InsertProperty, LayerProperty, PourDeclaration } from '../../../grammar/tree/object-syntax.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
-import { rounded } from '../../geometry/tolerance.ts';
 import type { DesignContext } from '../design-context.ts';
 import type { Outline } from '../design-model.ts';
 import type { ResinStock } from '../material-model.ts';
@@ -99,7 +99,7 @@ function buildLayer(
   if (millimetres === null) return null;
   const deepest = resin?.deepestPour ?? null;
   if (resin && deepest !== null && millimetres > deepest) {
-    const message = `\`${resin.name}\` may be poured ${String(deepest)} mm deep at once, and this is ${String(rounded(millimetres, 2))} mm. Pour it in more layers; deep resin heats up, so keep to its data sheet.`;
+    const message = words`\`${resin.name}\` may be poured ${measure.given(deepest)} deep at once, and this is ${measure.given(millimetres)}. Pour it in more layers; deep resin heats up, so keep to its data sheet.`;
     context.report(problemAt('layerTooDeep', depth.range, message));
   }
   return { colour: colour?.text ?? null, depth: millimetres };

@@ -1,8 +1,8 @@
 /** Strips of the design. */
+import { measure, words } from '../../../grammar/words.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { RipProperty, StripDeclaration } from '../../../grammar/tree/material-syntax.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
-import { rounded } from '../../geometry/tolerance.ts';
 import type { DesignContext } from '../design-context.ts';
 import type { StripStock } from '../design-model.ts';
 import type { FaceFromKerf } from '../values/face-from-kerf.ts';
@@ -42,7 +42,7 @@ export function buildStrip(
   if (face === null || depth === null) return null;
   const flushRange = propertyOf(strip, 'flush')?.value.range;
   if (flushRange && flush !== null && 2 * flush >= depth) {
-    const message = `Flushing ${String(flush)} mm from each face leaves nothing of a depth of ${String(depth)} mm. Flush less or mill deeper.`;
+    const message = words`Flushing ${measure.given(flush)} from each face leaves nothing of a depth of ${measure.given(depth)}. Flush less or mill deeper.`;
     context.report(problemAt('outOfRange', flushRange, message));
     return null;
   }
@@ -96,7 +96,7 @@ function buildEndTrim(strip: StripDeclaration, lengths: readonly StockLength[], 
   if (!property || trim === null) return 0;
   const shortest = Math.min(...lengths.map(({ length }) => length));
   if (2 * trim < shortest) return trim;
-  const message = `Trimming ${String(trim)} mm off both ends leaves nothing of a stick of ${String(rounded(shortest, 2))} mm. Trim less.`;
+  const message = words`Trimming ${measure.given(trim)} off both ends leaves nothing of a stick of ${measure.given(shortest)}. Trim less.`;
   context.report(problemAt('outOfRange', property.value.range, message));
   return 0;
 }
@@ -129,12 +129,12 @@ function buildBoardStock(
   const thicknessGives = rip.thicknessGives ?? 'depth';
   const across = thicknessGives === 'depth' ? 'face' : 'depth';
   const tooSmall = [
-    { measure: thickness, size: section[thicknessGives], what: thicknessGives, at: rip.thickness, name: 'thick' },
-    { measure: width, size: section[across], what: across, at: rip.width, name: 'wide' },
-  ].find(({ measure, size }) => size !== null && measure < size);
+    { board: thickness, size: section[thicknessGives], what: thicknessGives, at: rip.thickness, name: 'thick' },
+    { board: width, size: section[across], what: across, at: rip.width, name: 'wide' },
+  ].find(({ size, board }) => size !== null && board < size);
   if (tooSmall) {
-    const { measure, size, what, at, name } = tooSmall;
-    const message = `A board ${String(rounded(measure, 2))} mm ${name} cannot give a ${what} of ${String(rounded(size ?? 0, 2))} mm. Rip from a larger board, or say which size its thickness is.`;
+    const { board, size, what, at, name } = tooSmall;
+    const message = words`A board ${measure.given(board)} ${name} cannot give a ${what} of ${measure.given(size ?? 0)}. Rip from a larger board, or say which size its thickness is.`;
     context.report(problemAt('outOfRange', at.range, message));
     return null;
   }

@@ -1,4 +1,5 @@
 /** The steps that change all that is drawn of an outline so far. */
+import { type Measure, type Words, measure, words } from '../../../grammar/words.ts';
 import type { GrowStep, OutlineChange } from '../../../grammar/tree/outline-syntax.ts';
 import type { Name, PointSyntax } from '../../../grammar/tree/syntax-nodes.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
@@ -94,8 +95,7 @@ function grown(step: GrowStep, contours: readonly Contour[], context: DesignCont
   if (by === null) return null;
   const left = grownContours(contours, by, step.sharp ? 'sharp' : 'round');
   if (left.length > 0) return left;
-  const { width, height } = sizeOf(contours);
-  const message = `Nothing is left of the outline, ${width} × ${height} mm, when its line moves inwards by ${(-by).toFixed(2)} mm. Give less.`;
+  const message = words`Nothing is left of the outline, ${sizeOf(contours)}, when its line moves inwards by ${measure.given(-by)}. Give less.`;
   context.report(problemAt('outlineLeavesNothing', step.range, message));
   return null;
 }
@@ -107,26 +107,25 @@ function nothingLeft(
   context: DesignContext,
 ): null {
   const name = `\`${other.name}\``;
-  const [own, its] = [boxText(contours), boxText(other.contours)];
+  const [own, its] = [reachOf(contours), reachOf(other.contours)];
   const message =
     step.kind === 'minus'
-      ? `Nothing is left: ${name} (${areaText(other.contours)}) covers all of what is drawn (${areaText(contours)}). Move one of them.`
-      : `Nothing is common: what is drawn reaches ${own}, and ${name} ${its}. Move one of them.`;
+      ? words`Nothing is left: ${name} (${areaWithin(other.contours)}) covers all of what is drawn (${areaWithin(contours)}). Move one of them.`
+      : words`Nothing is common: what is drawn reaches ${own}, and ${name} ${its}. Move one of them.`;
   context.report(problemAt('outlineLeavesNothing', step.range, message));
   return null;
 }
 
 const boxOf = (contours: readonly Contour[]) => boundsOf(contours.flatMap(flattenContour));
 
-function sizeOf(contours: readonly Contour[]): { readonly width: string; readonly height: string } {
+function sizeOf(contours: readonly Contour[]): Measure {
   const { left, right, bottom, top } = boxOf(contours);
-  return { width: (right - left).toFixed(1), height: (top - bottom).toFixed(1) };
+  return measure.size([right - left, top - bottom]);
 }
 
-function boxText(contours: readonly Contour[]): string {
+function reachOf(contours: readonly Contour[]): Words {
   const { left, right, bottom, top } = boxOf(contours);
-  return `from ${left.toFixed(1)}, ${bottom.toFixed(1)} to ${right.toFixed(1)}, ${top.toFixed(1)}`;
+  return words`from ${measure.place({ x: left, y: bottom })} to ${measure.place({ x: right, y: top })}`;
 }
 
-export const areaText = (contours: readonly Contour[]): string =>
-  `${(sum(contours.map(contourArea)) / 100).toFixed(1)} cm²`;
+export const areaWithin = (contours: readonly Contour[]): Measure => measure.area(sum(contours.map(contourArea)));

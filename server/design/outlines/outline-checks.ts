@@ -1,4 +1,5 @@
 /** Whether closed lines make an outline: free of crossings, each round an area, one outer line with holes in it. */
+import { measure, words } from '../../../grammar/words.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
 import { contourArea } from '../../geometry/measure-path.ts';
@@ -19,7 +20,7 @@ export function reportCrossing(chains: readonly DrawnChain[], context: DesignCon
   const [first, second] = [crossing.first, crossing.second].sort((a, b) => a.owner.range.start - b.owner.range.start);
   if (!first || !second) return false;
   const { x, y } = crossing.at;
-  const message = `The outline crosses or touches itself near ${x.toFixed(1)}, ${y.toFixed(1)}. Move the ends or controls so that it goes round once.`;
+  const message = words`The outline crosses or touches itself near ${measure.place({ x, y })}. Move the ends or controls so that it goes round once.`;
   const related =
     first.owner.range === second.owner.range ? [] : [{ range: first.owner.range, message: 'It meets this part.' }];
   context.report(problemAt('outlineCrossesItself', second.owner.range, message, related));

@@ -1,5 +1,6 @@
 /** The steps of an outline that go on from where the one before ends. */
 import type { ArcStep, PenStep, SplineStep, StartStep, StepEnd } from '../../../grammar/tree/outline-syntax.ts';
+import { measure, words } from '../../../grammar/words.ts';
 import type { PointSyntax } from '../../../grammar/tree/syntax-nodes.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
@@ -52,7 +53,7 @@ export function closePen(pen: Pen, context: DesignContext): DrawnSegment[] | nul
   const gap = distance(pen.at, pen.start);
   if (last && gap <= placeTolerance) return roundChain(pen.drawn, context);
   const message = last
-    ? `The outline ends ${gap.toFixed(2)} mm from its start. Close it with \`line to start\`.`
+    ? words`The outline ends ${measure.given(gap)} from its start. Close it with \`line to start\`.`
     : 'Nothing is drawn from this start. Add lines, arcs or curves that come back to it.';
   const related = last ? [{ range: pen.startRange, message: 'It starts here.' }] : [];
   context.report(problemAt('outlineNotClosed', last?.range ?? pen.startRange, message, related));
@@ -98,7 +99,7 @@ function arcOf(step: ArcStep, from: Point, to: Point, context: DesignContext): P
       const radius = readLength(form.radius, 'radius', 'positive', context);
       if (radius === null) return null;
       const arc = arcByRadius(from, to, radius, form.turn, form.large);
-      const message = `The ends are ${apart.toFixed(2)} mm apart, so the radius must be ${(apart / 2).toFixed(2)} mm or more. Give a larger one.`;
+      const message = words`The ends are ${measure.given(apart)} apart, so the radius must be ${measure.given(apart / 2)} or more. Give a larger one.`;
       if (!arc) context.report(problemAt('impossibleArc', form.radius.range, message));
       return arc;
     }

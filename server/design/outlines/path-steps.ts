@@ -1,4 +1,5 @@
 /** SVG path data of an outline, drawn; what is wrong with it is said at its very characters. */
+import { measure, words } from '../../../grammar/words.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
 import type { TextLiteral } from '../../../grammar/tree/syntax-nodes.ts';
@@ -21,7 +22,7 @@ export function drawPathData(data: TextLiteral, context: DesignContext): DrawnSe
   }
   if (open || subpaths.length === 0) {
     const message = open
-      ? `The path ends ${distance(open.start, open.end).toFixed(2)} mm from its start. Close it with \`Z\`.`
+      ? words`The path ends ${measure.given(distance(open.start, open.end))} from its start. Close it with \`Z\`.`
       : 'The path draws nothing. Add lines or curves that enclose an area.';
     context.report(problemAt('outlineNotClosed', data.range, message));
     return null;

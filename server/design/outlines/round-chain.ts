@@ -1,4 +1,5 @@
 /** The corners of a closed line that are to be rounded, rounded. */
+import { type Words, measure, words } from '../../../grammar/words.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import { distance } from '../../geometry/point.ts';
@@ -63,10 +64,10 @@ function cannotRound(
   { radius, range }: NonNullable<DrawnSegment['rounded']>,
   most: number | null,
 ): Problem {
-  const at = `at ${x.toFixed(1)}, ${y.toFixed(1)}`;
-  const messages: Readonly<Record<CornerTrouble, string>> = {
-    straight: `The line goes straight on or back ${at}, so there is no corner to round. Take \`rounded\` out.`,
-    tooLarge: `A radius of ${radius.toFixed(2)} mm needs more of the sides than there is ${at}. Give ${most === null ? 'a smaller radius' : `no more than ${(Math.floor(100 * most + placeTolerance) / 100).toFixed(2)} mm`}.`,
+  const at = words`at ${measure.place({ x, y })}`;
+  const messages: Readonly<Record<CornerTrouble, Words>> = {
+    straight: words`The line goes straight on or back ${at}, so there is no corner to round. Take \`rounded\` out.`,
+    tooLarge: words`A radius of ${measure.given(radius)} needs more of the sides than there is ${at}. Give ${most === null ? 'a smaller radius' : words`no more than ${measure.given(Math.floor(100 * most + placeTolerance) / 100)}`}.`,
   };
   return problemAt('cornerCannotBeRounded', range, messages[trouble]);
 }

@@ -1,8 +1,9 @@
 /** The face of a strip milled to the notching blade: the blade's kerf less the fit, so that one pass makes the notch. */
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
+import { measure, type Words, words } from '../../../grammar/words.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
 import type { GridDeclaration, GridProperty } from '../../../grammar/tree/grid-syntax.ts';
-import { isZeroLength, rounded } from '../../geometry/tolerance.ts';
+import { isZeroLength } from '../../geometry/tolerance.ts';
 import type { DesignContext } from '../design-context.ts';
 import type { Bench } from '../design-model.ts';
 import { propertyOf } from '../builders/pick-properties.ts';
@@ -34,7 +35,7 @@ export function faceFromKerf(
 ): FaceFromKerf {
   const quiet = { ...context, report: () => undefined }; // a broken fit is reported where its grid is built
   return (strip, asked) => {
-    const unclear = (message: string): null => {
+    const unclear = (message: Words): null => {
       context.report(problemAt('faceFromKerfUnclear', asked, message));
       return null;
     };
@@ -50,13 +51,13 @@ export function faceFromKerf(
     const other = fits.find(({ fit }) => first && !isZeroLength(fit - first.fit));
     if (first && other) {
       return unclear(
-        `The grids \`${first.grid}\` and \`${other.grid}\` ask for different fits of this strip, ${String(first.fit)} and ${String(other.fit)} mm. Give the face as a length.`,
+        words`The grids \`${first.grid}\` and \`${other.grid}\` ask for different fits of this strip, ${measure.given([first.fit, other.fit], ' and ')}. Give the face as a length.`,
       );
     }
     const face = kerf - (first?.fit ?? 0);
     if (face > 0) return face;
     return unclear(
-      `A kerf of ${String(kerf)} mm less a fit of ${String(rounded(first?.fit ?? 0, 3))} mm leaves no face. Give the face as a length.`,
+      words`A kerf of ${measure.given(kerf)} less a fit of ${measure.given(first?.fit ?? 0)} leaves no face. Give the face as a length.`,
     );
   };
 }

@@ -1,9 +1,9 @@
 /** What an expression says in its place: a length, an angle, a count. Each gives null where it says nothing usable, and reports why. */
+import { measure, words } from '../../../grammar/words.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Expression, PointSyntax } from '../../../grammar/tree/syntax-nodes.ts';
 import type { Point } from '../../geometry/point.ts';
 import type { DesignContext } from '../design-context.ts';
-import { lengthText } from './length-text.ts';
 import { evaluateExpression, readAs } from './evaluate-expression.ts';
 import {
   angleDimension,
@@ -46,9 +46,8 @@ function signed(
 ): number | null {
   if (amount === null || sign === 'any' || amount > 0 || (sign === 'notNegative' && amount === 0)) return amount;
   const least = sign === 'positive' ? 'more than 0' : '0 or more';
-  const shown =
-    unit === '' ? String(amount) : unit === 'mm' ? lengthText(amount, context.units, 3) : `${String(amount)} ${unit}`;
-  const message = `The ${what} must be ${least}, and this is ${shown}. Give a larger ${unit === 'mm' ? 'length' : 'one'}.`;
+  const shown = unit === 'mm' ? measure.given(amount) : unit === '' ? String(amount) : `${String(amount)} ${unit}`;
+  const message = words`The ${what} must be ${least}, and this is ${shown}. Give a larger ${unit === 'mm' ? 'length' : 'one'}.`;
   context.report(problemAt('notPositive', range, message));
   return null;
 }
@@ -62,7 +61,7 @@ export function readAngle(
 ): number | null {
   const amount = readDimension(expression, what, angleDimension, '45deg', context);
   if (amount === null || !within || (amount > within[0] && amount < within[1])) return amount;
-  const message = `The ${what} must lie between ${String(within[0])}° and ${String(within[1])}°, and this is ${String(amount)}°. Choose an angle between them.`;
+  const message = words`The ${what} must lie between ${measure.fineAngle(within[0])} and ${measure.fineAngle(within[1])}, and this is ${measure.fineAngle(amount)}. Choose an angle between them.`;
   context.report(problemAt('outOfRange', expression.range, message));
   return null;
 }

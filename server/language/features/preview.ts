@@ -1,6 +1,6 @@
 /** Answers the preview: which views there are, and what one of them shows. */
 import { lineColumnAt } from '../../../grammar/tree/source-range.ts';
-import type { Problem } from '../../../grammar/problems/problem.ts';
+import type { WrittenProblem } from '../../words/write-words.ts';
 import type { Analysis } from '../../analyse.ts';
 import type { Planned } from '../../plan-design.ts';
 import type { AnalysedDocument } from '../open-documents.ts';
@@ -97,7 +97,7 @@ const shownIn = ({ analysis, lastSound }: AnalysedDocument): Analysis =>
 const viewIn = (views: readonly DesignView[], wanted: string | null): DesignView | null =>
   views.find(({ id }) => id === wanted) ?? views[0] ?? null;
 
-function previewProblem({ text, locate }: AnalysedDocument, source: Analysis, problem: Problem): PreviewProblem {
+function previewProblem({ text, locate }: AnalysedDocument, source: Analysis, problem: WrittenProblem): PreviewProblem {
   const { range, message, severity } = problem;
   const place = locate(range);
   return {

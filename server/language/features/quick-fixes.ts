@@ -1,7 +1,7 @@
 /** Edits that put a problem right, found by the problem's code and place, never by its wording. */
 import { nearestName, nearestWord } from '../../../grammar/problems/nearest-word.ts';
 import { problemCatalogue } from '../../../grammar/problems/problem-catalogue.ts';
-import type { Problem } from '../../../grammar/problems/problem.ts';
+import type { WrittenProblem } from '../../words/write-words.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
 import { wordsOf } from '../../../grammar/phrases/phrase-forms.ts';
 import type { Analysis } from '../../analyse.ts';
@@ -11,7 +11,7 @@ import { blockKindAt } from './blocks.ts';
 /** Puts `newText` in the place of the problem's words. */
 export interface QuickFix {
   readonly title: string;
-  readonly problem: Problem;
+  readonly problem: WrittenProblem;
   readonly newText: string;
 }
 
@@ -27,7 +27,7 @@ export function quickFixes(analysis: Analysis, range: SourceRange): QuickFix[] {
 }
 
 /** The word that may have been meant by the words of a problem. */
-function nearest(analysis: Analysis, { code, range }: Problem): string | null {
+function nearest(analysis: Analysis, { code, range }: WrittenProblem): string | null {
   const written = analysis.text.slice(range.start, range.end);
   switch (code) {
     case problemCatalogue.unknownName.code:

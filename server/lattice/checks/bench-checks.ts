@@ -1,4 +1,5 @@
 /** What the shop's own tools can't make: notches narrower than the blade, bevels no jig has. */
+import { type Words, measure, words } from '../../../grammar/words.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import type { Bench, Grid } from '../../design/design-model.ts';
@@ -20,9 +21,7 @@ function kerfProblems(benches: readonly Bench[], grids: readonly Grid[]): Proble
     grids.flatMap((grid) => {
       const narrowest = Math.min(...grid.families.map(({ stock }) => stock.face)) + grid.fit;
       if (kerf === null || kerf <= narrowest + arithmeticTolerance) return [];
-      const message =
-        `The blade of bench ${name} cuts ${rounded(kerf, 2)} mm, wider than the ${rounded(narrowest, 2)} mm notches of grid ${grid.name}; ` +
-        `mill the strips to a face of ${rounded(kerf - grid.fit, 2)} mm (\`face from_kerf\` does it) or take a thinner blade.`;
+      const message = words`The blade of bench ${name} cuts ${measure.given(kerf)}, wider than the ${measure.given(narrowest)} notches of grid ${grid.name}; mill the strips to a face of ${measure.given(kerf - grid.fit)} (\`face from_kerf\` does it) or take a thinner blade.`;
       return [problemAt('kerfWiderThanNotch', grid.nameRange, message)];
     }),
   );
@@ -56,7 +55,7 @@ function lengthProblems(benches: readonly Bench[], panels: readonly LaidPanel[])
     .flatMap(({ pieces }) => pieces)
     .filter(({ fate, shape }) => fate === 'whole' && shape.length < least - placeTolerance);
   return short.map(({ role, motif, shape, range }) => {
-    const message = `${role} of motif ${motif} comes out ${rounded(shape.length, 2)} mm long, and the jigs on the bench hold no piece below ${rounded(least, 2)} mm. Make a holder for it, or make the cell larger.`;
+    const message = words`${role} of motif ${motif} comes out ${measure.given(shape.length)} long, and the jigs on the bench hold no piece below ${measure.given(least)}. Make a holder for it, or make the cell larger.`;
     return problemAt('pieceTooShort', range, message);
   });
 }
@@ -65,8 +64,8 @@ function lengthProblems(benches: readonly Bench[], panels: readonly LaidPanel[])
 const bevelsOf = ({ fate, shape }: PieceGroup): readonly number[] =>
   fate === 'whole' ? shape.ends.flatMap(({ bevels }) => bevels ?? []) : [];
 
-function withoutJig({ role, motif, shape }: PieceGroup, bevel: number, jigs: readonly number[]): string {
+function withoutJig({ role, motif, shape }: PieceGroup, bevel: number, jigs: readonly number[]): Words {
   const nearest = jigs.reduce((best, jig) => (Math.abs(jig - bevel) < Math.abs(best - bevel) ? jig : best));
   const gap = (shape.stock.face / 2) * Math.abs(cotangent(bevel) - cotangent(nearest));
-  return `${role} of motif ${motif} needs a bevel of ${rounded(bevel, 1)}° and no jig on the bench has it; the nearest, ${rounded(nearest, 1)}°, would leave ${rounded(gap, 2)} mm open at the joint's face. Make a jig for it or change the motif.`;
+  return words`${role} of motif ${motif} needs a bevel of ${measure.fineAngle(bevel)} and no jig on the bench has it; the nearest, ${measure.fineAngle(nearest)}, would leave ${measure.given(gap)} open at the joint's face. Make a jig for it or change the motif.`;
 }

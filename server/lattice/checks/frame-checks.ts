@@ -1,7 +1,8 @@
 /** What a panel's frame can't do: members along curves, and edge infill over an empty groove. */
+import { type Words, joined, measure, words } from '../../../grammar/words.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
-import { isZeroLength, rounded } from '../../geometry/tolerance.ts';
+import { isZeroLength } from '../../geometry/tolerance.ts';
 import { distanceToSegment } from '../../geometry/region.ts';
 import { groovePieces, isStraightSided } from '../frame-members.ts';
 import type { LaidCell, LaidPanel } from '../laid-panel.ts';
@@ -21,16 +22,16 @@ const mostSizesNamed = 4;
 function unborneInfill(laid: LaidPanel): Problem[] {
   const { frame, name } = laid.panel;
   if (frame?.joint !== 'groove' || frame.bearing !== null || !hasEdgeInfill(laid)) return [];
-  const [fillers, borders] = (['fillers', 'border'] as const).map((bearing) => listed(laid, bearing));
-  const message = `Infill at the edge of panel ${name} has nothing to bear on over the groove. Add \`border\` to the frame for a strip all round in the groove (${borders}), or \`fillers\` between the strips (${fillers}), each ${rounded(frame.jointDepth, 2)} mm wide.`;
+  const [fillers, borders] = [listed(laid, 'fillers'), listed(laid, 'border')];
+  const message = words`Infill at the edge of panel ${name} has nothing to bear on over the groove. Add \`border\` to the frame for a strip all round in the groove (${borders}), or \`fillers\` between the strips (${fillers}), each ${measure.given(frame.jointDepth)} wide.`;
   return [problemAt('infillOverGroove', frame.range, message)];
 }
 
-function listed(laid: LaidPanel, bearing: 'border' | 'fillers'): string {
+function listed(laid: LaidPanel, bearing: 'border' | 'fillers'): Words {
   const pieces = groovePieces(laid, bearing);
-  const named = pieces.slice(0, mostSizesNamed).map(({ length, count }) => `${count} of ${rounded(length, 2)} mm`);
+  const named = pieces.slice(0, mostSizesNamed).map(({ length, count }) => words`${count} of ${measure.given(length)}`);
   const more = pieces.length - named.length;
-  return `${named.join(', ')}${more > 0 ? ` and ${more} more sizes` : ''}`;
+  return words`${joined(named, ', ')}${more > 0 ? ` and ${more} more sizes` : ''}`;
 }
 
 function hasEdgeInfill(laid: LaidPanel): boolean {

@@ -1,9 +1,10 @@
 /** Places where the strips of a grid can't be lapped: too many at one node, or bodies that run into one another. */
+import { type Words, joined, measure, words } from '../../../grammar/words.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import { cross, dot, type Point, scale } from '../../geometry/point.ts';
 import { clipToHalfPlanes, type HalfPlane, signedArea } from '../../geometry/polygons.ts';
-import { areaTolerance, placeTolerance, rounded } from '../../geometry/tolerance.ts';
+import { areaTolerance, placeTolerance } from '../../geometry/tolerance.ts';
 import {
   areParallel,
   type LineFamily,
@@ -95,10 +96,11 @@ function lapOf(one: Passing, two: Passing): Point[] {
   return cross(one.lines.normal, two.lines.normal) > 0 ? ring : ring.reverse();
 }
 
-const directions = (strips: readonly Passing[]): string =>
-  strips.map(({ lines }) => `${rounded(lines.family.direction, 2)}°`).join(', ');
-
-const placeText = ({ x, y }: Point): string => `${rounded(x, 1)}, ${rounded(y, 1)}`;
+const directions = (strips: readonly Passing[]): Words =>
+  joined(
+    strips.map(({ lines }) => measure.fineAngle(lines.family.direction)),
+    ', ',
+  );
 
 /** Said at the last family of those that meet: taking it out mends the others. */
 const wordsOf = (strips: readonly Passing[]) =>
@@ -108,7 +110,7 @@ const crowded = (strips: readonly Passing[], node: Point): Problem =>
   problemAt(
     'tooManyAtNode',
     wordsOf(strips),
-    `${strips.length} strips (${directions(strips)}) meet in one point at ${placeText(node)}; no more than ${mostInOneLap} can be lapped there. Give one family another offset.`,
+    words`${strips.length} strips (${directions(strips)}) meet in one point at ${measure.place(node)}; no more than ${mostInOneLap} can be lapped there. Give one family another offset.`,
   );
 
 function overlapping(one: Passing, other: Passing, node: Point): Problem {
@@ -116,7 +118,7 @@ function overlapping(one: Passing, other: Passing, node: Point): Problem {
   return problemAt(
     'stripsOverlap',
     wordsOf([one, other]),
-    `Two strips at ${directions([one])} lie ${rounded(apart, 2)} mm from centre to centre, and their faces need ${rounded((one.lines.face + other.lines.face) / 2, 2)} mm. Move them apart.`,
+    words`Two strips at ${directions([one])} lie ${measure.given(apart)} from centre to centre, and their faces need ${measure.given((one.lines.face + other.lines.face) / 2)}. Move them apart.`,
   );
 }
 
@@ -124,5 +126,5 @@ const withoutCommonPoint = (strips: readonly Passing[], node: Point): Problem =>
   problemAt(
     'stripsOverlap',
     wordsOf(strips),
-    `Three strips (${directions(strips)}) share wood near ${placeText(node)} without a common node, and no lap can be cut for that. Move one family so that the three meet in one point, or further apart than their faces.`,
+    words`Three strips (${directions(strips)}) share wood near ${measure.place(node)} without a common node, and no lap can be cut for that. Move one family so that the three meet in one point, or further apart than their faces.`,
   );

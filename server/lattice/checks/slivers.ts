@@ -1,9 +1,9 @@
 /** Trimmed pieces of which the saw leaves too little to stay in their place. */
+import { joined, measure, words } from '../../../grammar/words.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import type { Panel } from '../../design/design-model.ts';
 import { direction, dot } from '../../geometry/point.ts';
-import { rounded } from '../../geometry/tolerance.ts';
 import { centroidOf } from '../cells/cell-classes.ts';
 import type { FilledPiece } from '../motif/fill-opening.ts';
 import type { Polygon, Sliver } from '../laid-panel.ts';
@@ -41,11 +41,11 @@ export function sliverProblems(panel: Panel, slivers: readonly Sliver[]): Proble
       .slice(0, mostPlacesNamed)
       .map(
         ({ row, column, at, keptMm }) =>
-          `row ${row} column ${column} (${rounded(keptMm, 1)} mm at ${rounded(at.x, 1)}, ${rounded(at.y, 1)})`,
+          words`row ${row} column ${column} (${measure.length(keptMm)} at ${measure.place(at)})`,
       );
     const more = sorted.length > mostPlacesNamed ? ` and ${sorted.length - mostPlacesNamed} more` : '';
     const count = sorted.length === 1 ? '1 trimmed piece keeps' : `${sorted.length} trimmed pieces keep`;
-    const message = `${count} less than ${rounded(panel.sliver ?? 0, 1)} mm of ${smallest.role} (motif ${smallest.motif}): ${places.join(', ')}${more}. Such ends break out under the saw: glue them in, leave them out, or move the outline.`;
+    const message = words`${count} less than ${measure.given(panel.sliver ?? 0)} of ${smallest.role} (motif ${smallest.motif}): ${joined(places, ', ')}${more}. Such ends break out under the saw: glue them in, leave them out, or move the outline.`;
     return [problemAt('sliverLeft', panel.shape.range, message)];
   });
 }

@@ -1,8 +1,9 @@
 /** What is wrong with the strips of a panel once their notches are known: too near an end, into one another, walls too thin. */
+import { measure, words } from '../../../grammar/words.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import { radians } from '../../geometry/point.ts';
-import { arithmeticTolerance, isZeroLength, placeTolerance, rounded } from '../../geometry/tolerance.ts';
+import { arithmeticTolerance, isZeroLength, placeTolerance } from '../../geometry/tolerance.ts';
 import type { LaidPanel, NotchRun, StripGroup } from '../laid-panel.ts';
 import { placesOfRun } from '../strips/notch-runs.ts';
 
@@ -44,12 +45,12 @@ function endProblems({ panel, strips }: LaidPanel): Problem[] {
   const left =
     worst.wall <= 0
       ? `the notch breaks out of the end`
-      : `${rounded(worst.wall, 2)} mm of wood are left, less than the ${rounded(leastWall, 2)} mm asked for`;
+      : words`${measure.given(worst.wall)} of wood are left, less than the ${measure.given(leastWall)} asked for`;
   const advice =
     panel.edge === 'sawn'
       ? 'Give the strips a longer `tail`.'
       : 'Give them a longer stub, move the grid by its phase, or change the size.';
-  const message = `${ends} ${ends === 1 ? 'strip end lies' : 'strip ends lie'} too near a crossing: the nearest is ${rounded(worst.nearest, 2)} mm from it, and ${left}. ${advice}`;
+  const message = words`${ends} ${ends === 1 ? 'strip end lies' : 'strip ends lie'} too near a crossing: the nearest is ${measure.given(worst.nearest)} from it, and ${left}. ${advice}`;
   return [problemAt('notchAtEnd', panel.edge === 'sawn' ? panel.nameRange : panel.shape.range, message)];
 }
 
@@ -67,21 +68,21 @@ function notchProblems({ panel, strips }: LaidPanel): Problem[] {
   const thin = strips.flatMap((group) => neighbours(group, leastWall));
   if (thin.length === 0) return [];
   const { group, first, second, wall } = thin.reduce((least, each) => (each.wall < least.wall ? each : least));
-  const places = `Notches at ${rounded(first.place, 2)} and ${rounded(second.place, 2)} mm of a ${rounded(group.length, 1)} mm strip of family ${group.family}`;
+  const places = words`Notches at ${measure.given([first.place, second.place], ' and ')} of a ${measure.given(group.length)} strip of family ${group.family}`;
   const advice = 'Space the lines wider, take thinner strips, or move one family.';
   return wall < -arithmeticTolerance
     ? [
         problemAt(
           'notchesMeet',
           grid.sideRange,
-          `${places} belong to different nodes and run ${rounded(-wall, 2)} mm into one another. ${advice}`,
+          words`${places} belong to different nodes and run ${measure.given(-wall)} into one another. ${advice}`,
         ),
       ]
     : [
         problemAt(
           'thinWall',
           grid.sideRange,
-          `${places} leave a wall of ${rounded(wall, 2)} mm, less than the ${rounded(leastWall, 2)} mm asked for. ${advice}`,
+          words`${places} leave a wall of ${measure.given(wall)}, less than the ${measure.given(leastWall)} asked for. ${advice}`,
         ),
       ];
 }

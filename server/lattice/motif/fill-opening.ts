@@ -1,9 +1,10 @@
 /** A motif set into one opening: its dividers, its pieces, and the motifs that fill the divided parts. */
+import { type Words, measure, words } from '../../../grammar/words.ts';
 import type { Motif, MotifPiece, StripStock, TipRule } from '../../design/design-model.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import { distance, type Point } from '../../geometry/point.ts';
-import { areaTolerance, isZeroLength, placeTolerance, rounded } from '../../geometry/tolerance.ts';
+import { areaTolerance, isZeroLength, placeTolerance } from '../../geometry/tolerance.ts';
 import { cellShapeOf, cornerAngles, isSquareCorner } from '../cells/cell-classes.ts';
 import { type CutPiece, cutPiece } from './cut-piece.ts';
 import { type Crossing, crossingsOf, lapsOf, mostInOneLap } from './motif-laps.ts';
@@ -222,14 +223,14 @@ const losesWood = (member: MotifPiece, cut: CutPiece): Problem =>
   problemAt(
     'pieceLosesWood',
     member.range,
-    `${member.role} reaches over the edge of its opening and loses ${rounded(cut.lost, 1)} mm² there; end it at a node on the edge.`,
+    words`${member.role} reaches over the edge of its opening and loses ${measure.area(cut.lost)} there; end it at a node on the edge.`,
   );
 
 /** A tip leaves the rest of its gaps to the pieces beside it, which may be more than they can have. */
-const tipAdvice = ({ declared, low, high }: Extract<EndTrouble, { kind: 'tip' }>, { role }: MotifPiece): string =>
+const tipAdvice = ({ declared, low, high }: Extract<EndTrouble, { kind: 'tip' }>, { role }: MotifPiece): Words =>
   low < high
-    ? `A tip of ${rounded(declared, 1)}° does not fit ${role} here; choose one above ${rounded(low, 1)}° and below ${rounded(high, 1)}°.`
-    : `A tip of ${rounded(declared, 1)}° does not fit ${role} here, nor does any other: a piece beside it would have bevels of more than 180°. Take the tip out, place another piece in the gap, or move the node.`;
+    ? words`A tip of ${measure.fineAngle(declared)} does not fit ${role} here; choose one above ${measure.fineAngle(low)} and below ${measure.fineAngle(high)}.`
+    : words`A tip of ${measure.fineAngle(declared)} does not fit ${role} here, nor does any other: a piece beside it would have bevels of more than 180°. Take the tip out, place another piece in the gap, or move the node.`;
 
 function endProblem(trouble: EndTrouble, member: MotifPiece, rule: TipRule | null): Problem {
   switch (trouble.kind) {
@@ -243,7 +244,7 @@ function endProblem(trouble: EndTrouble, member: MotifPiece, rule: TipRule | nul
       return problemAt(
         'tipOutOfRange',
         member.range,
-        `The two bevels of ${member.role} add up to ${rounded(trouble.sum, 1)}°, more than the 180° a piece has; place another piece beside it or move its node.`,
+        words`The two bevels of ${member.role} add up to ${measure.fineAngle(trouble.sum)}, more than the 180° a piece has; place another piece beside it or move its node.`,
       );
     case 'tip':
       return problemAt('tipOutOfRange', rule?.range ?? member.range, tipAdvice(trouble, member));

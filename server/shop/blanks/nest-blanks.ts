@@ -1,11 +1,11 @@
 /** Blanks of a design: their cut-outs, the packing, and what each filled blank is made of. */
+import { measure, words } from '../../../grammar/words.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Design } from '../../design/design-model.ts';
 import type { Blank } from '../../design/work-model.ts';
 import { sum } from '../../geometry/numbers.ts';
 import { boundsOf } from '../../geometry/polygons.ts';
-import { rounded } from '../../geometry/tolerance.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
 import { panelRegion } from '../../lattice/grid/panel-region.ts';
 import type { LinearSolver } from '../stock/linear-solver.ts';
@@ -106,8 +106,8 @@ export const withBlanks = (panels: readonly LaidPanel[], blanks: readonly Nested
 function withoutPlace(blank: Blank, cutOut: CutOut): Problem {
   const take = blank.takes.find(({ panel }) => panel.name === cutOut.name);
   const { left, right, bottom, top } = boundsOf(cutOut.sawLine.flat());
-  const size = `${rounded(right - left, 1)} × ${rounded(top - bottom, 1)}`;
-  const room = `${rounded(blank.width - 2 * blank.margin, 1)} × ${rounded(blank.height - 2 * blank.margin, 1)}`;
-  const message = `Panel ${cutOut.name} finds no place in blank ${blank.name}: its saw line measures ${size} mm, and between the margins there are ${room} mm for it to lie in by a move that keeps the pattern. Make the blank larger, or allow more turns.`;
+  const size = measure.size([right - left, top - bottom]);
+  const room = measure.size([blank.width - 2 * blank.margin, blank.height - 2 * blank.margin]);
+  const message = words`Panel ${cutOut.name} finds no place in blank ${blank.name}: its saw line measures ${size}, and between the margins there are ${room} for it to lie in by a move that keeps the pattern. Make the blank larger, or allow more turns.`;
   return problemAt('cutOutWithoutPlace', take?.range ?? blank.nameRange, message);
 }

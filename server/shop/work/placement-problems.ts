@@ -1,4 +1,5 @@
 /** Parts of the work that lie in one another, or beside the board they hang on. */
+import { measure, words } from '../../../grammar/words.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import type { Design } from '../../design/design-model.ts';
@@ -6,7 +7,7 @@ import { coarserRing } from '../../geometry/coarser-ring.ts';
 import { areaOf, intersectionOf } from '../../geometry/polygons.ts';
 import { ringLength } from '../../geometry/measure-path.ts';
 import { sum } from '../../geometry/numbers.ts';
-import { drawingTolerance, rounded } from '../../geometry/tolerance.ts';
+import { drawingTolerance } from '../../geometry/tolerance.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
 import { type PlacedPart, placedParts } from '../placed-parts.ts';
 import { facingOf } from './facing.ts';
@@ -28,7 +29,7 @@ function overlaps(later: PlacedPart, earlier: readonly PlacedPart[]): Problem[] 
   return earlier.flatMap((other): Problem[] => {
     const facing = other.layer === later.layer ? facingOf(other.rings, later.rings) : null;
     if (!facing || facing.overlap === 0) return [];
-    const message = `\`${partName(later.part)}\` reaches ${mm(facing.overlap)} mm into \`${partName(other.part)}\` about ${mm(facing.at.x)}, ${mm(facing.at.y)}. Move one of them, or place it \`in front of\` the other.`;
+    const message = words`\`${partName(later.part)}\` reaches ${measure.given(facing.overlap)} into \`${partName(other.part)}\` about ${measure.place(facing.at)}. Move one of them, or place it \`in front of\` the other.`;
     return [
       problemAt('partsOverlap', later.range, message, [{ range: other.range, message: 'The other stands here.' }]),
     ];
@@ -48,8 +49,6 @@ function besideTheBoard({ part, rings, range }: PlacedPart, boards: readonly Pla
   const outside = areaOf(own) - onBoards;
   if (outside <= 2 * drawingTolerance * sum(own.map(ringLength))) return [];
   const share = Math.round((100 * outside) / areaOf(own));
-  const message = `\`${partName(part)}\` stands over the edge of its board with ${mm(outside)} mm², ${String(share)} % of its area. Move it, or make the board larger.`;
+  const message = words`\`${partName(part)}\` stands over the edge of its board with ${measure.area(outside)}, ${String(share)} % of its area. Move it, or make the board larger.`;
   return [problemAt('partBesideBoard', range, message)];
 }
-
-const mm = (value: number): string => String(rounded(value, 1));

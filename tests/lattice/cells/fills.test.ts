@@ -22,6 +22,7 @@ import {
   polygonContour,
   stripStock,
 } from '../../design-builder.ts';
+import { told } from '../../told.ts';
 
 const ash = stripStock('ash', 3);
 const diagonal = motifOf('diagonal', 'square', { pieces: [pieceFrom('brace', atCorner(1), atCorner(3))] });
@@ -40,7 +41,7 @@ const triangle = (n: number, motif = hemp, where: readonly FillCondition[] = [],
 
 function lay(panel: Panel) {
   const { panel: laid, problems } = layOutPanel(panel);
-  if (!laid) throw new Error(`the panel was refused: ${problems.map(({ message }) => message).join()}`);
+  if (!laid) throw new Error(`the panel was refused: ${problems.map((problem) => told(problem)).join()}`);
   return { cells: [...laid.filledCells()], laid, problems };
 }
 
@@ -282,7 +283,7 @@ describe('maps', () => {
     const map = mapOf('d d d d', 'd d d d d d', 'd d d d d', 'd d d d d', 'd d d d d');
     const { cells, problems } = framed(fills.slice(0, 1), cellsShape(5, 4), { map });
     expect(cells).toHaveLength(10);
-    expect(problems.map(({ code, message }) => `${code} ${message}`)).toEqual([
+    expect(problems.map((problem) => `${problem.code} ${told(problem)}`)).toEqual([
       'LAP0704 The panel has 4 rows of cells and the map 5. Take 1 row out.',
       'LAP0704 Row 1 of the panel has 5 cells, and the map 4 here: 1 too few. Add them.',
       'LAP0704 Row 2 of the panel has 5 cells, and the map 6 here: 1 too many. Take them out.',
@@ -302,7 +303,7 @@ describe('maps', () => {
     const map = mapOf('x x x x x x');
     const { problems } = lay(panelOf(grid, cellsShape(2, 1), { edge: 'framed', fills: [fill], map }));
     expect(problems).toHaveLength(4);
-    expect(problems[0]?.message).toMatch(/^`x` is `one`, for a hexagon, and this place is a triangle/);
+    expect(told(problems[0])).toMatch(/^`x` is `one`, for a hexagon, and this place is a triangle/);
   });
 });
 

@@ -16,6 +16,7 @@ import {
   panelOf,
   stripStock,
 } from '../../design-builder.ts';
+import { told } from '../../told.ts';
 
 const ash = stripStock('ash', 3);
 const bass = stripStock('bass', 2.5);
@@ -34,7 +35,7 @@ describe('a crossing near the end of a strip', () => {
     const [problem, ...others] = problemsOf(nodeAt(1));
     expect(others).toEqual([]);
     expect(problem).toMatchObject({ code: 'LAP0406', severity: 'warning', range: { start: 3, end: 9 } });
-    expect(problem?.message).toContain('the nearest is 1 mm from it, and the notch breaks out');
+    expect(told(problem)).toContain('the nearest is 1 mm from it, and the notch breaks out');
   });
 
   it('is none where the notch stays inside, and one again where that wall is too thin', () => {
@@ -42,7 +43,7 @@ describe('a crossing near the end of a strip', () => {
     expect(problemsOf(nodeAt(4))).toEqual([]);
     const panel = nodeAt(4);
     const [problem] = problemsOf({ ...panel, grid: { ...panel.grid, wall: 2.6 } });
-    expect(problem?.message).toContain('2.5 mm of wood are left, less than the 2.6 mm asked for');
+    expect(told(problem)).toContain('2.5 mm of wood are left, less than the 2.6 mm asked for');
   });
 });
 
@@ -54,13 +55,13 @@ describe('notches of different nodes', () => {
     // centres 3.2 apart, notches 3.5 wide
     const problems = problemsOf(pitchOf(3.2, 0.5, null));
     expect(problems).toMatchObject([{ code: 'LAP0407', severity: 'error', range: { start: 5, end: 7 } }]);
-    expect(problems[0]?.message).toContain('run 0.3 mm into one another');
+    expect(told(problems[0])).toContain('run 0.3 mm into one another');
   });
 
   it('that leave less than the stated wall are a warning, with the figure', () => {
     expect(problemsOf(pitchOf(6, 0.05, null))).toEqual([]);
     expect(problemsOf(pitchOf(6, 0.05, 2.9))).toEqual([]);
-    expect(problemsOf(pitchOf(6, 0.05, 3))[0]?.message).toContain('a wall of 2.95 mm, less than the 3 mm');
+    expect(told(problemsOf(pitchOf(6, 0.05, 3))[0])).toContain('a wall of 2.95 mm, less than the 3 mm');
   });
 
   it('of one node are none: the two cuts of a three-way strip', () => {
@@ -75,9 +76,9 @@ describe('a piece shorter than the jigs hold', () => {
     const check = (shortestPiece: number) => benchProblems([benchOf({ shortestPiece })], [], panel ? [panel] : []);
     expect(check(20)).toEqual([]);
     const problems = check(25);
-    expect(new Set(problems.map(({ message }) => message)).size).toBe(1);
+    expect(new Set(problems.map((problem) => told(problem))).size).toBe(1);
     expect(problems[0]?.code).toBe('LAP0510');
-    expect(problems[0]?.message).toContain('20.09 mm long');
+    expect(told(problems[0])).toContain('20.09 mm long');
   });
 });
 
@@ -99,7 +100,7 @@ describe('slivers of a sawn panel', () => {
       expect(Math.min(row, column)).toBeGreaterThan(0);
     }
     expect(laid.problems).toMatchObject([{ code: 'LAP0705', severity: 'information' }]);
-    expect(laid.problems[0]?.message).toContain(`${slivers.length} trimmed pieces keep less than 6 mm of arm`);
+    expect(told(laid.problems[0])).toContain(`${slivers.length} trimmed pieces keep less than 6 mm of arm`);
   });
 
   it('are not looked for where no length is stated, and grow in number with it', () => {

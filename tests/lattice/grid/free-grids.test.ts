@@ -1,5 +1,6 @@
 /** Free grids: the same strips and cells as kinds with a name, every point accounted for, and what can't be lapped. */
 import { describe, expect, it } from 'vitest';
+import { told } from '../../told.ts';
 import { analyse } from '../../../server/analyse.ts';
 import type { Grid, GridFamily } from '../../../server/design/design-model.ts';
 import { cross, direction, dot, subtract } from '../../../server/geometry/point.ts';
@@ -122,7 +123,7 @@ describe('strips that can’t be lapped', () => {
     const families = 'family 0deg spacing 40 family 90deg spacing 40 family 45deg spacing 40 family 135deg spacing 40';
     const [problem] = problemsOf(families);
     expect(problem?.code).toBe('LAP0404');
-    expect(problem?.message).toContain('4 strips (0°, 90°, 45°, 135°)');
+    expect(told(problem)).toContain('4 strips (0°, 90°, 45°, 135°)');
   });
 
   it('three that share wood without a common point are an error, until they lie apart by more than their faces', () => {
@@ -138,7 +139,7 @@ describe('strips that can’t be lapped', () => {
     const [problem] = problemsOf(
       'family 0deg spacing 40  family 0deg spacing 40 offset 2  family 90deg spacing 40 layer 3',
     );
-    expect(problem?.message).toContain('lie 2 mm from centre to centre, and their faces need 3 mm');
+    expect(told(problem)).toContain('lie 2 mm from centre to centre, and their faces need 3 mm');
   });
 
   it('a three-way grid written as free families is none of these', () => {

@@ -4,6 +4,7 @@ import { fillOpening } from '../../../server/lattice/motif/fill-opening.ts';
 import { placeNode } from '../../../server/lattice/motif/motif-nodes.ts';
 import { designOf, only } from '../../design/design-of.ts';
 import { stripStock } from '../../design-builder.ts';
+import { told } from '../../told.ts';
 
 const square = [
   { x: 0, y: 0 },
@@ -46,7 +47,7 @@ describe('a place', () => {
   ])('%s is none, and the piece says so', (words, reason) => {
     const { problems } = fillOpening(square, motifWith(`piece arm from centroid to ${words}`), stock, []);
     expect(problems.map(({ code }) => code)).toEqual(['LAP0501']);
-    expect(problems[0]?.message).toContain(reason);
+    expect(told(problems[0])).toContain(reason);
   });
 });
 

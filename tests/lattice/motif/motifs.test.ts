@@ -24,6 +24,7 @@ import {
   stripStock,
   tipOf45,
 } from '../../design-builder.ts';
+import { told } from '../../told.ts';
 
 const stock = stripStock('bass', 3);
 const side = 37;
@@ -128,7 +129,7 @@ describe('a motif that cannot be made is told at its words', () => {
     const arms = squareHemp([{ ...tipOf45, angle: 120 }]);
     const { problems } = fillOpening(squareOpening, arms, stock, []);
     expect(problems[0]?.code).toBe('LAP0503');
-    expect(problems[0]?.message).toContain('below 90°');
+    expect(told(problems[0])).toContain('below 90°');
   });
 
   it('two pieces on one line from one node', () => {
@@ -160,14 +161,14 @@ describe('the bench', () => {
     expect(benchProblems([benchOf({ bevels: [22.5, 45, 67.5], kerf: null })], [grid], [panel])).toEqual([]);
     const [problem] = benchProblems([benchOf({ bevels: [22.5, 45, 60], kerf: null })], [grid], [panel]);
     expect(problem?.code).toBe('LAP0507');
-    expect(problem?.message).toContain('67.5°');
-    expect(problem?.message).toContain('the nearest, 60°');
+    expect(told(problem)).toContain('67.5°');
+    expect(told(problem)).toContain('the nearest, 60°');
   });
 
   it('whose blade is wider than the notch says how to mill the strips', () => {
     const [problem] = benchProblems([benchOf({ bevels: [], kerf: 3.2 })], [{ ...grid, fit: 0.05 }], []);
     expect(problem?.code).toBe('LAP0403');
-    expect(problem?.message).toContain('3.15 mm');
+    expect(told(problem)).toContain('3.15 mm');
     expect(benchProblems([benchOf({ bevels: [], kerf: 3.05 })], [{ ...grid, fit: 0.05 }], [])).toEqual([]);
   });
 });
