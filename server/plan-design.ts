@@ -50,7 +50,7 @@ async function cutSticks(packed: PlannedDesign, effort: Effort): Promise<StockCu
   const demands = cuttingDemands(packed, bench?.trim ?? 0);
   const solver = await effort.solver();
   const clock = effort.startClock();
-  return cutEveryStock(demands, bench?.kerf ?? null, solver, (stock) => watchOver(`cutting ${stock}`, clock, effort));
+  return cutEveryStock(demands, bench, solver, (stock) => watchOver(`cutting ${stock}`, clock, effort));
 }
 
 const watchOver = (doing: string, clock: SearchClock, { tell }: Effort): Watch => ({

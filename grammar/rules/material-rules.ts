@@ -65,6 +65,8 @@ export class MaterialRules extends PropertyRules {
   public flush = this.valueRule('flush');
   public rejects = this.valueRule('rejects');
   public endTrim = this.valueRule('end_trim');
+  public breath = this.listRule('breath');
+  public keepOffcuts = this.valueRule('keep_offcuts');
 
   public section = this.RULE('section', (): SectionProperty => {
     const word = this.CONSUME(keyword.section);

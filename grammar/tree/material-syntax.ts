@@ -75,6 +75,8 @@ export type StripProperty =
   | OnHandProperty
   | ValueProperty<'kerf'>
   | ValueProperty<'end_trim'>
+  | ListProperty<'breath'>
+  | ValueProperty<'keep_offcuts'>
   | ValueProperty<'flush'>
   | SpareProperty
   | ValueProperty<'rejects'>
@@ -96,6 +98,7 @@ export type BenchProperty =
   | ListProperty<'bevels'>
   | ValueProperty<'kerf'>
   | ValueProperty<'ripping_kerf'>
+  | ListProperty<'breath'>
   | BandBladeProperty
   | ValueProperty<'shortest'>
   | ValueProperty<'gang'>

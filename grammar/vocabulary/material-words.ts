@@ -20,6 +20,8 @@ export const materialWords = {
   from_kerf: constant('As wide as the notching blade cuts, less the fit.'),
   on_hand: property('Sticks that lie in the rack already.'),
   end_trim: property('Cut off each end of a stick before anything else.'),
+  breath: property('Left unused at each cut and in each stick, for a saw that wanders.'),
+  keep_offcuts: property('Off-cuts at least this long go back into the rack.'),
   rip: property('The board strips are ripped from: thickness, width, length.'),
   thickness: link('The board’s thickness, planed to the size that follows.'),
   is: link('Says which size of the strip it is.'),

@@ -23,6 +23,12 @@ export type { Named };
 export type LengthUnit = 'mm' | 'cm' | 'm' | 'in' | 'ft';
 
 /** Wood milled to one section. `face` is seen from the front, `depth` runs front to back. */
+/** Wood that a cutting plan leaves unused, at each cut and in each stick: no saw is set so well that nothing is lost. */
+export interface Breath {
+  readonly cut: number;
+  readonly stick: number;
+}
+
 export interface StripStock extends Named {
   readonly wood: string | null;
   readonly face: number;
@@ -36,6 +42,10 @@ export interface StripStock extends Named {
   readonly kerf: number | null;
   /** Cut off each end of a stick before anything else. */
   readonly endTrim: number;
+  /** Null where the bench's serves. */
+  readonly breath: Breath | null;
+  /** Off-cuts at least this long go back into the rack; null where none is kept. */
+  readonly keepOffcuts: number | null;
   /** Milled away from each face after assembly. */
   readonly flush: number;
   /** Fraction of strips expected to be rejected in milling. */
@@ -58,6 +68,8 @@ export interface Bench extends Named {
   readonly bandKerf: number | null;
   readonly bandRadius: number | null;
   readonly rippingKerf: number | null;
+  /** Null where the usual one serves. */
+  readonly breath: Breath | null;
   /** The shortest piece that the jigs hold. */
   readonly shortestPiece: number | null;
   /** Strips notched in one pass. */

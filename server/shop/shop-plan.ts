@@ -180,6 +180,8 @@ export interface PlanStock {
   needMm: number;
   kerfMm: number;
   endTrimMm: number;
+  /** Left unused for each cut and in each stick; counted in `offcutMm`. */
+  breathMm: { cut: number; stick: number };
   sticks: {
     lengthMm: number;
     cuts: { mark: string; lengthMm: number; n: number }[];

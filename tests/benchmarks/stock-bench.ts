@@ -40,6 +40,7 @@ for (const { name, capacity, kerf = 0, optimum, items } of instances) {
       stock: name,
       kerfMm: kerf,
       endTrimMm: 0,
+      breathMm: { cut: 0, stick: 0 },
       sticks: [{ lengthMm: capacity, price: null, onHand: null }],
       pieces: items.map(([lengthMm, total], index) => ({ mark: `P${index + 1}`, lengthMm, total })),
     },

@@ -41,6 +41,7 @@ function plainSticks({ strips, pieces }: ShopPlan): PlanStock[] {
       needMm: 0,
       kerfMm: 3,
       endTrimMm: 5,
+      breathMm: { cut: 0.1, stick: 2 },
       sticks: own.map(({ mark, lengthMm }) => ({
         lengthMm: 2 * lengthMm + 30,
         cuts: [{ mark, lengthMm, n: 2 }],

@@ -4,6 +4,7 @@ import type { BenchDeclaration } from '../../../grammar/tree/material-syntax.ts'
 import type { Expression } from '../../../grammar/tree/syntax-nodes.ts';
 import type { DesignContext } from '../design-context.ts';
 import type { Bench } from '../design-model.ts';
+import { buildBreath } from './build-breath.ts';
 import { propertyOf, reportRepeated } from './pick-properties.ts';
 import { optional, readAngle, readCount, readLength } from '../values/read-values.ts';
 
@@ -36,6 +37,7 @@ export function buildBench(bench: BenchDeclaration, context: DesignContext): Ben
     bandKerf: length(blade?.cuts, 'kerf of the band saw'),
     bandRadius: length(blade?.curve, 'tightest curve of the band saw'),
     rippingKerf: length(propertyOf(bench, 'ripping_kerf')?.value, 'ripping kerf'),
+    breath: buildBreath(propertyOf(bench, 'breath'), context),
     shortestPiece: length(propertyOf(bench, 'shortest')?.value, 'shortest piece'),
     gang: optional(propertyOf(bench, 'gang')?.value, (value) => readCount(value, 'gang', 1, mostInGang, context)) ?? 1,
     trim: notNegative(propertyOf(bench, 'trim')?.value, 'trim') ?? 0,

@@ -7,6 +7,7 @@ import type { DesignContext } from '../design-context.ts';
 import type { StripStock } from '../design-model.ts';
 import type { FaceFromKerf } from '../values/face-from-kerf.ts';
 import type { BoardStock, StockLength, StockOnHand } from '../material-model.ts';
+import { buildBreath } from './build-breath.ts';
 import { propertyOf, reportMissing, reportRepeated } from './pick-properties.ts';
 import { readMoney } from '../values/read-money.ts';
 import { optional, readCount, readLength, readPercent } from '../values/read-values.ts';
@@ -29,6 +30,9 @@ export function buildStrip(
   const onHand = buildOnHand(strip, context);
   const kerf = optional(propertyOf(strip, 'kerf')?.value, (value) => readLength(value, 'kerf', 'positive', context));
   const endTrim = buildEndTrim(strip, lengths, context);
+  const keepOffcuts = optional(propertyOf(strip, 'keep_offcuts')?.value, (value) =>
+    readLength(value, 'length of an off-cut', 'positive', context),
+  );
   const flush = optional(propertyOf(strip, 'flush')?.value, (value) =>
     readLength(value, 'flush', 'notNegative', context),
   );
@@ -58,6 +62,8 @@ export function buildStrip(
     boards,
     kerf,
     endTrim,
+    breath: buildBreath(propertyOf(strip, 'breath'), context),
+    keepOffcuts,
     flush: flush ?? 0,
     rejects: rejects ?? 0,
     ...spares,

@@ -3,6 +3,9 @@
 /** A circular saw's cut in sheet goods. */
 export const sheetKerf = 2.4;
 
+/** Left unused at each cut of a stick, and in each stick beside: what a stop and a saw wander. */
+export const stickBreath = { cut: 0.1, stick: 2 };
+
 /** Between the finished line and the saw line of a cut-out: what sanding takes off. */
 export const sawAllowance = 1.5;
 

@@ -21,6 +21,7 @@ function planStockOf({ request, plan, currency, problems, interrupted }: StockCu
     needMm: planLength(plan?.needMm ?? needOf(request)),
     kerfMm: planLength(request.kerfMm),
     endTrimMm: planLength(request.endTrimMm),
+    breathMm: { cut: planLength(request.breathMm.cut), stick: planLength(request.breathMm.stick) },
     sticks: (plan?.sticks ?? []).map(({ lengthMm, cuts, count, onHand, offcutMm }) => ({
       lengthMm: planLength(lengthMm),
       cuts: cuts.map((cut) => ({ ...cut, lengthMm: planLength(cut.lengthMm) })),
@@ -55,7 +56,7 @@ function wordsOf(problem: StockProblem): string {
     case 'stickUsedUpByTrim':
       return `A stick of ${problem.lengthMm} mm is used up by its end trim; take a longer one.`;
     case 'pieceTooLong':
-      return `${problem.mark}, ${planLength(problem.lengthMm)} mm long, is longer than any stick (${problem.longestMm} mm) and is left out; add a longer stick.`;
+      return `${problem.mark}, ${planLength(problem.lengthMm)} mm long, is longer than any stick holds (${problem.longestMm} mm) and is left out; add a longer stick.`;
     case 'kerfWiderThanPiece':
       return `The saw takes more than ${problem.mark} is long (${planLength(problem.lengthMm)} mm); cut it with a thinner blade.`;
     case 'notEnoughSticks':

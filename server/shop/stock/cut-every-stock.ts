@@ -1,5 +1,6 @@
 /** Cutting plans for a whole shop plan: strips and infill of one stock are cut from the same sticks. Lengths mm. */
-import type { StripStock } from '../../design/design-model.ts';
+import type { Bench, StripStock } from '../../design/design-model.ts';
+import { stickBreath } from '../../design/values/defaults.ts';
 import { oneCurrency } from '../money.ts';
 import type { LinearSolver } from './linear-solver.ts';
 import { cutOneStock } from './cut-one-stock.ts';
@@ -25,11 +26,11 @@ interface PricedRequest {
   readonly mixedCurrencies: boolean;
 }
 
-/**
- * One request a stock, in the order the stocks are met. `benchKerf` is the cut of the bench's saw, null while not
- * stated; a stock with a kerf of its own has that.
- */
-export function stockRequests(demands: readonly StockDemand[], benchKerf: number | null): PricedRequest[] {
+/** What sticks are cut with: the bench's saw, null where a file has none. */
+type SticksBench = Pick<Bench, 'kerf' | 'breath'> | null;
+
+/** One request a stock, in the order the stocks are met. A kerf and a breath of its own go before the bench's. */
+export function stockRequests(demands: readonly StockDemand[], bench: SticksBench): PricedRequest[] {
   const stocks = new Map<string, { stock: StripStock; pieces: PieceDemand[] }>();
   for (const { stock, ...piece } of demands) {
     const entry = stocks.get(stock.name) ?? { stock, pieces: [] };
@@ -41,8 +42,9 @@ export function stockRequests(demands: readonly StockDemand[], benchKerf: number
     const { currency, mixed } = oneCurrency(prices);
     const request = {
       stock: stock.name,
-      kerfMm: stock.kerf ?? benchKerf ?? 0,
+      kerfMm: stock.kerf ?? bench?.kerf ?? 0,
       endTrimMm: stock.endTrim,
+      breathMm: stock.breath ?? bench?.breath ?? stickBreath,
       sticks: sticksOf(stock, mixed),
       pieces,
     };
@@ -65,11 +67,11 @@ function sticksOf({ lengths, onHand }: StripStock, mixedCurrencies: boolean): St
 /** Answers each request in turn; time that one does not need is left to the next. */
 export async function cutEveryStock(
   demands: readonly StockDemand[],
-  benchKerf: number | null,
+  bench: SticksBench,
   solver: LinearSolver,
   watchFor: (stock: string) => Watch,
 ): Promise<StockCutting[]> {
-  const requests = stockRequests(demands, benchKerf);
+  const requests = stockRequests(demands, bench);
   const cuttings: StockCutting[] = [];
   for (const [done, { request, currency, mixedCurrencies }] of requests.entries()) {
     const watch = shareOf(watchFor(request.stock), requests.length - done);

@@ -27,23 +27,23 @@ export function readRequest(request: StockRequest): { read: ReadRequest | null; 
   const numbers = impossibleNumbers(request);
   if (numbers.length > 0) return { read: null, problems: numbers };
   const problems: StockProblem[] = [];
-  const kerf = unitsOf(request.kerfMm);
-  const trims = 2 * unitsOf(request.endTrimMm);
+  const cut = unitsOf(request.kerfMm) + unitsOf(request.breathMm.cut);
+  const trims = 2 * unitsOf(request.endTrimMm) + unitsOf(request.breathMm.stick);
   const choices = request.sticks.filter(({ lengthMm }) => {
     const usable = unitsOf(lengthMm) > trims;
     if (!usable) problems.push({ kind: 'stickUsedUpByTrim', lengthMm });
     return usable;
   });
-  const roomOf = ({ lengthMm }: StickChoice): number => unitsOf(lengthMm) - trims + kerf;
+  const roomOf = ({ lengthMm }: StickChoice): number => unitsOf(lengthMm) - trims + cut;
   const longest = Math.max(...choices.map(roomOf));
   if (choices.length === 0) return { read: null, problems: [...problems, { kind: 'noLengths' }] };
 
   const bySize = new Map<number, PieceDemand[]>();
   for (const piece of request.pieces) {
-    const weight = unitsOf(piece.lengthMm) + kerf;
+    const weight = unitsOf(piece.lengthMm) + cut;
     const { mark, lengthMm } = piece;
     if (weight > longest) {
-      const longestMm = rounded((longest - kerf) / unitsPerMm, unitDecimals);
+      const longestMm = rounded((longest - cut) / unitsPerMm, unitDecimals);
       problems.push({ kind: 'pieceTooLong', mark, lengthMm, longestMm });
       continue;
     }
@@ -71,7 +71,7 @@ export function readRequest(request: StockRequest): { read: ReadRequest | null; 
 const isBought = ({ onHand }: StickChoice): boolean => onHand === null;
 
 /** Numbers that no shop has: they spoil the whole request. */
-function impossibleNumbers({ kerfMm, endTrimMm, sticks, pieces }: StockRequest): StockProblem[] {
+function impossibleNumbers({ kerfMm, endTrimMm, breathMm, sticks, pieces }: StockRequest): StockProblem[] {
   const problems: StockProblem[] = [];
   const check = (of: string, value: number | null, fine: (value: number) => boolean): void => {
     if (value !== null && !(Number.isFinite(value) && fine(value)))
@@ -80,6 +80,8 @@ function impossibleNumbers({ kerfMm, endTrimMm, sticks, pieces }: StockRequest):
   const isCount = (value: number): boolean => Number.isInteger(value) && value >= 0;
   check('kerf', kerfMm, (value) => value >= 0);
   check('end trim', endTrimMm, (value) => value >= 0);
+  check('breath at a cut', breathMm.cut, (value) => value >= 0);
+  check('breath in a stick', breathMm.stick, (value) => value >= 0);
   for (const { lengthMm, price, onHand } of sticks) {
     check('stick length', lengthMm, (value) => unitsOf(value) > 0);
     check('price', price, (value) => value >= 0);

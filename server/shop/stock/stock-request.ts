@@ -1,5 +1,7 @@
 /** What a cutting plan is asked for, and what can be wrong with the question. Lengths mm. */
 
+import type { Breath } from '../../design/design-model.ts';
+
 /** A length of stick that can be had. */
 export interface StickChoice {
   readonly lengthMm: number;
@@ -23,6 +25,8 @@ export interface StockRequest {
   readonly kerfMm: number;
   /** Wood cut off each end of a stick before it is used. */
   readonly endTrimMm: number;
+  /** Wood left unused beside: for each cut between two pieces, and for each stick. */
+  readonly breathMm: Breath;
   readonly sticks: readonly StickChoice[];
   readonly pieces: readonly PieceDemand[];
 }
@@ -44,7 +48,7 @@ export interface CutStick {
   readonly count: number;
   /** Taken from the rack, not bought. */
   readonly onHand: boolean;
-  /** What is left at the end of one stick, after the last piece and the trim. */
+  /** What is left at the end of one stick, after the last piece, the trim and its breath. */
   readonly offcutMm: number;
 }
 
@@ -57,6 +61,7 @@ export interface StockPlan {
   readonly needMm: number;
   readonly kerfMm: number;
   readonly endTrimMm: number;
+  readonly breathMm: Breath;
   readonly sticks: readonly CutStick[];
   readonly sticksUsed: number;
   /** Length of all sticks used. */

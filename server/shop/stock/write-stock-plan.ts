@@ -38,6 +38,7 @@ export function writeStockPlan(
     needMm: length(needMm),
     kerfMm: length(request.kerfMm),
     endTrimMm: length(request.endTrimMm),
+    breathMm: { cut: length(request.breathMm.cut), stick: length(request.breathMm.stick) },
     sticks,
     sticksUsed: used,
     stickMm: length(stickMm),
@@ -84,10 +85,12 @@ function exactSticks({ task }: ReadRequest, plan: CuttingPlan): FilledStick[] {
 }
 
 function cutSticks(
-  { kerfMm, endTrimMm }: StockRequest,
+  { kerfMm, endTrimMm, breathMm }: StockRequest,
   { choices, marks }: ReadRequest,
   filled: readonly FilledStick[],
 ): CutStick[] {
+  const cutMm = length(kerfMm) + length(breathMm.cut);
+  const besideMm = 2 * length(endTrimMm) + length(breathMm.stick);
   const left = marks.map((pieces) => pieces.map(({ total }) => total));
   const merged = new Map<string, CutStick>();
   for (const { type, counts } of filled) {
@@ -95,10 +98,10 @@ function cutSticks(
     const lengthMm = choices[type]?.lengthMm ?? 0;
     const onHand = (choices[type]?.onHand ?? null) !== null;
     const pieces = cuts.reduce((sum, { n }) => sum + n, 0);
-    const used = cuts.reduce((sum, cut) => sum + cut.lengthMm * cut.n, 0) + (pieces - 1) * length(kerfMm);
+    const used = cuts.reduce((sum, cut) => sum + cut.lengthMm * cut.n, 0) + (pieces - 1) * cutMm;
     const key = JSON.stringify([type, cuts]);
     const before = merged.get(key)?.count ?? 0;
-    const offcutMm = length(lengthMm - 2 * length(endTrimMm) - used);
+    const offcutMm = length(lengthMm - besideMm - used);
     merged.set(key, { lengthMm, cuts, count: before + 1, onHand, offcutMm });
   }
   return [...merged.values()].sort((a, b) => b.lengthMm - a.lengthMm);

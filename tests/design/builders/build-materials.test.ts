@@ -46,6 +46,16 @@ describe('a strip', () => {
     expect(strip('')).toMatchObject({ lengths: [], onHand: [], boards: [], kerf: null, endTrim: 0 });
   });
 
+  test('has breath of its own, none at all, or the bench’s; and a length from which its off-cuts are kept', () => {
+    expect(strip('breath 0.2, 1mm  keep_offcuts 15cm')).toMatchObject({
+      breath: { cut: 0.2, stick: 1 },
+      keepOffcuts: 150,
+    });
+    expect(strip('breath 0')).toMatchObject({ breath: { cut: 0, stick: 0 } });
+    expect(strip('')).toMatchObject({ breath: null, keepOffcuts: null });
+    expect(only(designOf('bench shop { breath 0.05, 3 }').benches).breath).toEqual({ cut: 0.05, stick: 3 });
+  });
+
   test('has spares by share, or by breakage and confidence', () => {
     expect(strip('spare 8%')).toMatchObject({ spare: 0.08, breakage: null });
     expect(strip('spare breakage 4% confidence 95%')).toMatchObject({

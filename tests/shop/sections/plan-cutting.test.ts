@@ -55,7 +55,7 @@ test('a piece longer than any stick is said and left out, the rest is planned', 
 grid squares { square pitch 40 of ash }
 panel tray { grid squares shape 4 x 2 cells edge framed }
 `);
-  expect(plan.stock[0]?.problems.join()).toContain('is longer than any stick (150 mm) and is left out');
+  expect(plan.stock[0]?.problems.join()).toContain('is longer than any stick holds (148 mm) and is left out');
   expect(plan.stock[0]?.sticksUsed).toBe(3);
   expect(writePlanText(plan)).toContain('add a longer stick');
 });

@@ -34,6 +34,7 @@ export function requestOf(
     stock: 'ash',
     kerfMm: 0,
     endTrimMm: 0,
+    breathMm: { cut: 0, stick: 0 },
     sticks: [endless(stick)],
     pieces: pieces.map(([lengthMm, total], index) => ({ mark: `P${index + 1}`, lengthMm, total })),
     ...more,
@@ -48,8 +49,9 @@ export function expectSound(request: StockRequest, plan: StockPlan): void {
     const pieces = cuts.reduce((sum, { n }) => sum + n, 0);
     const filled =
       cuts.reduce((sum, piece) => sum + piece.lengthMm * piece.n, 0) +
-      (pieces - 1) * request.kerfMm +
-      2 * request.endTrimMm;
+      (pieces - 1) * (request.kerfMm + request.breathMm.cut) +
+      2 * request.endTrimMm +
+      request.breathMm.stick;
     expect(pieces).toBeGreaterThan(0);
     expect(offcutMm).toBeGreaterThanOrEqual(0);
     expect(filled + offcutMm).toBeCloseTo(lengthMm, 3);

@@ -20,7 +20,8 @@ import {
 } from '../../design-builder.ts';
 import { expectSound } from './ask.ts';
 
-const kerf = 1.2;
+/** Of a saw that loses nothing: figures by hand are to the tenth. */
+const bench = { kerf: 1.2, breath: { cut: 0, stick: 0 } };
 
 const offered = (lengths: number[]) => lengths.map((length) => ({ length, price: null }));
 
@@ -36,11 +37,11 @@ function kindsOf(stripLengths: number[], infillLengths: number[], oneStock = fal
 }
 
 const watch = () => startWatch({ seconds: 30 });
-const requestsOf = (kinds: MarkedKinds) => stockRequests(stockDemands(kinds, 0), kerf).map(({ request }) => request);
+const requestsOf = (kinds: MarkedKinds) => stockRequests(stockDemands(kinds, 0), bench).map(({ request }) => request);
 
 test('each stock of a panel is cut soundly, every mark as often as the plan says', async () => {
   const kinds = kindsOf([900, 600], [600]);
-  const cuttings = await cutEveryStock(stockDemands(kinds, 0), kerf, await loadSolver(), watch);
+  const cuttings = await cutEveryStock(stockDemands(kinds, 0), bench, await loadSolver(), watch);
   expect(cuttings.map(({ request }) => request.stock)).toEqual(['ash', 'bass']);
   for (const { request, plan, problems } of cuttings) {
     expect(problems).toEqual([]);
@@ -78,7 +79,7 @@ test('rough pieces of infill are longer by the trim at both ends, keys by their 
 });
 
 test('a stock without lengths is asked for all the same, and answered in words', async () => {
-  const [ash] = await cutEveryStock(stockDemands(kindsOf([], [600]), 0), kerf, await loadSolver(), watch);
+  const [ash] = await cutEveryStock(stockDemands(kindsOf([], [600]), 0), bench, await loadSolver(), watch);
   expect(ash).toMatchObject({ plan: null, problems: [{ kind: 'noLengths' }] });
 });
 
@@ -88,7 +89,7 @@ test('a stick length said twice is one choice', () => {
 
 test('sticks too short for a strip are said, by mark', async () => {
   const demands = stockDemands(kindsOf([200], [600]), 0);
-  const cuttings = await cutEveryStock(demands, kerf, await loadSolver(), watch);
+  const cuttings = await cutEveryStock(demands, bench, await loadSolver(), watch);
   expect(cuttings[0]?.problems[0]).toMatchObject({ kind: 'pieceTooLong', longestMm: 184 });
 });
 
@@ -98,12 +99,31 @@ describe('a stock with figures of its own', () => {
     { stock: stripStock('ash', 3, more), mark: 'S', lengthMm: 300, total: 10 },
   ];
   const answerTo = async (more: Partial<StripStock>) =>
-    (await cutEveryStock(demand(more), kerf, await loadSolver(), watch))[0];
+    (await cutEveryStock(demand(more), bench, await loadSolver(), watch))[0];
 
   test('its kerf goes before the bench’s', async () => {
     const lengths = [{ length: 1000, price: null }];
     expect((await answerTo({ lengths, kerf: 50 }))?.plan).toMatchObject({ kerfMm: 50, sticksUsed: 4 });
     expect((await answerTo({ lengths, kerf: 50.1 }))?.plan?.sticksUsed).toBe(5);
+  });
+
+  /** Two of 498 with a cut of 3.1 between and 2 in the stick take 1001.1; without breath 999. */
+  test('its breath goes before the bench’s, and the bench’s before the usual one', async () => {
+    const lengths = [{ length: 1000, price: null }];
+    const pieces = (breath: StripStock['breath']) => [
+      { stock: stripStock('ash', 3, { lengths, breath, kerf: 3 }), mark: 'S', lengthMm: 498, total: 2 },
+    ];
+    const sticksOf = async (own: StripStock['breath'], ofBench: StripStock['breath']) => {
+      const [cut] = await cutEveryStock(pieces(own), { kerf: 3, breath: ofBench }, await loadSolver(), watch);
+      return [cut?.plan?.sticksUsed, cut?.plan?.breathMm, cut?.plan?.bound];
+    };
+    const none = { cut: 0, stick: 0 };
+    const usual = { cut: 0.1, stick: 2 };
+    expect(await sticksOf(null, null)).toEqual([2, usual, 2]);
+    expect(await sticksOf(none, null)).toEqual([1, none, 1]);
+    expect(await sticksOf(null, none)).toEqual([1, none, 1]);
+    expect(await sticksOf({ cut: 0.1, stick: 0.9 }, none)).toEqual([1, { cut: 0.1, stick: 0.9 }, 1]);
+    expect(await sticksOf({ cut: 0.1, stick: 1 }, none)).toEqual([2, { cut: 0.1, stick: 1 }, 2]);
   });
 
   /** Two of 700 in the rack give two each; six are left for two of 1000 at 3. */

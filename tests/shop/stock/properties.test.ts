@@ -14,10 +14,16 @@ const pieces = (most: number, total: number) =>
       list.map(({ tenths, total: n }, index) => ({ mark: `P${index + 1}`, lengthMm: tenths / 10, total: n })),
     );
 
+const breath = fc.record({
+  cut: fc.integer({ min: 0, max: 5 }).map((count) => count / 10),
+  stick: fc.integer({ min: 0, max: 3 }),
+});
+
 const oneLength: fc.Arbitrary<StockRequest> = fc.record({
   stock: fc.constant('ash'),
   kerfMm: fc.integer({ min: 0, max: 30 }).map((tenths) => tenths / 10),
   endTrimMm: fc.integer({ min: 0, max: 20 }),
+  breathMm: breath,
   sticks: fc.integer({ min: 600, max: 2400 }).map((lengthMm) => [{ lengthMm, price: null, onHand: null }]),
   pieces: pieces(12, 12),
 });
@@ -27,6 +33,7 @@ const smallPriced: fc.Arbitrary<StockRequest> = fc.record({
   stock: fc.constant('ash'),
   kerfMm: fc.integer({ min: 0, max: 30 }).map((tenths) => tenths / 10),
   endTrimMm: fc.integer({ min: 0, max: 5 }),
+  breathMm: breath,
   sticks: fc
     .tuple(
       fc.record({
@@ -50,11 +57,10 @@ const smallPriced: fc.Arbitrary<StockRequest> = fc.record({
 const tenths = (value: number): number => Math.round(value * 10);
 
 /** Sticks by first-fit decreasing, written again from its definition. */
-function firstFit({ kerfMm, endTrimMm, sticks, pieces: demands }: StockRequest): number {
-  const room = tenths(sticks[0]?.lengthMm ?? 0) - 2 * tenths(endTrimMm) + tenths(kerfMm);
-  const weights = demands.flatMap(({ lengthMm, total }) =>
-    Array.from({ length: total }, () => tenths(lengthMm) + tenths(kerfMm)),
-  );
+function firstFit({ kerfMm, endTrimMm, breathMm, sticks, pieces: demands }: StockRequest): number {
+  const cut = tenths(kerfMm) + tenths(breathMm.cut);
+  const room = tenths(sticks[0]?.lengthMm ?? 0) - 2 * tenths(endTrimMm) - tenths(breathMm.stick) + cut;
+  const weights = demands.flatMap(({ lengthMm, total }) => Array.from({ length: total }, () => tenths(lengthMm) + cut));
   const spaces: number[] = [];
   for (const weight of weights.sort((a, b) => b - a)) {
     const at = spaces.findIndex((space) => space >= weight);
@@ -68,10 +74,11 @@ const replaced = (values: readonly number[], at: number, value: number): number[
   values.map((before, index) => (index === at ? value : before));
 
 /** The least cost by trying every stick for every piece. */
-function leastCost({ kerfMm, endTrimMm, sticks, pieces: demands }: StockRequest): number {
-  const rooms = sticks.map(({ lengthMm }) => tenths(lengthMm) - 2 * tenths(endTrimMm) + tenths(kerfMm));
+function leastCost({ kerfMm, endTrimMm, breathMm, sticks, pieces: demands }: StockRequest): number {
+  const cut = tenths(kerfMm) + tenths(breathMm.cut);
+  const rooms = sticks.map(({ lengthMm }) => tenths(lengthMm) - 2 * tenths(endTrimMm) - tenths(breathMm.stick) + cut);
   const weights = demands
-    .flatMap(({ lengthMm, total }) => Array.from({ length: total }, () => tenths(lengthMm) + tenths(kerfMm)))
+    .flatMap(({ lengthMm, total }) => Array.from({ length: total }, () => tenths(lengthMm) + cut))
     .sort((a, b) => b - a);
   let best = Infinity;
   function place(index: number, spaces: readonly number[], left: readonly number[], cost: number): void {
