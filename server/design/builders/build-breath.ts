@@ -1,6 +1,6 @@
 /** What a cutting plan leaves unused, for strips and benches. */
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
-import type { ListProperty } from '../../../grammar/tree/syntax-tree.ts';
+import type { ListProperty } from '../../../grammar/tree/syntax-nodes.ts';
 import type { DesignContext } from '../design-context.ts';
 import type { Breath } from '../design-model.ts';
 import { readLength } from '../values/read-values.ts';
