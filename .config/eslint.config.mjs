@@ -22,6 +22,7 @@ export default tseslint.config(
       '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true, allowBoolean: true }],
       '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
       'max-lines': ['error', { max: 400 }],
+      '@typescript-eslint/switch-exhaustiveness-check': 'error',
     },
   },
   {

@@ -86,7 +86,10 @@ function* paintLayer(context: Context, picture: Picture, layer: PreparedLayer): 
       case 'board':
         yield* paintWood(context, picture, kind, palette.paintOf(layer.layer), outlineWidth, false);
         break;
-      default:
+      case 'strip':
+      case 'piece':
+      case 'trimmed':
+      case 'offcut':
         yield* paintWood(context, picture, kind, palette.paintOf(layer.layer), widestPieceLine(picture));
     }
   }

@@ -93,7 +93,11 @@ export function readPalette(body: HTMLElement): Palette {
           return isHighContrast ? paintNamed('offcut') : woodPaint(theme, wood, -layerStep);
         case 'strip':
           return isHighContrast ? paintNamed('strip') : woodPaint(theme, wood, (level - 1) * layerStep);
-        default:
+        case 'piece':
+        case 'region':
+        case 'outline':
+        case 'note':
+        case 'resin':
           return isHighContrast ? paintNamed('piece') : woodPaint(theme, wood, layerStep);
       }
     },

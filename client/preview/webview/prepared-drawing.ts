@@ -69,7 +69,10 @@ function linesOf(rings: Rings, { kind, wood }: DrawingLayer): Path2D | null {
     case 'piece':
     case 'board':
       return woodLines(rings, wood, kind === 'board');
-    default:
+    case 'region':
+    case 'outline':
+    case 'note':
+    case 'resin':
       return null;
   }
 }

@@ -91,7 +91,12 @@ function drawStep(
     case 'common':
       // where a step could not be read, what is drawn so far is not all there is to change
       return !outline.incomplete && change(step, sheet, find, context);
-    default:
+    case 'loop':
+    case 'circle':
+    case 'ellipse':
+    case 'rectangle':
+    case 'polygon':
+    case 'path':
       return addChains(sheet, drawWhole(step, context));
   }
 }

@@ -1,7 +1,8 @@
 /** Every name of a file: where it is given and where it is used. */
 import type { TipProperty } from '../../../grammar/tree/motif-syntax.ts';
 import type { Name } from '../../../grammar/tree/syntax-nodes.ts';
-import type { Declaration, SyntaxTree, TreeNode } from '../../../grammar/tree/syntax-tree.ts';
+import type { MotifUse } from '../../../grammar/tree/fill-syntax.ts';
+import type { Declaration, NodeOf, SyntaxTree, TreeNode } from '../../../grammar/tree/syntax-tree.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
 import { nodesIn } from '../../../grammar/tree/walk-tree.ts';
 
@@ -98,71 +99,54 @@ function usesOf(declaration: Declaration): Use[] {
   return [...nodesIn(declaration).flatMap((node) => usesIn(node, scope)), ...usesInTips(declaration)];
 }
 
-/** The names that a node itself uses, without those of the nodes inside it; `scope` is the motif it is of. */
-function usesIn(node: TreeNode, scope: string | null): Use[] {
-  switch (node.kind) {
-    case 'name':
-      return node.name.text === 'pi' ? [] : [use(node.name, 'let')];
-    case 'of wood':
-      return [use(node.name, 'wood', { mayBeBuiltIn: true })];
-    case 'of strip':
-      return [use(node.name, 'strip')];
-    case 'of resin':
-      return [use(node.name, 'resin')];
-    case 'of sheet':
-      return [use(node.name, 'sheet')];
-    case 'of grid':
-      return [use(node.name, 'grid')];
-    case 'except':
-    case 'family':
-      return node.stock ? [use(node.stock, 'strip')] : [];
-    case 'named':
-      return [use(node.name, 'node', { scope })];
-    case 'piece':
-    case 'divider':
-      return node.above.map(({ name }) => use(name, 'piece', { otherKinds: ['divider'], scope }));
-    case 'fit_order':
-      return node.roles.map(({ name }) => use(name, 'piece', { otherKinds: ['divider'], scope }));
-    case 'hinge':
-      return [node.first, node.second].map((name) => use(name, 'piece', { scope }));
-    case 'part fill':
-      return [use(node.motif, 'motif')];
-    case 'panel fill':
-    case 'map entry':
-      return node.use ? [...node.use.motifs.map((motif) => use(motif, 'motif')), use(node.use.stock, 'strip')] : [];
-    case 'region':
-      return [use(node.outline, 'outline')];
-    case 'by distance':
-      return node.of ? [use(node.of, 'outline')] : [];
-    case 'outline shape':
-    case 'board shape':
-    case 'copy':
-    case 'plus':
-    case 'minus':
-    case 'common':
-      return [use(node.name, 'outline')];
-    case 'insert':
-      return [use(node.outline, 'outline')];
-    case 'mould':
-      return [use(node.name, 'outline', { otherKinds: ['blank'] })];
-    case 'around':
-      return [use(node.name, 'panel', { otherKinds: ['outline'] })];
-    case 'take':
-      return [use(node.panel, 'panel')];
-    case 'kit panel':
-      return [use(node.name, 'panel')];
-    case 'meets':
-      return [use(node.other, 'panel', { otherKinds: ['board', 'pour', 'outline'] })];
-    case 'place':
-      return [node.part, ...(node.inFrontOf ? [node.inFrontOf] : [])].map((name) =>
-        use(name, 'panel', { otherKinds: ['board', 'pour'] }),
-      );
-    case 'finish used':
-      return node.name ? [use(node.name, 'finish')] : [];
-    default:
-      return [];
-  }
+/** What a node itself uses, without the names of the nodes inside it; `scope` is the motif it is of. */
+type UsesOf<Kind extends TreeNode['kind']> = (node: NodeOf<Kind>, scope: string | null) => readonly Use[];
+
+const usesOfKind: { readonly [Kind in TreeNode['kind']]?: UsesOf<Kind> } = {
+  name: ({ name }) => (name.text === 'pi' ? [] : [use(name, 'let')]),
+  'of wood': ({ name }) => [use(name, 'wood', { mayBeBuiltIn: true })],
+  'of strip': ({ name }) => [use(name, 'strip')],
+  'of resin': ({ name }) => [use(name, 'resin')],
+  'of sheet': ({ name }) => [use(name, 'sheet')],
+  'of grid': ({ name }) => [use(name, 'grid')],
+  except: ({ stock }) => [use(stock, 'strip')],
+  family: ({ stock }) => (stock ? [use(stock, 'strip')] : []),
+  named: ({ name }, scope) => [use(name, 'node', { scope })],
+  piece: ({ above }, scope) => above.map(({ name }) => usedMember(name, scope)),
+  divider: ({ above }, scope) => above.map(({ name }) => usedMember(name, scope)),
+  fit_order: ({ roles }, scope) => roles.map(({ name }) => usedMember(name, scope)),
+  hinge: ({ first, second }, scope) => [first, second].map((name) => use(name, 'piece', { scope })),
+  'part fill': ({ motif }) => [use(motif, 'motif')],
+  'panel fill': (fill) => usesInMotifUse(fill.use),
+  'map entry': (entry) => usesInMotifUse(entry.use),
+  region: ({ outline }) => [use(outline, 'outline')],
+  'by distance': ({ of }) => (of ? [use(of, 'outline')] : []),
+  'outline shape': ({ name }) => [use(name, 'outline')],
+  'board shape': ({ name }) => [use(name, 'outline')],
+  copy: ({ name }) => [use(name, 'outline')],
+  plus: ({ name }) => [use(name, 'outline')],
+  minus: ({ name }) => [use(name, 'outline')],
+  common: ({ name }) => [use(name, 'outline')],
+  insert: ({ outline }) => [use(outline, 'outline')],
+  mould: ({ name }) => [use(name, 'outline', { otherKinds: ['blank'] })],
+  around: ({ name }) => [use(name, 'panel', { otherKinds: ['outline'] })],
+  take: ({ panel }) => [use(panel, 'panel')],
+  'kit panel': ({ name }) => [use(name, 'panel')],
+  meets: ({ other }) => [use(other, 'panel', { otherKinds: ['board', 'pour', 'outline'] })],
+  place: ({ part, inFrontOf }) =>
+    [part, ...(inFrontOf ? [inFrontOf] : [])].map((name) => use(name, 'panel', { otherKinds: ['board', 'pour'] })),
+  'finish used': ({ name }) => (name ? [use(name, 'finish')] : []),
+};
+
+function usesIn(node: TreeNode, scope: string | null): readonly Use[] {
+  const uses = usesOfKind[node.kind] as UsesOf<TreeNode['kind']> | undefined;
+  return uses?.(node, scope) ?? [];
 }
+
+const usedMember = (name: Name, scope: string | null): Use => use(name, 'piece', { otherKinds: ['divider'], scope });
+
+const usesInMotifUse = (motifUse: MotifUse | null): Use[] =>
+  motifUse ? [...motifUse.motifs.map((motif) => use(motif, 'motif')), use(motifUse.stock, 'strip')] : [];
 
 /** A tip is at a node of the motif in whose braces it stands, or of each motif of the fill. */
 function usesInTips(declaration: Declaration): Use[] {

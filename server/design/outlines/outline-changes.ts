@@ -48,7 +48,10 @@ export function changed(
       const left = restoredContours(rings, [...contours, ...other.contours].flat());
       return left.length > 0 ? left : nothingLeft(step, contours, other, context);
     }
-    default: {
+    case 'move':
+    case 'mirror':
+    case 'turn about':
+    case 'scale': {
       const transform = transformOf(step, context);
       return transform && contours.map((contour) => contour.map((segment) => transformedSegment(segment, transform)));
     }

@@ -124,7 +124,13 @@ function segmentOf(command: Command, from: Point): PathSegment | null {
         large: command.lArcFlag === 1,
         sweep: command.sweepFlag === 0,
       });
-    default:
+    case SVGPathData.MOVE_TO:
+    case SVGPathData.CLOSE_PATH:
+    // and those that `commandsOf` has turned into others
+    case SVGPathData.HORIZ_LINE_TO:
+    case SVGPathData.VERT_LINE_TO:
+    case SVGPathData.SMOOTH_CURVE_TO:
+    case SVGPathData.SMOOTH_QUAD_TO:
       return null;
   }
 }

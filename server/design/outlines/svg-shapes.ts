@@ -19,7 +19,7 @@ const trouble = (text: string): SvgShape => ({ kind: 'trouble', trouble: text })
 
 /** The shape of one of the drawable elements. */
 export function svgShape(element: Element): SvgShape {
-  switch (element.localName) {
+  switch (element.localName ?? '') {
     case 'path':
       return pathShape(element.getAttribute('d') ?? '');
     case 'rect':

@@ -23,7 +23,8 @@ function movedStep(step: PathStep, dx: number, dy: number): PathStep {
       return step;
     case 'C':
       return ['C', step[1] + dx, step[2] + dy, step[3] + dx, step[4] + dy, step[5] + dx, step[6] + dy];
-    default:
+    case 'M':
+    case 'L':
       return [step[0], step[1] + dx, step[2] + dy];
   }
 }

@@ -31,7 +31,11 @@ export function quantityHover({ amount, unit }: Pick<NumberLiteral, 'amount' | '
     case 'day':
     case 'days':
       return [title, `${plain(quantityOf(amount, unit).amount, 0)} min`];
-    default: {
+    case 'mm':
+    case 'cm':
+    case 'm':
+    case 'in':
+    case 'ft': {
       const millimetres = amount * millimetresIn[unit];
       if (isImperial(unit)) return [title, `${plain(millimetres, 3)} mm`];
       return [title, `${plain(millimetres / millimetresIn.in, 4)} in`, `to the nearest 1/64: ${inchText(millimetres)}`];

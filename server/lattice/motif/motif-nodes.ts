@@ -62,7 +62,11 @@ export function withoutPlace(place: NodePlace, ring: readonly Point[]): string {
       return `it has no edge ${place.edge}; use its edges 1 to ${ring.length}`;
     case 'incentre':
       return 'no one circle touches all its sides; use its centroid';
-    default: {
+    case 'centroid':
+    case 'between':
+    case 'mirrored':
+    case 'turned':
+    case 'intersection': {
       const broken = placesWithin(place).find((inner) => !placeNode(inner, ring));
       if (broken) return withoutPlace(broken, ring);
       return 'two of the lines that it is placed by never meet, or have one point for both ends; choose other lines';
@@ -81,7 +85,10 @@ function placesWithin(place: NodePlace): readonly NodePlace[] {
       return [place.place, place.about];
     case 'intersection':
       return [...place.first, ...place.second];
-    default:
+    case 'corner':
+    case 'along':
+    case 'centroid':
+    case 'incentre':
       return [];
   }
 }

@@ -130,25 +130,19 @@ function cellsFilled({ panels, blanks }: CountedPlan): number {
 /** Of edge to saw, of band to bend, of strip to notch or to lay, or of the sticks that are cut in the step. */
 function metresOf(step: StepName, plan: CountedPlan): number {
   const { bands, boards, stock, strips } = plan;
-  const millimetres = (): number[] => {
-    switch (step) {
-      case 'saw outlines':
-        return sawnPanels(plan).map(({ quantity, perimeterMm }) => quantity * perimeterMm);
-      case 'cut boards':
-        return boards.map(({ quantity, perimeterMm }) => quantity * perimeterMm);
-      case 'bend bands':
-        return bands.map(({ quantity, laminations }) => quantity * sum(laminations.map(({ lengthMm }) => lengthMm)));
-      case 'notch strips':
-        return strips.map(({ total, lengthMm }) => total * lengthMm);
-      case 'assemble':
-      case 'flush':
-      case 'measure':
-        return strips.map(({ make, lengthMm }) => make * lengthMm);
-      case 'mill strips':
-        return stock.map(({ stickMm }) => stickMm);
-      default:
-        return stock.filter((each) => stepOfStock(each.stock, plan) === step).map(({ stickMm }) => stickMm);
-    }
+  const laid = (): number[] => strips.map(({ make, lengthMm }) => make * lengthMm);
+  const ofStep: Partial<Record<StepName, () => number[]>> = {
+    'saw outlines': () => sawnPanels(plan).map(({ quantity, perimeterMm }) => quantity * perimeterMm),
+    'cut boards': () => boards.map(({ quantity, perimeterMm }) => quantity * perimeterMm),
+    'bend bands': () =>
+      bands.map(({ quantity, laminations }) => quantity * sum(laminations.map(({ lengthMm }) => lengthMm))),
+    'notch strips': () => strips.map(({ total, lengthMm }) => total * lengthMm),
+    assemble: laid,
+    flush: laid,
+    measure: laid,
+    'mill strips': () => stock.map(({ stickMm }) => stickMm),
   };
-  return sum(millimetres()) / millimetresPerMetre;
+  const cut = (): number[] =>
+    stock.filter((each) => stepOfStock(each.stock, plan) === step).map(({ stickMm }) => stickMm);
+  return sum((ofStep[step] ?? cut)()) / millimetresPerMetre;
 }

@@ -80,7 +80,13 @@ function isNeeded(step: JobStep, { design, panels }: PlannedDesign): boolean {
       return design.kits.length > 0;
     case 'pack':
       return work !== null;
-    default:
+    case 'mill strips':
+    case 'notch strips':
+    case 'cut to length':
+    case 'assemble':
+    case 'measure':
+    case 'cut infill':
+    case 'cut keys':
       return false;
   }
 }
