@@ -14,6 +14,7 @@ import type { LaidPanel } from './lattice/laid-panel.ts';
 import { missedStrips } from './lattice/checks/missed-strips.ts';
 import { stripProblems } from './lattice/checks/strip-checks.ts';
 import { problemsHere } from './lattice/checks/problems-here.ts';
+import { raisedAt } from './lattice/checks/raised-problem.ts';
 import type { MarkedKinds } from './shop/marks/marked-kinds.ts';
 import { objectProblems } from './shop/object-problems.ts';
 import { textFingerprint } from './shop/text-fingerprint.ts';
@@ -65,18 +66,20 @@ export function* analyseByStages(text: string, place: SourcePlace = nowhere): Ge
     nested.blanks,
   );
   yield 'checking';
-  const latticeProblems = [
+  const raised = [
     ...laid.flatMap((result) => result.problems),
     ...stripProblems(panels),
     ...missedStrips(panels),
     ...frameProblems(panels),
     ...benchProblems(design.benches, design.grids, panels),
-    ...nested.problems,
-    ...objectProblems(design),
-    ...placementProblems(design, panels),
-    ...unknownWoods(names),
+    ...raisedAt(null, [
+      ...nested.problems,
+      ...objectProblems(design),
+      ...placementProblems(design, panels),
+      ...unknownWoods(names),
+    ]),
   ];
-  const here = problemsHere(latticeProblems, design.panels, files[0]);
+  const here = problemsHere(raised, files[0]);
   const problems = inOrderOfPlace(writeProblems([...designProblems, ...here], design.units));
   yield 'marking pieces';
   return {

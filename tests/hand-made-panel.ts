@@ -4,7 +4,7 @@
  */
 import type { Grid, Motif, Outline, Panel, StripStock } from '../server/design/design-model.ts';
 import { emptyDesign } from '../server/design/empty-design.ts';
-import { benchOf, stripStock } from './design-builder.ts';
+import { benchOf, fillOf, motifOf, stripStock } from './design-builder.ts';
 import type { LaidPanel, NotchRun, PieceGroup, PieceShape, StripGroup } from '../server/lattice/laid-panel.ts';
 import type { MarkedKinds } from '../server/shop/marks/marked-kinds.ts';
 
@@ -101,7 +101,10 @@ const shape: PieceShape = {
   notches: [],
 };
 
+const fill = fillOf('square', motifOf('spoke', 'square', {}), bass);
+
 const piece = (fate: 'whole' | 'trimmed', x: number): PieceGroup => ({
+  fill,
   motif: 'spoke',
   role: 'arm',
   shape,

@@ -50,6 +50,8 @@ export interface PerTenth {
 
 /** Pieces of one shape, role and fate in one panel: `count` of them, one copy of the panel. */
 export interface PieceGroup {
+  /** The fill that sets it. */
+  readonly fill: PanelFill;
   readonly motif: string;
   readonly role: string;
   readonly shape: PieceShape;

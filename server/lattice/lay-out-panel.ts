@@ -1,7 +1,6 @@
 /** One panel from its design to every strip and piece, counted and placed. */
 import { type Words, measure, words } from '../../grammar/words.ts';
 import type { Panel } from '../design/design-model.ts';
-import type { Problem } from '../../grammar/problems/problem.ts';
 import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
 import { sum } from '../geometry/numbers.ts';
 import { cross, dot } from '../geometry/point.ts';
@@ -11,6 +10,7 @@ import { cellClasses } from './cells/cell-classes.ts';
 import { crossingPair, type LineFamily, spaceAt } from './grid/grid-lines.ts';
 import { periodOf } from './grid/grid-period.ts';
 import { gridTroubles } from './checks/grid-troubles.ts';
+import { type RaisedProblem, raisedAt } from './checks/raised-problem.ts';
 import type { LaidPanel } from './laid-panel.ts';
 import { measuredGrid } from './grid/measured-grid.ts';
 import { countNodes, nodesIn } from './grid/lattice-nodes.ts';
@@ -26,7 +26,7 @@ export const mostPieces = 2_000_000;
 export interface LaidOut {
   /** Null when a problem of its own keeps the panel from being laid out. */
   readonly panel: LaidPanel | null;
-  readonly problems: readonly Problem[];
+  readonly problems: readonly RaisedProblem[];
 }
 
 /**
@@ -46,7 +46,7 @@ export function layOutPanel(panel: Panel, quantity = panel.copies, ruled = panel
     : crossingsIn(families, region.bounds);
   if (!period && openings > mostEnumeratedCells) return refused('tooManyPieces', panel, tooManyCells(panel, openings));
   const troubles = panel.grid.kind === 'free' ? gridTroubles(families, nodesIn(families, period, region)) : [];
-  if (troubles.length > 0) return { panel: null, problems: troubles };
+  if (troubles.length > 0) return { panel: null, problems: raisedAt(panel, troubles) };
   const { classes, closed } = cellClasses(
     families,
     period ?? boundsOf([region, ruledRegion].flatMap(({ bounds }) => ringOfBounds(bounds))),
@@ -76,7 +76,7 @@ export function layOutPanel(panel: Panel, quantity = panel.copies, ruled = panel
       hinges: infill.hinges,
       slivers: infill.slivers,
     },
-    problems: [...infill.problems, ...sliverProblems(panel, infill.slivers)],
+    problems: [...infill.problems, ...raisedAt(panel, sliverProblems(panel, infill.slivers))],
   };
 }
 
@@ -84,7 +84,7 @@ const measuredRegion = (panel: Panel): PanelRegion => panelRegion({ ...panel, gr
 
 function refused(name: 'gridFinerThanStrips' | 'emptyPanel' | 'tooManyPieces', panel: Panel, message: Words): LaidOut {
   const range = name === 'gridFinerThanStrips' ? panel.grid.sideRange : panel.nameRange;
-  return { panel: null, problems: [problemAt(name, range, message)] };
+  return { panel: null, problems: raisedAt(panel, [problemAt(name, range, message)]) };
 }
 
 const runsOneWay = ({ grid }: Panel): string =>

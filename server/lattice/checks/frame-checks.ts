@@ -6,9 +6,10 @@ import { isZeroLength } from '../../geometry/tolerance.ts';
 import { distanceToSegment } from '../../geometry/region.ts';
 import { groovePieces, isStraightSided } from '../frame-members.ts';
 import type { LaidCell, LaidPanel } from '../laid-panel.ts';
+import { type RaisedProblem, raisedAt } from './raised-problem.ts';
 
-export const frameProblems = (panels: readonly LaidPanel[]): Problem[] =>
-  panels.flatMap((laid) => [...curvedFrame(laid), ...unborneInfill(laid)]);
+export const frameProblems = (panels: readonly LaidPanel[]): RaisedProblem[] =>
+  panels.flatMap((laid) => raisedAt(laid.panel, [...curvedFrame(laid), ...unborneInfill(laid)]));
 
 function curvedFrame({ panel }: LaidPanel): Problem[] {
   if (!panel.frame || isStraightSided(panel)) return [];

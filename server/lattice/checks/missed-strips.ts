@@ -7,9 +7,10 @@ import { isZeroLength } from '../../geometry/tolerance.ts';
 import type { LineFamily } from '../grid/grid-lines.ts';
 import type { LaidPanel } from '../laid-panel.ts';
 import { panelRegion } from '../grid/panel-region.ts';
+import { type RaisedProblem, raisedAt } from './raised-problem.ts';
 
 /** Panels that share a grid share its strips: one is told only where none of them makes it. */
-export function missedStrips(panels: readonly LaidPanel[]): Problem[] {
+export function missedStrips(panels: readonly LaidPanel[]): RaisedProblem[] {
   const declared = new Map<number, { readonly range: SourceRange; readonly panels: LaidPanel[]; isMade: boolean }>();
   for (const laid of panels) {
     for (const { range, isMade } of declaredStrips(laid)) {
@@ -19,7 +20,9 @@ export function missedStrips(panels: readonly LaidPanel[]): Problem[] {
       declared.set(range.start, known);
     }
   }
-  return [...declared.values()].filter(({ isMade }) => !isMade).map(({ range, panels: all }) => missed(range, all));
+  return [...declared.values()]
+    .filter(({ isMade }) => !isMade)
+    .flatMap(({ range, panels: all }) => raisedAt(all[0]?.panel ?? null, [missed(range, all)]));
 }
 
 function declaredStrips(laid: LaidPanel): { readonly range: SourceRange; readonly isMade: boolean }[] {

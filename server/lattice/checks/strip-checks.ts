@@ -6,6 +6,7 @@ import { radians } from '../../geometry/point.ts';
 import { arithmeticTolerance, isZeroLength, placeTolerance } from '../../geometry/tolerance.ts';
 import type { LaidPanel, NotchRun, StripGroup } from '../laid-panel.ts';
 import { placesOfRun } from '../strips/notch-runs.ts';
+import { type RaisedProblem, raisedAt } from './raised-problem.ts';
 
 /** One notch along its strip, from `low` to `high`, in mm from the strip's end 1. */
 interface Notch {
@@ -16,8 +17,8 @@ interface Notch {
   readonly from: NotchRun['from'];
 }
 
-export const stripProblems = (panels: readonly LaidPanel[]): Problem[] =>
-  panels.flatMap((laid) => [...endProblems(laid), ...notchProblems(laid)]);
+export const stripProblems = (panels: readonly LaidPanel[]): RaisedProblem[] =>
+  panels.flatMap((laid) => raisedAt(laid.panel, [...endProblems(laid), ...notchProblems(laid)]));
 
 /** Notches in order of their beginning. */
 function notchesAlong({ notches }: Pick<StripGroup, 'notches'>): Notch[] {

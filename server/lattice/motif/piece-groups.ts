@@ -18,6 +18,7 @@ import type { ClassNumbers } from '../cells/cell-numbers.ts';
 import { type BoundaryCell, isCutCell } from '../cells/class-scan.ts';
 import { settled } from './cut-piece.ts';
 import { doesNotTurn, unusedFills } from '../checks/fill-problems.ts';
+import { type RaisedProblem, raisedAt } from '../checks/raised-problem.ts';
 import { type FilledPiece, fillOpening } from './fill-opening.ts';
 import { hingeGroups } from './hinge-groups.ts';
 import type {
@@ -46,11 +47,12 @@ export interface PanelInfill {
   readonly cells: readonly CellCount[];
   readonly filledCells: () => Iterable<LaidCell>;
   readonly slivers: readonly Sliver[];
-  readonly problems: readonly Problem[];
+  readonly problems: readonly RaisedProblem[];
 }
 
 /** `ruled` are the cells that the conditions of the fills count: those of the panel itself, or of the one it stands for. */
 export function panelInfill(cells: PanelCells, ruled = cells): PanelInfill {
+  const { panel } = cells;
   const { facts, problems } = cellFacts(cells, ruled);
   const shares = cells.scans.flatMap((scan, index) => {
     const numbers = ruled.numbers[index];
@@ -72,11 +74,14 @@ export function panelInfill(cells: PanelCells, ruled = cells): PanelInfill {
     },
     slivers: filled.flatMap(({ slivers }) => slivers),
     problems: [
-      ...problems,
+      ...raisedAt(panel, problems),
       ...filled.flatMap((each) => each.problems),
-      ...unusedFills(
-        cells,
-        shares.map(({ share }) => share),
+      ...raisedAt(
+        panel,
+        unusedFills(
+          cells,
+          shares.map(({ share }) => share),
+        ),
       ),
     ],
   };
@@ -95,7 +100,7 @@ interface FilledShare {
   readonly needed: number;
   readonly filledCells: () => Iterable<LaidCell>;
   readonly slivers: readonly Sliver[];
-  readonly problems: readonly Problem[];
+  readonly problems: readonly RaisedProblem[];
 }
 
 const nothing: FilledShare = { groups: [], hinges: [], needed: 0, filledCells: () => [], slivers: [], problems: [] };
@@ -107,7 +112,7 @@ function fillShare(cells: PanelCells, classShare: ClassShare): FilledShare {
   const count = countMembers(inside);
   if (count + boundary.length === 0) return nothing;
   const place = placementInCell(cell, fill);
-  if (!place) return { ...nothing, problems: [doesNotTurn(panel, fill)] };
+  if (!place) return { ...nothing, problems: raisedAt(panel, [doesNotTurn(panel, fill)], fill) };
   const { pieces, problems } = fillOpening(cell.frame, fill.motif, fill.stock, fill.tips);
   const isCut = (each: BoundaryCell): boolean => isCutCell(cell, each);
   const keepsMotif = panel.edge === 'sawn' || panel.cutCells === 'trim';
@@ -124,7 +129,7 @@ function fillShare(cells: PanelCells, classShare: ClassShare): FilledShare {
     needed: pieces.length > 0 ? count + neededAt.size : 0,
     filledCells: () => (pieces.length > 0 ? laidCells(cells, classShare, neededAt) : []),
     slivers,
-    problems: [...problems, ...own.flatMap((each) => each.problems)],
+    problems: raisedAt(panel, [...problems, ...own.flatMap((each) => each.problems)], fill),
   };
 }
 
@@ -200,7 +205,7 @@ function ownFill(cell: CellClass, { move, rings }: BoundaryCell, fill: PanelFill
   return pieces.map((piece) => ({
     move,
     problems,
-    group: groupOf({ ...piece, perTenth: null }, 'trimmed', 1, () => [piece.placement]),
+    group: groupOf({ ...piece, perTenth: null }, fill, 'trimmed', 1, () => [piece.placement]),
   }));
 }
 
@@ -244,7 +249,7 @@ function groupsOfPiece(
     else fitted.push(...fittedPieces(piece, fill, kept, move));
   });
   const group = (fate: PieceFate, count: number, moves: () => Iterable<Point>): PieceGroup =>
-    groupOf(piece, fate, count, () => movedPlacements(piece.placement, moves()));
+    groupOf(piece, fill, fate, count, () => movedPlacements(piece.placement, moves()));
   const wholeMoves = function* (): Generator<Point> {
     yield* inside.moves();
     yield* whole;
@@ -259,10 +264,11 @@ function groupsOfPiece(
 /** Pieces like `piece`, wherever its placements are. */
 const groupOf = (
   { motif, role, shape, outline, words, perTenth }: ChangingPiece,
+  fill: PanelFill,
   fate: PieceFate,
   count: number,
   placements: PieceGroup['placements'],
-): PieceGroup => ({ motif, role, shape, outline, fate, count, perTenth, range: words, placements });
+): PieceGroup => ({ fill, motif, role, shape, outline, fate, count, perTenth, range: words, placements });
 
 function* movedPlacements({ at, turn }: Placement, moves: Iterable<Point>): Generator<Placement> {
   for (const move of moves) yield { at: add(at, move), turn };
@@ -281,7 +287,7 @@ function fittedPieces(piece: FilledPiece, fill: PanelFill, kept: readonly Polygo
       const { left, right } = boundsOf(own);
       const notches = notchesOnGround(piece).filter(({ first }) => first > left && first < right);
       const { shape, outline, placement } = settled(ring, anchor, along, fill.stock, ends, notches);
-      return groupOf({ ...piece, shape, outline, perTenth: null }, 'trimmed', 1, () => [placement]);
+      return groupOf({ ...piece, shape, outline, perTenth: null }, fill, 'trimmed', 1, () => [placement]);
     });
 }
 

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { analyse, type Analysis } from '../../../server/analyse.ts';
 import { followPath, writtenPath } from '../../../server/design/files/file-paths.ts';
 import { fileName } from '../../../server/design/files/source-file.ts';
-import { fileNumberOf } from '../../../grammar/tree/source-range.ts';
+import { fileNumberOf, rangeInFile, type SourceRange } from '../../../grammar/tree/source-range.ts';
 import { readTable } from '../read-from.ts';
 
 function analysed(texts: Readonly<Record<string, string>>): Analysis {
@@ -67,6 +67,66 @@ test('a motif that is sound at home and does not fit here is a problem of the fi
     expect(fileNumberOf(range.start)).toBe(0);
     expect(fileNumberOf(related?.[0]?.range.start ?? 0)).toBe(1);
   }
+});
+
+describe('a problem of a used motif is said at the fill and panel it was raised at', () => {
+  const hemp = 'motif hemp for triangle { node hub at incentre  piece arm from corner to hub, every corner }\n';
+  const bench = 'strip ash { section face 3 depth 10 }\nbench shop { kerf 3  shortest 15 }\n';
+  const wide = 'grid wide { three_way  side 60  of ash }\n';
+  const close = 'grid close { three_way  side 30  of ash }\n';
+  const panel = (name: string, net: string): string =>
+    `panel ${name} { grid ${net}  shape 3 x 2 cells  fill triangle with hemp of ash }\n`;
+  /** Where each problem is said and where it points, each as the words there. */
+  const said = (texts: Readonly<Record<string, string>>): (string | undefined)[][] => {
+    const { files, problems } = analysed(texts);
+    const words = (range: SourceRange | undefined): string | undefined => {
+      const file = range && files[fileNumberOf(range.start)];
+      const place = range && rangeInFile(range);
+      return place && file?.text.slice(place.start, place.end);
+    };
+    return problems.map(({ code, range, related }) => [code, words(range), words(related?.[0]?.range)]);
+  };
+  const fillWords = 'fill triangle with hemp of ash';
+  const armWords = 'piece arm from corner to hub, every corner';
+
+  test('of the second panel, not of the first that has the motif too', () => {
+    const main = `use "motifs.lap"\n${bench}${wide}${close}${panel('a', 'wide')}${panel('b', 'close')}`;
+    const { problems } = analysed({ 'main.lap': main, 'motifs.lap': hemp });
+    expect(problems.map(({ code, range }) => [code, range.start])).toEqual([
+      ['LAP0510', main.indexOf(fillWords, main.indexOf('panel b'))],
+    ]);
+    expect(said({ 'main.lap': main, 'motifs.lap': hemp })).toEqual([['LAP0510', fillWords, armWords]]);
+  });
+
+  test('of both panels where both have it', () => {
+    const main = `use "motifs.lap"\n${bench}${close}${panel('a', 'close')}${panel('b', 'close')}`;
+    const { problems } = analysed({ 'main.lap': main, 'motifs.lap': hemp });
+    expect(problems.map(({ range }) => range.start)).toEqual([main.indexOf(fillWords), main.lastIndexOf(fillWords)]);
+  });
+
+  test('of the fill whose tip brings it about, not of the other fill with the motif', () => {
+    const tipped = 'fill column 2 triangle with hemp of ash { tip 80deg at hub of corner 1 }';
+    const jigs = 'strip ash { section face 3 depth 10 }\nbench shop { kerf 3  bevels 30, 60 }\n';
+    const main = `use "motifs.lap"\n${jigs}${close}panel a { grid close  shape 3 x 2 cells  fill column 1 triangle with hemp of ash  ${tipped} }\n`;
+    const places = said({ 'main.lap': main, 'motifs.lap': hemp });
+    expect(places.length).toBeGreaterThan(0);
+    for (const place of places) expect(place).toEqual(['LAP0507', tipped, armWords]);
+  });
+
+  test('of a strip in a used grid: at the panel', () => {
+    const nets = `${bench}grid net { free  family 0deg of ash at 30, 70  family 90deg of ash at 40, 900 }\n`;
+    const main = 'use "nets.lap"\npanel tray { grid net  shape 200 x 100 }\n';
+    expect(said({ 'main.lap': main, 'nets.lap': nets })).toEqual([['LAP0409', 'tray', '900']]);
+  });
+
+  test('of a panel that is made elsewhere: at the `use` that brings its file, through another if need be', () => {
+    const trays = `use "motifs.lap"\n${bench}${close}${panel('b', 'close')}`;
+    const main = `use "strips.lap"\nuse "works.lap"\nwork shelf { place b at 0, 0 }\n`;
+    const texts = { 'strips.lap': strips.replace('ash', 'elm'), 'works.lap': 'use "trays.lap"\n' };
+    expect(said({ 'main.lap': main, 'trays.lap': trays, 'motifs.lap': hemp, ...texts })).toEqual([
+      ['LAP0510', 'use "works.lap"', armWords],
+    ]);
+  });
 });
 
 test('no file has too many uses to be read', () => {
