@@ -15,7 +15,7 @@ const forWebview = { bundle: true, platform: 'browser', format: 'iife', target: 
 const withSolver = { alias: { highs: './node_modules/highs/build/highs.js' } };
 
 /** Files that the programs read at run time, by their name in dist/, and where they come from. */
-const carried = JSON.parse(await readFile(new URL('../server/language/carried-files.json', import.meta.url), 'utf8'));
+const carried = JSON.parse(await readFile(new URL('../server/machine/carried-files.json', import.meta.url), 'utf8'));
 
 const outputs = [
   { ...forNode, entryPoints: ['client/extension.ts'], outfile: 'dist/extension.cjs', external: ['vscode'] },
@@ -23,7 +23,7 @@ const outputs = [
   {
     ...forNode,
     ...withSolver,
-    entryPoints: ['server/cli/main.ts'],
+    entryPoints: ['server/main.ts'],
     outfile: 'dist/halflap.cjs',
     banner: { js: '#!/usr/bin/env node' },
   },

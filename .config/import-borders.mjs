@@ -1,26 +1,31 @@
 /** Which folder may import which: one ordered list, turned into ESLint blocks. Borders are regular expressions on the import path. */
 
 /** The line of the server: a folder may import itself and the folders before it. */
-const line = ['geometry', 'design', 'words', 'lattice', 'shop', 'drawing', 'compare', 'language', 'cli'];
+const line = ['geometry', 'design', 'words', 'lattice', 'shop', 'drawing', 'compare', 'machine', 'language', 'cli'];
 
 /** The rooms of the grammar: likewise. */
 const grammarLine = ['tree', 'problems', 'vocabulary', 'rules', 'phrases', 'reading', 'writing'];
 
-/** The folders at the end of the line, where protocol, files and clocks are allowed. */
-const doors = ['language', 'cli'];
+/** The folders at the end of the line, where files, clocks and the solver are allowed: the doors, and what both need of the machine. */
+const outside = ['machine', 'language', 'cli'];
 
 const up = '^(\\.\\./)+';
 const ban = (regex, message) => ({ regex, message });
 
-const nodeOnlyAtDoors = ban(
+const nodeOnlyOutside = ban(
   '^node:',
-  'Files, clocks and processes belong to the doors: server/cli and server/language.',
+  'Files, clocks and processes belong to the doors, server/cli and server/language, and to server/machine.',
+);
+const solverOnlyInMachine = ban(
+  '^highs$',
+  'The solver belongs to server/machine; what asks it is given a LinearSolver.',
 );
 const protocolOnlyInLanguage = ban(
   '^vscode-languageserver|^vscode-jsonrpc',
   'The protocol belongs to server/language, outside features/.',
 );
 const editorOnlyInClient = ban('^vscode$|^vscode-languageclient', 'The editor belongs to client/.');
+const noneOfTheOtherDoor = ban(`${up}language/`, 'What both doors need lies in server/machine.');
 const noClient = ban(`${up}client/`, 'Nothing imports the client.');
 
 function block(files, bans, ignores = []) {
@@ -36,20 +41,22 @@ function laterThan(folder) {
 function folderBlock(folder) {
   const bans = [...laterThan(folder), noClient, editorOnlyInClient];
   if (folder === 'geometry') bans.push(ban(`${up}grammar/`, 'Geometry knows no text.'));
-  if (!doors.includes(folder)) {
+  if (!outside.includes(folder)) {
     bans.push(
-      nodeOnlyAtDoors,
+      nodeOnlyOutside,
       protocolOnlyInLanguage,
-      ban('/analyse\\.ts$', 'analyse.ts walks the line from outside.'),
+      ban('/(analyse|plan-design)\\.ts$', 'analyse.ts and plan-design.ts walk the line from outside.'),
     );
   }
-  if (folder === 'cli') bans.push(protocolOnlyInLanguage);
+  if (folder !== 'machine') bans.push(solverOnlyInMachine);
+  if (folder === 'machine') bans.push(protocolOnlyInLanguage);
+  if (folder === 'cli') bans.push(protocolOnlyInLanguage, noneOfTheOtherDoor);
   return block([`server/${folder}/**/*.ts`], bans);
 }
 
 const grammarBans = [
   ban(`${up}(server|client)/`, 'The grammar imports nothing of the server or the client.'),
-  nodeOnlyAtDoors,
+  nodeOnlyOutside,
   protocolOnlyInLanguage,
   editorOnlyInClient,
 ];
@@ -67,9 +74,21 @@ export const importBorders = [
   ...line.map(folderBlock),
   block(
     ['server/language/features/**/*.ts'],
-    [...laterThan('language'), noClient, editorOnlyInClient, nodeOnlyAtDoors, protocolOnlyInLanguage],
+    [...laterThan('language'), noClient, editorOnlyInClient, nodeOnlyOutside, protocolOnlyInLanguage],
   ),
-  block(['server/*.ts'], [noClient, editorOnlyInClient, nodeOnlyAtDoors, protocolOnlyInLanguage]),
+  block(
+    ['server/*.ts'],
+    [
+      ban(`^\\./(${outside.join('|')})/`, 'What walks the line from outside is given what it needs of the machine.'),
+      noClient,
+      editorOnlyInClient,
+      nodeOnlyOutside,
+      protocolOnlyInLanguage,
+      solverOnlyInMachine,
+    ],
+    ['server/main.ts'],
+  ),
+  block(['server/main.ts'], [noClient, editorOnlyInClient, nodeOnlyOutside, protocolOnlyInLanguage]),
   block(
     ['client/**/*.ts'],
     [

@@ -2,7 +2,7 @@
 import type { SyntaxTree } from '../grammar/tree/syntax-tree.ts';
 import { inOrderOfPlace } from '../grammar/problems/problem.ts';
 import { buildFiles } from './design/builders/build-files.ts';
-import type { Design } from './design/design-model.ts';
+import type { Design } from './design/design.ts';
 import { loadFiles } from './design/files/load-files.ts';
 import type { NameIndex } from './design/names/name-index.ts';
 import { nowhere, type SourceFile, type SourceFiles, type SourcePlace } from './design/files/source-file.ts';

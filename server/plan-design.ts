@@ -1,6 +1,7 @@
 /** The line to its end: analysis → blanks packed → sheets nested, sticks cut → plan. The one way to a plan, for every door. */
 import { type Analysis, repacked } from './analyse.ts';
-import { buildPlan, type PlannedDesign } from './shop/build-plan.ts';
+import { buildPlan } from './shop/build-plan.ts';
+import type { PlannedDesign } from './shop/planned-design.ts';
 import { nestSheets } from './shop/sheets/nest-sheets.ts';
 import { packWell } from './shop/blanks/nest-blanks.ts';
 import { notchingBench } from './shop/sections/plan-settings.ts';

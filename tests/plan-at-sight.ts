@@ -1,5 +1,6 @@
 /** Plans without a search, for tests of what needs none: no stick is cut, and boards lie on sheets as they come. */
-import { buildPlan, type PlannedDesign } from '../server/shop/build-plan.ts';
+import { buildPlan } from '../server/shop/build-plan.ts';
+import type { PlannedDesign } from '../server/shop/planned-design.ts';
 import { nestSheets } from '../server/shop/sheets/nest-sheets.ts';
 import type { ShopPlan } from '../server/shop/shop-plan.ts';
 

@@ -4,9 +4,9 @@ import { readFile } from 'node:fs/promises';
 import { homedir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import type { SourcePlace } from '../design/files/source-file.ts';
-import { pathBelow, readBelow } from '../language/disk-files.ts';
+import { pathBelow, readBelow } from '../machine/disk-files.ts';
 import type { Terminal } from './terminal.ts';
-import { reasonOf } from '../language/reason.ts';
+import { reasonOf } from '../machine/reason.ts';
 import { WrongUsage } from './wrong-usage.ts';
 
 export interface Source {

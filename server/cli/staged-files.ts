@@ -7,7 +7,7 @@ import type { Stats } from 'node:fs';
 import { lstat, open, readdir, rm } from 'node:fs/promises';
 import { hostname } from 'node:os';
 import { join } from 'node:path';
-import { hasCode } from '../language/reason.ts';
+import { hasCode } from '../machine/reason.ts';
 import { WrongUsage } from './wrong-usage.ts';
 
 /** Process numbers are those of one machine; disks may be shared by several. */

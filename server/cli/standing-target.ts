@@ -2,7 +2,7 @@
 import type { Stats } from 'node:fs';
 import { access, constants, lstat, realpath, stat } from 'node:fs/promises';
 import { resolve } from 'node:path';
-import { hasCode, reasonOf } from '../language/reason.ts';
+import { hasCode, reasonOf } from '../machine/reason.ts';
 import { WrongUsage } from './wrong-usage.ts';
 
 /** `path` is where the bytes go at last, every link followed. */

@@ -1,5 +1,5 @@
 /** What a verb may touch of the process it runs in, so that tests can give it another. */
-import { reasonOf } from '../language/reason.ts';
+import { reasonOf } from '../machine/reason.ts';
 import { OutputClosed, WrongUsage } from './wrong-usage.ts';
 
 export interface Terminal {
@@ -10,12 +10,14 @@ export interface Terminal {
   writeError(text: string): void;
   /** Calls `stop` when the person asks to stop (Ctrl-C), once; a second time ends the process. Gives what undoes it. */
   onInterrupt(stop: () => void): () => void;
+  /** Begins to speak with an editor on the standard streams, until it ends that. */
+  serveEditor(): Promise<void>;
   readonly outputIsTerminal: boolean;
   readonly errorsAreTerminal: boolean;
 }
 
-/** The process's own streams. */
-export function processTerminal(): Terminal {
+/** The process's own streams, and who speaks with an editor on them. */
+export function processTerminal(serveEditor: Terminal['serveEditor']): Terminal {
   // Whoever writes is told by the callback of its writing; of standard error nobody is left to be told.
   const toldElsewhere = (): void => undefined;
   process.stdout.on('error', toldElsewhere);
@@ -34,6 +36,7 @@ export function processTerminal(): Terminal {
       process.once('SIGINT', stop);
       return () => process.off('SIGINT', stop);
     },
+    serveEditor,
     outputIsTerminal: process.stdout.isTTY,
     errorsAreTerminal: process.stderr.isTTY,
   };

@@ -7,7 +7,7 @@
 import { renameSync } from 'node:fs';
 import { lstat, mkdir, readdir, rename, rm } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { reasonOf } from '../language/reason.ts';
+import { reasonOf } from '../machine/reason.ts';
 import { isStaged, settleFolder, stagedPath, stageFile, sweepStaged } from './staged-files.ts';
 import { checkReplaceable, standingTarget, type StandingTarget } from './standing-target.ts';
 import type { Destination } from './write-output.ts';

@@ -1,7 +1,7 @@
 /** Output written whole or not at all: to a temporary neighbour first, then renamed into place. */
 import { mkdir, open, rename, rm, stat } from 'node:fs/promises';
 import { dirname } from 'node:path';
-import { reasonOf } from '../language/reason.ts';
+import { reasonOf } from '../machine/reason.ts';
 import type { Source } from './read-source.ts';
 import { settleFolder, stagedPath, stageFile, sweepStaged } from './staged-files.ts';
 import { checkReplaceable, standingTarget, type StandingTarget } from './standing-target.ts';

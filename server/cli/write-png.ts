@@ -1,7 +1,7 @@
 /** An SVG painted into a PNG, with the typefaces that come with the program. */
 import { initWasm, Resvg } from '@resvg/resvg-wasm';
 import type { Typefaces } from '../drawing/page/typeface.ts';
-import { readCarried } from '../language/carried-files.ts';
+import { readCarried } from '../machine/carried-files.ts';
 
 /** Dots an inch where the picture isn't too large for it, and the most dots along its longer side. */
 const dotsPerInch = 200;

@@ -1,24 +1,12 @@
 /**
- * What a file says, with every name resolved and every quantity in one unit: lengths in millimetres,
- * angles in degrees, percentages as fractions. Plain data; `range` is where the words stand.
+ * What a file says of strips, benches, grids, motifs and panels. Lengths in mm, angles in degrees, percentages as fractions.
+ * Plain data; `range` is where the words stand.
  */
 import type { SourceRange } from '../../grammar/tree/source-range.ts';
 import type { Contour } from '../geometry/path.ts';
 import type { Point } from '../geometry/point.ts';
-import type {
-  BoardStock,
-  Breakage,
-  FinishStock,
-  ResinStock,
-  SheetStock,
-  StockLength,
-  StockOnHand,
-  WoodDeclaration,
-} from './material-model.ts';
+import type { BoardStock, Breakage, StockLength, StockOnHand } from './material-model.ts';
 import type { Named } from './names/named.ts';
-import type { Band, Blank, Board, Kit, Pour, Work } from './work-model.ts';
-
-export type { Named };
 
 export type LengthUnit = 'mm' | 'cm' | 'm' | 'in' | 'ft';
 
@@ -349,26 +337,4 @@ export interface Panel extends Named {
   /** A trimmed piece that keeps less than this length is reported, mm. */
   readonly sliver: number | null;
   readonly copies: number;
-}
-
-export interface Design {
-  readonly title: string | null;
-  readonly units: LengthUnit;
-  readonly woods: readonly WoodDeclaration[];
-  readonly sheets: readonly SheetStock[];
-  readonly resins: readonly ResinStock[];
-  readonly finishes: readonly FinishStock[];
-  readonly strips: readonly StripStock[];
-  readonly benches: readonly Bench[];
-  readonly grids: readonly Grid[];
-  readonly motifs: readonly Motif[];
-  readonly outlines: readonly Outline[];
-  readonly panels: readonly Panel[];
-  readonly blanks: readonly Blank[];
-  readonly bands: readonly Band[];
-  readonly pours: readonly Pour[];
-  readonly boards: readonly Board[];
-  /** One a file; null while the file describes panels alone. */
-  readonly work: Work | null;
-  readonly kits: readonly Kit[];
 }

@@ -1,5 +1,5 @@
 /** The design of an empty file. */
-import type { Design } from './design-model.ts';
+import type { Design } from './design.ts';
 
 export const emptyDesign: Design = {
   title: null,

@@ -1,6 +1,7 @@
 /** What every working drawing says of itself: where it comes from, what it assumes, what to check. */
 import { gridCheck, hasSingleLines } from '../design/builders/grid-check.ts';
-import type { Design, Grid, LengthUnit, StripStock } from '../design/design-model.ts';
+import type { Grid, LengthUnit, StripStock } from '../design/design-model.ts';
+import type { Design } from '../design/design.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import type { MarkedDesign } from './kind-marks.ts';
 import type { SheetText } from './sheet/sheet-page.ts';

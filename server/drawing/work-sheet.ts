@@ -1,5 +1,5 @@
 /** The assembled work to print: as it is displayed, with its size over all beside it. */
-import type { Design } from '../design/design-model.ts';
+import type { Design } from '../design/design.ts';
 import { lengthText } from '../design/values/length-text.ts';
 import type { Work } from '../design/work-model.ts';
 import { type Bounds, boundsOf } from '../geometry/polygons.ts';

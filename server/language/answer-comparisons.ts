@@ -16,7 +16,7 @@ import { compareLenses } from './features/compare-lenses.ts';
 import { placesOf } from './features/compare-places.ts';
 import { comparedMarkup } from './features/compare-versions.ts';
 import type { AnalysedDocument, OpenDocuments, PlaceInFile } from './open-documents.ts';
-import { solverAtHand } from './search-effort.ts';
+import { solverAtHand } from '../machine/search-effort.ts';
 import { rangeOf } from './to-protocol.ts';
 import { plainAddress } from './workspace-files.ts';
 

@@ -45,7 +45,7 @@ import {
   symbolInFile,
   symbolOf,
 } from './to-protocol.ts';
-import { loadTypefaces } from './typefaces.ts';
+import { loadTypefaces } from '../machine/typefaces.ts';
 
 interface DocumentQuestion {
   readonly textDocument: { readonly uri: string };

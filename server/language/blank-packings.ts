@@ -6,7 +6,7 @@ import { type Analysis, repacked } from '../analyse.ts';
 import { packDesign } from '../plan-design.ts';
 import { packedLike } from '../shop/blanks/reuse-packing.ts';
 import type { ProgressListener } from './design-plans.ts';
-import { usualEffort } from './search-effort.ts';
+import { usualEffort } from '../machine/search-effort.ts';
 
 export interface PackingListener {
   readonly onProgress: ProgressListener;

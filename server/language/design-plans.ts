@@ -1,7 +1,7 @@
 /** The plans of the open texts: made once a packed design, watched, and broken off when nobody waits for them. */
 import type { Analysis } from '../analyse.ts';
 import { planPacked, type Planned } from '../plan-design.ts';
-import { usualEffort } from './search-effort.ts';
+import { usualEffort } from '../machine/search-effort.ts';
 import { documentName } from './workspace-files.ts';
 
 /** Told what is being worked on, and null when it has ended. */

@@ -1,7 +1,7 @@
 /** Other versions that open texts are compared with, each planned once: they seldom change while the text does. */
 import type { Analysis } from '../analyse.ts';
 import { planDesign, type Planned } from '../plan-design.ts';
-import { usualEffort } from './search-effort.ts';
+import { usualEffort } from '../machine/search-effort.ts';
 
 interface EarlierPlan {
   readonly revision: string;

@@ -29,7 +29,7 @@ import { type NameToken, tokenModifiers, tokenTypes } from './features/semantic-
 import type { DeclarationKind } from './features/declarations.ts';
 import type { OutlineEntry } from './features/document-outline.ts';
 import type { HoverText } from './features/hover-text.ts';
-import type { Proposal } from './features/proposals.ts';
+import type { Proposal } from './features/proposal.ts';
 import type { QuickFix } from './features/quick-fixes.ts';
 import type { FileProposal } from './features/use-proposals.ts';
 import type { AnalysedDocument, PlaceInFile } from './open-documents.ts';

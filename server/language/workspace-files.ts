@@ -3,7 +3,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { isLibraryPath, libraryAddress } from '../design/files/built-in-libraries.ts';
 import { nowhere, type SourcePlace } from '../design/files/source-file.ts';
-import { isBelow, lapFilesBelow, pathBelow, readBelow } from './disk-files.ts';
+import { isBelow, lapFilesBelow, pathBelow, readBelow } from '../machine/disk-files.ts';
 
 /** The text of a document that is open in the editor, null where it isn't. */
 type OpenText = (uri: string) => string | null;

@@ -1,13 +1,9 @@
 /** The shop plan out of what was laid out and counted: each section asked for in turn, and put together. */
-import type { Design } from '../design/design-model.ts';
-import type { LaidPanel } from '../lattice/laid-panel.ts';
 import { planBands } from './bands/plan-bands.ts';
 import { planBoards } from './boards/plan-boards.ts';
 import { cautionsFor } from './steps/cautions.ts';
 import type { NestedSheet } from './sheets/nest-sheets.ts';
 import { planSheets } from './sheets/plan-sheets.ts';
-import type { MarkedKinds } from './marks/marked-kinds.ts';
-import type { NestedBlank } from './blanks/nest-blanks.ts';
 import { planBlanks } from './sections/plan-blanks.ts';
 import { planClosing } from './sections/plan-closing.ts';
 import { planCost } from './sections/plan-cost.ts';
@@ -26,19 +22,10 @@ import { planSteps } from './steps/plan-steps.ts';
 import { planCutting } from './sections/plan-cutting.ts';
 import { castingsOf } from './pours/castings.ts';
 import { planPours } from './pours/plan-pours.ts';
+import type { PlannedDesign } from './planned-design.ts';
 import type { ShopPlan } from './shop-plan.ts';
 import type { StockCutting } from './stock/cut-every-stock.ts';
 import { planWork } from './work/plan-work.ts';
-
-/** The parts of an analysis that a plan is made from. */
-export interface PlannedDesign {
-  readonly revision: string;
-  readonly design: Design;
-  readonly panels: readonly LaidPanel[];
-  readonly blanks: readonly NestedBlank[];
-  readonly kinds: MarkedKinds;
-  readonly incomplete: boolean;
-}
 
 /** What a plan is given, since its search takes time: how sticks are cut, and how boards lie on their sheets. */
 export interface FoundLayouts {

@@ -2,7 +2,7 @@
 import { joined, measure, words } from '../../grammar/words.ts';
 import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../grammar/problems/problem.ts';
-import type { Design } from '../design/design-model.ts';
+import type { Design } from '../design/design.ts';
 import type { Band, Blank, Board, Pour } from '../design/work-model.ts';
 import { flattenContour } from '../geometry/flatten-path.ts';
 import { areaOf, boundsOf, intersectionOf } from '../geometry/polygons.ts';

@@ -6,7 +6,7 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { analyse } from '../../server/analyse.ts';
 import { blanksUsed } from '../../server/shop/blanks/cut-out.ts';
-import { usualEffort } from '../../server/language/search-effort.ts';
+import { usualEffort } from '../../server/machine/search-effort.ts';
 import { packDesign } from '../../server/plan-design.ts';
 
 const [resultPath, folder] = process.argv.slice(2);

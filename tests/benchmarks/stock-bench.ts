@@ -4,9 +4,9 @@
  */
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { loadSolver } from '../../server/shop/stock/load-solver.ts';
+import { loadSolver } from '../../server/machine/load-solver.ts';
 import { cutOneStock } from '../../server/shop/stock/cut-one-stock.ts';
-import { startWatch } from '../../server/shop/stock/start-watch.ts';
+import { startWatch } from '../../server/machine/start-watch.ts';
 
 const [resultPath, folder] = process.argv.slice(2);
 if (!resultPath || !folder) throw new Error('usage: stock-bench RESULT.json INSTANCE-FOLDER');

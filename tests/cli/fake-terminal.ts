@@ -6,6 +6,8 @@ export class FakeTerminal implements Terminal {
   /** Everything written that was no text. */
   bytes = new Uint8Array();
   errors = '';
+  /** How often it was asked to speak with an editor. */
+  served = 0;
   private readonly input: Uint8Array;
   readonly outputIsTerminal: boolean;
   readonly errorsAreTerminal: boolean;
@@ -40,6 +42,11 @@ export class FakeTerminal implements Terminal {
   onInterrupt(stop: () => void): () => void {
     if (this.interrupted) stop();
     return () => undefined;
+  }
+
+  serveEditor(): Promise<void> {
+    this.served += 1;
+    return Promise.resolve();
   }
 
   writeError(text: string): void {

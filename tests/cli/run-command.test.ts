@@ -111,6 +111,12 @@ describe('check', () => {
   });
 });
 
+test('serve hands its streams to the language server, and says nothing on them itself', async () => {
+  const terminal = new FakeTerminal();
+  expect(await runCommand(['serve', '--stdio'], terminal)).toBe(0);
+  expect(terminal).toMatchObject({ served: 1, output: '', errors: '' });
+});
+
 describe('plan', () => {
   test('is JSON when piped, text on a terminal, and reads standard input', async () => {
     const piped = new FakeTerminal({ input: good });

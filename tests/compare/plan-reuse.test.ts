@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { allCut, planReuse } from '../../server/compare/plan-reuse.ts';
 import type { MarkCount, ReusePlan } from '../../server/compare/reuse-plan.ts';
-import { loadSolver } from '../../server/shop/stock/load-solver.ts';
+import { loadSolver } from '../../server/machine/load-solver.ts';
 import { type TrayWords, trayText, versionOf } from './versions.ts';
 
 const solver = await loadSolver();

@@ -2,7 +2,8 @@
 import { parseDocument } from '../../grammar/reading/parse-document.ts';
 import { buildDesign } from '../../server/design/builders/build-design.ts';
 import { told } from '../told.ts';
-import type { Design, Outline } from '../../server/design/design-model.ts';
+import type { Outline } from '../../server/design/design-model.ts';
+import type { Design } from '../../server/design/design.ts';
 
 /** The design of a text that must be sound. */
 export function designOf(text: string): Design {

@@ -1,7 +1,7 @@
 /** Pages of the printed sheet for what is not lattice: blanks, frames, castings, bands, boards; and what measuring changes. */
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Typefaces } from '../../server/drawing/page/typeface.ts';
-import { loadTypefaces } from '../../server/language/typefaces.ts';
+import { loadTypefaces } from '../../server/machine/typefaces.ts';
 import { flatItems, type GroupItem, type PageItem } from '../../server/drawing/page/page-model.ts';
 import { writePlanCsv } from '../../server/shop/writers/write-plan-csv.ts';
 import { writePlanText } from '../../server/shop/writers/write-plan-text.ts';

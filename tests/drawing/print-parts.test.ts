@@ -1,7 +1,7 @@
 /** The parts of the printed sheet by themselves: lines, pages, tables, marks in few words. */
 import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { loadTypefaces } from '../../server/language/typefaces.ts';
+import { loadTypefaces } from '../../server/machine/typefaces.ts';
 import { flatItems, type PageItem } from '../../server/drawing/page/page-model.ts';
 import { textWidth, type Typefaces } from '../../server/drawing/page/typeface.ts';
 import { base64 } from '../../server/drawing/page/write-html.ts';

@@ -7,7 +7,7 @@ import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { type DefaultTreeAdapterTypes, parse } from 'parse5';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { loadTypefaces } from '../../server/language/typefaces.ts';
+import { loadTypefaces } from '../../server/machine/typefaces.ts';
 import { type Facts, flatItems, type Page } from '../../server/drawing/page/page-model.ts';
 import type { Typefaces } from '../../server/drawing/page/typeface.ts';
 import { writeHtml } from '../../server/drawing/page/write-html.ts';

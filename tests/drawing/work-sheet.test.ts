@@ -8,7 +8,7 @@ import { writePdf } from '../../server/drawing/page/write-pdf.ts';
 import { panelPage } from '../../server/drawing/panel-page.ts';
 import { workSheet } from '../../server/drawing/work-sheet.ts';
 import { writeSvg } from '../../server/drawing/write-svg.ts';
-import { loadTypefaces } from '../../server/language/typefaces.ts';
+import { loadTypefaces } from '../../server/machine/typefaces.ts';
 import { planWork } from '../../server/shop/work/plan-work.ts';
 import { readPaths, ringArea } from './read-svg.ts';
 

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { analyse } from '../../server/analyse.ts';
-import { loadTypefaces } from '../../server/language/typefaces.ts';
+import { loadTypefaces } from '../../server/machine/typefaces.ts';
 import { drawPanel } from '../../server/drawing/draw-panel.ts';
 import { drawPiece } from '../../server/drawing/draw-piece.ts';
 import type { PageFile, PageItem } from '../../server/drawing/page/page-model.ts';

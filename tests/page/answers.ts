@@ -5,7 +5,7 @@ import { analyseByStages } from '../../server/analyse.ts';
 import { type DesignSearch, previewOf } from '../../server/language/features/preview.ts';
 import { OpenDocuments } from '../../server/language/open-documents.ts';
 import type { DrawingAnswer } from '../../server/language/preview-messages.ts';
-import { usualEffort } from '../../server/language/search-effort.ts';
+import { usualEffort } from '../../server/machine/search-effort.ts';
 import { packDesign, planPacked } from '../../server/plan-design.ts';
 
 export const designText = (root: string, name: string): string =>

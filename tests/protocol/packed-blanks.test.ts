@@ -8,7 +8,7 @@ import { compareDesigns } from '../../server/compare/compare-designs.ts';
 import type { CompareAnswer } from '../../server/language/compare-messages.ts';
 import type { DrawingAnswer } from '../../server/language/preview-messages.ts';
 import type { ShopPlan } from '../../server/shop/shop-plan.ts';
-import { usualEffort } from '../../server/language/search-effort.ts';
+import { usualEffort } from '../../server/machine/search-effort.ts';
 import { planDesign, type Planned } from '../../server/plan-design.ts';
 import { startWithEngine } from './engine-session.ts';
 import { positionOf } from './places.ts';

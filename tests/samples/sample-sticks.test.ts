@@ -6,7 +6,7 @@ import { analyse } from '../../server/analyse.ts';
 import { arithmeticTolerance } from '../../server/geometry/tolerance.ts';
 import type { ShopPlan } from '../../server/shop/shop-plan.ts';
 import { writePlanText } from '../../server/shop/writers/write-plan-text.ts';
-import { usualEffort } from '../../server/language/search-effort.ts';
+import { usualEffort } from '../../server/machine/search-effort.ts';
 import { planDesign } from '../../server/plan-design.ts';
 
 const folder = fileURLToPath(new URL('../../samples/', import.meta.url));

@@ -1,13 +1,14 @@
 /** Plans of designs built without text, and the cutting plans they need. */
-import type { Design, Panel } from '../../server/design/design-model.ts';
+import type { Panel } from '../../server/design/design-model.ts';
+import type { Design } from '../../server/design/design.ts';
 import { emptyDesign } from '../../server/design/empty-design.ts';
 import { panelQuantity } from '../../server/design/values/panel-quantity.ts';
 import { layOutPanel } from '../../server/lattice/lay-out-panel.ts';
-import type { PlannedDesign } from '../../server/shop/build-plan.ts';
+import type { PlannedDesign } from '../../server/shop/planned-design.ts';
 import { markKinds } from '../../server/shop/marks/mark-kinds.ts';
 import { nestBlanks, withBlanks } from '../../server/shop/blanks/nest-blanks.ts';
 import type { ShopPlan } from '../../server/shop/shop-plan.ts';
-import { usualEffort } from '../../server/language/search-effort.ts';
+import { usualEffort } from '../../server/machine/search-effort.ts';
 import { planPacked } from '../../server/plan-design.ts';
 import { planAtSight } from '../plan-at-sight.ts';
 

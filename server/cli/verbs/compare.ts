@@ -12,7 +12,7 @@ import { writeOverlaySvg } from '../../compare/overlay-svg.ts';
 import { writeChangeHtml } from '../../compare/write-change-html.ts';
 import { writeChangeMarkdown, writeChangeText } from '../../compare/write-change-text.ts';
 import { oneOf, readArguments } from '../arguments.ts';
-import { solverAtHand, usualEffort } from '../../language/search-effort.ts';
+import { solverAtHand, usualEffort } from '../../machine/search-effort.ts';
 import { planDesign } from '../../plan-design.ts';
 import { destinationOf, outputHelp, outputOptions } from '../output-options.ts';
 import { problemLines } from '../problem-lines.ts';

@@ -1,6 +1,6 @@
 /** `halflap plan`: the shop plan of a design. */
 import { analyse, type Analysis } from '../../analyse.ts';
-import { usualEffort } from '../../language/search-effort.ts';
+import { usualEffort } from '../../machine/search-effort.ts';
 import { planDesign, type Planned } from '../../plan-design.ts';
 import { writeHtml } from '../../drawing/page/write-html.ts';
 import { writePdf } from '../../drawing/page/write-pdf.ts';
@@ -16,7 +16,7 @@ import { withLiveLine, withProgressLine } from '../progress-line.ts';
 import { placeOf, readSource, type Source } from '../read-source.ts';
 import type { Terminal } from '../terminal.ts';
 import type { Verb } from '../verb.ts';
-import { loadTypefaces } from '../../language/typefaces.ts';
+import { loadTypefaces } from '../../machine/typefaces.ts';
 import { checkFolder, writeFolder } from '../write-folder.ts';
 import { checkDestination, type Destination, writeOutput } from '../write-output.ts';
 import { exitCode, WrongUsage } from '../wrong-usage.ts';

@@ -12,11 +12,10 @@ Runs the language server (LSP) on standard input and output until the editor end
   --stdio   accepted, for editors that always give it
   --help    this text
 `,
-  async run(args) {
+  async run(args, terminal) {
     const { positionals } = readArguments(args, { stdio: { type: 'boolean' } });
     if (positionals.length > 0) throw new WrongUsage('serve takes no files: the editor sends them');
-    const { serveStandardStreams } = await import('../../language/serve-standard-streams.ts');
-    serveStandardStreams();
+    await terminal.serveEditor();
     return exitCode.fine;
   },
 };

@@ -13,7 +13,7 @@ import { buildShop } from './build-shop.ts';
 import { checkNames } from '../names/check-names.ts';
 import { byName, declared } from '../names/declared.ts';
 import type { DesignContext } from '../design-context.ts';
-import type { Design } from '../design-model.ts';
+import type { Design } from '../design.ts';
 import { type Given, nothingGiven } from '../names/given.ts';
 import { indexNames, type NameIndex } from '../names/name-index.ts';
 import { readNumbers } from '../values/named-numbers.ts';

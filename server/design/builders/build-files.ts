@@ -3,7 +3,7 @@ import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import { buildDesign } from './build-design.ts';
 import { clashBetween } from '../names/check-names.ts';
-import type { Design } from '../design-model.ts';
+import type { Design } from '../design.ts';
 import { type Given, givenTogether } from '../names/given.ts';
 import { madeHere } from '../names/made-here.ts';
 import type { NameIndex } from '../names/name-index.ts';

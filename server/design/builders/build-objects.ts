@@ -10,7 +10,7 @@ import { buildPour } from './build-pour.ts';
 import { buildWork } from './build-work.ts';
 import { byName, declared } from '../names/declared.ts';
 import type { DesignContext } from '../design-context.ts';
-import type { Design } from '../design-model.ts';
+import type { Design } from '../design.ts';
 import type { Given } from '../names/given.ts';
 
 export type Objects = Pick<Design, 'blanks' | 'bands' | 'pours' | 'boards' | 'work' | 'kits'>;

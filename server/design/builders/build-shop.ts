@@ -6,7 +6,7 @@ import { buildResin } from './build-resin.ts';
 import { buildStrip } from './build-strip.ts';
 import { declared } from '../names/declared.ts';
 import type { DesignContext } from '../design-context.ts';
-import type { Design } from '../design-model.ts';
+import type { Design } from '../design.ts';
 import { faceFromKerf } from '../values/face-from-kerf.ts';
 import type { Given } from '../names/given.ts';
 

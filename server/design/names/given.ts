@@ -1,6 +1,6 @@
 /** What the files a text uses give it. */
 import type { Name } from '../../../grammar/tree/syntax-nodes.ts';
-import type { Design } from '../design-model.ts';
+import type { Design } from '../design.ts';
 import { emptyDesign } from '../empty-design.ts';
 import type { Definition } from './name-index.ts';
 import type { Quantity } from '../values/quantity.ts';

@@ -3,7 +3,8 @@
  * and blanks that belong to them. A used file's other panels are made where that file itself is planned.
  */
 import { fileNumberOf } from '../../../grammar/tree/source-range.ts';
-import type { Design, Named } from '../design-model.ts';
+import type { Design } from '../design.ts';
+import type { Named } from './named.ts';
 
 const madeKinds = ['panels', 'blanks', 'bands', 'pours', 'boards', 'kits'] as const;
 

@@ -1,5 +1,6 @@
 /** How many of a panel are made. */
-import type { Design, Panel } from '../design-model.ts';
+import type { Panel } from '../design-model.ts';
+import type { Design } from '../design.ts';
 
 /**
  * The panel's copies times the work's; of a panel that classes build, at least one for every student. Placements never

@@ -4,7 +4,7 @@ import type { Problem } from '../../../grammar/problems/problem.ts';
 import type { MoneySyntax } from '../../../grammar/tree/syntax-nodes.ts';
 import type { SyntaxTree } from '../../../grammar/tree/syntax-tree.ts';
 import type { DesignContext } from '../design-context.ts';
-import type { Design } from '../design-model.ts';
+import type { Design } from '../design.ts';
 import { nodesOf } from '../../../grammar/tree/walk-tree.ts';
 import { findNodes } from '../names/find-nodes.ts';
 import type { Money } from '../material-model.ts';

@@ -1,5 +1,6 @@
 /** Members of frames, what fills their grooves, and the laminations of bands: each at its true size, with its ends. */
-import type { Design, LengthUnit } from '../../design/design-model.ts';
+import type { LengthUnit } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import { cotangent } from '../../geometry/point.ts';
 import { measureBand } from '../../shop/bands/measure-band.ts';
 import type { PlanBand } from '../../shop/sections/object-sections.ts';

@@ -1,5 +1,6 @@
 /** One part of the assembled work in its own frame, as it looks when it is finished: banded, sawn, its edges broken. */
-import type { Design, Panel } from '../../design/design-model.ts';
+import type { Panel } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import type { Band, Board, Pour, WorkPart } from '../../design/work-model.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
 import { grownContours } from '../../geometry/grow-contours.ts';

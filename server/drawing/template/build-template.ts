@@ -1,5 +1,6 @@
 /** Templates of panels, outlines and boards. */
-import type { Design, Outline, Panel } from '../../design/design-model.ts';
+import type { Outline, Panel } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
 import { grownRings } from '../../geometry/grow-rings.ts';
 import type { Contour } from '../../geometry/path.ts';

@@ -1,5 +1,6 @@
 /** What a template may be of. */
-import type { Design, Outline, Panel } from '../../design/design-model.ts';
+import type { Outline, Panel } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import type { Band, Board, Hanging, Work } from '../../design/work-model.ts';
 
 /** A work stands for what it hangs on: the template to drill by. */

@@ -1,7 +1,8 @@
 /** The named declarations of the file in hand, in its order. */
 import { fileNumberOf } from '../../../grammar/tree/source-range.ts';
 import type { BlockDeclaration } from '../../../grammar/tree/syntax-tree.ts';
-import type { Design, Named } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
+import type { Named } from '../../design/names/named.ts';
 
 export type DeclarationKind = BlockDeclaration['kind'];
 

@@ -6,17 +6,9 @@ import type { Analysis } from '../../analyse.ts';
 import type { NameKind } from '../../design/names/name-index.ts';
 import { stepNames, writtenStep } from '../../design/names/step-names.ts';
 import { blockKindAt } from './blocks.ts';
+import type { Proposal } from './proposal.ts';
 import { libraryProposals } from './use-proposals.ts';
 import { type Word, wordsOf } from './words.ts';
-
-export interface Proposal {
-  readonly label: string;
-  readonly kind: 'word' | 'name';
-  /** How it is written, or what kind of thing the name is. */
-  readonly detail: string;
-  /** What it means; empty for a name. */
-  readonly meaning: string;
-}
 
 const shapeWords: readonly KnownWord[] = ['triangle', 'square', 'rhombus', 'hexagon', 'polygon'];
 const placeWords: readonly KnownWord[] = ['corner', 'mid', 'along', 'centroid', 'incentre', 'between'];

@@ -2,7 +2,7 @@
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
 import { libraryNames } from '../../design/files/built-in-libraries.ts';
 import { writtenPath } from '../../design/files/file-paths.ts';
-import type { Proposal } from './proposals.ts';
+import type { Proposal } from './proposal.ts';
 import { wordsOf } from './words.ts';
 
 /** A file to be used: `path` as it is written, which takes the place of the words at `range`. */

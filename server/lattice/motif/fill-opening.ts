@@ -11,6 +11,7 @@ import { type Crossing, crossingsOf, lapsOf, mostInOneLap } from './motif-laps.t
 import { dividedParts } from './divided-parts.ts';
 import { type Fold, foldsOf } from './motif-hinges.ts';
 import { placeNode, withoutPlace } from './motif-nodes.ts';
+import type { PlacedMember } from './placed-member.ts';
 import { type Axis, type EndBevels, endsAtNode, type EndTrouble } from './piece-ends.ts';
 
 export interface FilledPiece extends CutPiece {
@@ -53,13 +54,6 @@ export function fillOpening(
       ...parts.flatMap(({ problems }) => problems),
     ],
   };
-}
-
-/** A piece or divider with its axis in the opening. */
-export interface PlacedMember {
-  readonly member: MotifPiece;
-  readonly axis: Axis;
-  readonly isDivider: boolean;
 }
 
 const liesAbove = (first: PlacedMember | undefined, second: PlacedMember | undefined): boolean =>

@@ -4,7 +4,7 @@ import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import { distance } from '../../geometry/point.ts';
 import { placeTolerance } from '../../geometry/tolerance.ts';
-import type { PlacedMember } from './fill-opening.ts';
+import type { PlacedMember } from './placed-member.ts';
 
 /** One pair: the hinge it was made by. */
 export interface Fold {

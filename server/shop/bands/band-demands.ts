@@ -1,5 +1,5 @@
 /** The strips that a design's bands are cut from. */
-import type { Design } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import type { StockDemand } from '../stock/cut-every-stock.ts';
 import { bandQuantity } from './band-quantity.ts';
 import { measureBand } from './measure-band.ts';

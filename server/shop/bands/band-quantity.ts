@@ -1,5 +1,5 @@
 /** How many of a band are made. */
-import type { Design } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import type { Band } from '../../design/work-model.ts';
 import { panelQuantity } from '../../design/values/panel-quantity.ts';
 import { sum } from '../../geometry/numbers.ts';

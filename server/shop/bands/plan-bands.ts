@@ -1,5 +1,5 @@
 /** Bands as the plan writes them: lengths, fitting order, bends, form. Lengths mm. */
-import type { Design } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import { sum } from '../../geometry/numbers.ts';
 import { edgeDepth } from '../lines/work-depth.ts';
 import type { PlanBand } from '../sections/object-sections.ts';

@@ -1,6 +1,7 @@
 /** A panel as a cut-out of a blank: its saw line, what is made inside it, and how each of its cells is filled. */
 import type { Blank } from '../../design/work-model.ts';
-import type { Design, Panel } from '../../design/design-model.ts';
+import type { Panel } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import { coarserRing } from '../../geometry/coarser-ring.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
 import type { Contour } from '../../geometry/path.ts';

@@ -2,7 +2,7 @@
 import { measure, words } from '../../../grammar/words.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
-import type { Design } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import type { Blank } from '../../design/work-model.ts';
 import { sum } from '../../geometry/numbers.ts';
 import { boundsOf } from '../../geometry/polygons.ts';

@@ -1,5 +1,5 @@
 /** Boards as the plan writes them: what to saw from, trammel, areas, mass. Lengths mm, areas mm², masses g. */
-import type { Design } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import type { Board } from '../../design/work-model.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
 import { contourArea, contourLength } from '../../geometry/measure-path.ts';

@@ -1,5 +1,6 @@
 /** What the edge of a panel faces in the assembled work, in the panel's own coordinates. Lengths mm. */
-import type { Design, Meeting, Panel } from '../../design/design-model.ts';
+import type { Meeting, Panel } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import type { Placement, WorkPart } from '../../design/work-model.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
 import { type Point, subtract, turned } from '../../geometry/point.ts';

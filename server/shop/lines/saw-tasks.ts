@@ -1,8 +1,9 @@
 /** What is done to saw panels out of lattice. Lengths mm. */
-import type { Design, Panel } from '../../design/design-model.ts';
+import type { Panel } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import { boundsOf } from '../../geometry/polygons.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
-import type { PlannedDesign } from '../build-plan.ts';
+import type { PlannedDesign } from '../planned-design.ts';
 import type { LengthWords } from '../steps/task-words.ts';
 import { contoursOf } from './part-contours.ts';
 import { bandThickness, sawAllowance } from './three-lines.ts';

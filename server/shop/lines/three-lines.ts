@@ -2,7 +2,8 @@
  * The three lines of one outline: the finished edge of the work; the sand line, so far inside it that the laminations of its
  * bands fill the rest; the saw line outside the sand line, so that something is left to sand. Millimetres.
  */
-import type { Design, Outline, Panel } from '../../design/design-model.ts';
+import type { Outline, Panel } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import type { Band } from '../../design/work-model.ts';
 import { combinedRings } from '../../geometry/combine-rings.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';

@@ -1,5 +1,6 @@
 /** How deep the parts of a work are, front to back, once they are finished. Lengths mm. */
-import type { Design, Grid, Outline, Panel } from '../../design/design-model.ts';
+import type { Grid, Outline, Panel } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import type { ResinStock } from '../../design/material-model.ts';
 import type { Pour } from '../../design/work-model.ts';
 import { maximum, sum } from '../../geometry/numbers.ts';

@@ -1,5 +1,5 @@
 /** Everything a design pours: bodies in moulds of their own, and lattice blanks. Lengths mm. */
-import type { Design } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import type { ResinStock } from '../../design/material-model.ts';
 import type { Blank, Pour, PourLayer } from '../../design/work-model.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';

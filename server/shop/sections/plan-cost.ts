@@ -1,5 +1,5 @@
 /** What a copy costs and is sold for, line by line. Every line is rounded to the smallest coin, so that a hand adds up the same. */
-import type { Design } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import type { Money } from '../../design/material-model.ts';
 import type { Work } from '../../design/work-model.ts';
 import { sum } from '../../geometry/numbers.ts';

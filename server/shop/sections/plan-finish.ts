@@ -1,5 +1,6 @@
 /** What the finish takes: area of all that is coated, inside walls of the open lattice too. Lengths mm. */
-import type { Design, Frame } from '../../design/design-model.ts';
+import type { Frame } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import type { FinishStock } from '../../design/material-model.ts';
 import { contourArea, contourLength } from '../../geometry/measure-path.ts';
 import { radians } from '../../geometry/point.ts';

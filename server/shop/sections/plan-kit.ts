@@ -1,5 +1,5 @@
 /** A class: what is in each bag and in the teacher's box, which jigs stand in the room, what a student does in what order. */
-import type { Design } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import type { Kit } from '../../design/work-model.ts';
 import { sum } from '../../geometry/numbers.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';

@@ -1,5 +1,5 @@
 /** Hands-on minutes by step, waits, and how many days go by. Times min or h, for the whole edition. */
-import type { Design } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import { maximum, sum } from '../../geometry/numbers.ts';
 import { rounded } from '../../geometry/tolerance.ts';
 import { type CountedPlan, unitsOf } from './labour-units.ts';

@@ -1,5 +1,5 @@
 /** What one copy of the work weighs, part by part, and where its weight hangs. Masses g, lengths mm. */
-import type { Design } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import type { Band, Board, Pour, WorkPart } from '../../design/work-model.ts';
 import { contourArea } from '../../geometry/measure-path.ts';
 import { sum } from '../../geometry/numbers.ts';

@@ -1,5 +1,6 @@
 /** What moves across the grain between the shop and the wall. Lengths mm, moistures in percent. */
-import type { Design, StripStock } from '../../design/design-model.ts';
+import type { StripStock } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
 import type { PlanMovement } from './object-sections.ts';
 import { planLength } from './plan-rounding.ts';

@@ -1,6 +1,7 @@
 /** Grids, benches, panels, pieces and strips as the plan writes them. Lengths mm, angles degrees. */
 import { sum } from '../../geometry/numbers.ts';
-import type { Bench, Design, Grid, Panel, StripStock } from '../../design/design-model.ts';
+import type { Bench, Grid, Panel, StripStock } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import { gridCheck } from '../../design/builders/grid-check.ts';
 import type { LaidPanel, PieceEnd, PieceFate, PerTenth } from '../../lattice/laid-panel.ts';
 import { expandNotches } from './expand-notches.ts';

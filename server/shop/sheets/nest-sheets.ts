@@ -1,5 +1,5 @@
 /** The boards of a design on the sheets they are sawn from: any place, the turns that the sheet allows, never mirrored. */
-import type { Design } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import type { SheetStock } from '../../design/material-model.ts';
 import type { Board } from '../../design/work-model.ts';
 import { ringWithin } from '../../geometry/coarser-ring.ts';

@@ -1,5 +1,5 @@
 /** Short warnings beside the step they belong to: only for steps this plan really has. */
-import type { Design } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
 import type { JobStep } from './job-steps.ts';
 import type { ShopPlan } from '../shop-plan.ts';

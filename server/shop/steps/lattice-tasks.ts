@@ -3,7 +3,7 @@ import type { Bench } from '../../design/design-model.ts';
 import { sum } from '../../geometry/numbers.ts';
 import { cotangent } from '../../geometry/point.ts';
 import { sidesToMeasure } from './sides-to-measure.ts';
-import type { PlannedDesign } from '../build-plan.ts';
+import type { PlannedDesign } from '../planned-design.ts';
 import { latticesMade } from '../lattices-made.ts';
 import type { JobStep } from './job-steps.ts';
 import { stepOfStock } from '../stock/stock-step.ts';

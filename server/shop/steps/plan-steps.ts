@@ -1,7 +1,7 @@
 /** The steps of the job that a design needs, in order: gate, caution and settings of each. */
 import type { Kit } from '../../design/work-model.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
-import type { PlannedDesign } from '../build-plan.ts';
+import type { PlannedDesign } from '../planned-design.ts';
 import { jobSteps, type JobStep } from './job-steps.ts';
 import type { ShopPlan } from '../shop-plan.ts';
 import { tasksOf } from './step-tasks.ts';

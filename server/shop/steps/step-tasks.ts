@@ -1,6 +1,6 @@
 /** What is done in each step, a line a task, with the figures that the bench asks for next. */
 import { sum } from '../../geometry/numbers.ts';
-import type { PlannedDesign } from '../build-plan.ts';
+import type { PlannedDesign } from '../planned-design.ts';
 import { bandTasks } from '../bands/band-tasks.ts';
 import { boardTasks, sheetTask } from '../boards/board-tasks.ts';
 import { frameTasks } from './frame-tasks.ts';

@@ -1,5 +1,5 @@
 /** What is to be cut from sticks for a plan: every strip, and every rough piece of infill with what is pared off it. Lengths mm. */
-import type { Design } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
 import { bandDemands } from '../bands/band-demands.ts';
 import { sum } from '../../geometry/numbers.ts';

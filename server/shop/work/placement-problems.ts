@@ -2,7 +2,7 @@
 import { measure, words } from '../../../grammar/words.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
-import type { Design } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import { coarserRing } from '../../geometry/coarser-ring.ts';
 import { areaOf, intersectionOf } from '../../geometry/polygons.ts';
 import { ringLength } from '../../geometry/measure-path.ts';

@@ -1,5 +1,5 @@
 /** The assembled work as the plan writes it: size, box, what meets edge to edge and what lies on what. Lengths mm, areas mm². */
-import type { Design } from '../../design/design-model.ts';
+import type { Design } from '../../design/design.ts';
 import type { WorkPart } from '../../design/work-model.ts';
 import { maximum, sum } from '../../geometry/numbers.ts';
 import { boundsOf } from '../../geometry/polygons.ts';

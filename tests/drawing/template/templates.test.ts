@@ -15,7 +15,7 @@ import { fromBack } from '../../../server/drawing/template/from-back.ts';
 import type { Template } from '../../../server/drawing/template/template.ts';
 import { templateSubject } from '../../../server/drawing/template/template-subject.ts';
 import { tiledTemplate } from '../../../server/drawing/template/tiled-template.ts';
-import { loadTypefaces } from '../../../server/language/typefaces.ts';
+import { loadTypefaces } from '../../../server/machine/typefaces.ts';
 import { extentPt, readPdf } from '../read-pdf.ts';
 import { planAtSight } from '../../plan-at-sight.ts';
 

@@ -5,7 +5,7 @@ import { sum } from '../../../server/geometry/numbers.ts';
 import type { Place } from '../../../server/shop/blanks/cut-out.ts';
 import { layOutBlank } from '../../../server/shop/blanks/lay-out-blank.ts';
 import type { NestedBlank } from '../../../server/shop/blanks/nest-blanks.ts';
-import { usualEffort } from '../../../server/language/search-effort.ts';
+import { usualEffort } from '../../../server/machine/search-effort.ts';
 import { packDesign } from '../../../server/plan-design.ts';
 
 /** Two tiles whose edges run through cells, on a blank with room to lie apart or side by side. */

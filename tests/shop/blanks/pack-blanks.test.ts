@@ -14,8 +14,8 @@ import {
 } from '../../../server/shop/blanks/cut-out.ts';
 import { packBlanks, packQuickly } from '../../../server/shop/blanks/pack-blanks.ts';
 import { packingTask } from '../../../server/shop/blanks/packing-task.ts';
-import { loadSolver } from '../../../server/shop/stock/load-solver.ts';
-import { startWatch } from '../../../server/shop/stock/start-watch.ts';
+import { loadSolver } from '../../../server/machine/load-solver.ts';
+import { startWatch } from '../../../server/machine/start-watch.ts';
 import { gridOf, stripStock } from '../../design-builder.ts';
 
 const solver = loadSolver();

@@ -1,7 +1,7 @@
 /** Pours against worked checks and closed formulas. */
 import { describe, expect, test } from 'vitest';
 import type { Pour } from '../../../server/design/work-model.ts';
-import type { Design } from '../../../server/design/design-model.ts';
+import type { Design } from '../../../server/design/design.ts';
 import { emptyDesign } from '../../../server/design/empty-design.ts';
 import { layOutPanel } from '../../../server/lattice/lay-out-panel.ts';
 import { castingsOf, type LaidBlank } from '../../../server/shop/pours/castings.ts';

@@ -1,8 +1,8 @@
 /** Asking for cutting plans in tests, and checking an answer against the request by itself. */
 import { expect } from 'vitest';
-import { loadSolver } from '../../../server/shop/stock/load-solver.ts';
+import { loadSolver } from '../../../server/machine/load-solver.ts';
 import { cutOneStock } from '../../../server/shop/stock/cut-one-stock.ts';
-import { startWatch, type WatchOptions } from '../../../server/shop/stock/start-watch.ts';
+import { startWatch, type WatchOptions } from '../../../server/machine/start-watch.ts';
 import type { StickChoice, StockAnswer, StockPlan, StockRequest } from '../../../server/shop/stock/stock-request.ts';
 
 const solver = loadSolver();

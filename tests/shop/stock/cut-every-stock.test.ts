@@ -4,9 +4,9 @@ import type { StripStock } from '../../../server/design/design-model.ts';
 import { layOutPanel } from '../../../server/lattice/lay-out-panel.ts';
 import { markKinds } from '../../../server/shop/marks/mark-kinds.ts';
 import type { MarkedKinds } from '../../../server/shop/marks/marked-kinds.ts';
-import { loadSolver } from '../../../server/shop/stock/load-solver.ts';
+import { loadSolver } from '../../../server/machine/load-solver.ts';
 import { cutEveryStock, stockRequests } from '../../../server/shop/stock/cut-every-stock.ts';
-import { startWatch } from '../../../server/shop/stock/start-watch.ts';
+import { startWatch } from '../../../server/machine/start-watch.ts';
 import { stockDemands } from '../../../server/shop/stock/stock-demands.ts';
 import {
   circleContour,

@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
 import { csvTable } from '../../../server/shop/writers/csv-table.ts';
 import { planCsvFiles, writePlanCsv } from '../../../server/shop/writers/write-plan-csv.ts';
-import { usualEffort } from '../../../server/language/search-effort.ts';
+import { usualEffort } from '../../../server/machine/search-effort.ts';
 import { planPacked } from '../../../server/plan-design.ts';
 import { kitOf, panelOf, gridOf, cellsShape, stripStock, workOf, benchOf } from '../../design-builder.ts';
 import { handMadeDesign, handMadeKinds, handMadePanel } from '../../hand-made-panel.ts';

@@ -5,7 +5,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
 import type { ShopPlan } from '../../../server/shop/shop-plan.ts';
 import { writePlanText } from '../../../server/shop/writers/write-plan-text.ts';
-import { usualEffort } from '../../../server/language/search-effort.ts';
+import { usualEffort } from '../../../server/machine/search-effort.ts';
 import { planPacked } from '../../../server/plan-design.ts';
 import { planAtSight } from '../../plan-at-sight.ts';
 

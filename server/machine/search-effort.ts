@@ -1,8 +1,8 @@
 /** What the doors give the searches of a plan: the solver from where it lies, and time on the real clock. */
 import type { Effort } from '../plan-design.ts';
 import type { LinearSolver } from '../shop/stock/linear-solver.ts';
-import { loadSolver } from '../shop/stock/load-solver.ts';
-import { startWatch } from '../shop/stock/start-watch.ts';
+import { loadSolver } from './load-solver.ts';
+import { startWatch } from './start-watch.ts';
 import { besideTheProgram } from './carried-files.ts';
 
 /** Seconds after which a search gives the best it has found, with its gap: the same at every door, so that all come to one plan. */

@@ -1,5 +1,5 @@
 /** A watch on the real clock: the only place of the cutting plans with a clock in it, started by the doors. */
-import type { SearchProgress, Watch } from './watch.ts';
+import type { SearchProgress, Watch } from '../shop/stock/watch.ts';
 
 export interface WatchOptions {
   readonly seconds: number;

@@ -1,6 +1,12 @@
 /** Loads HiGHS (WebAssembly): a door, since it reads a file and is asynchronous. */
 import loadHighs, { type Highs, type Model } from 'highs';
-import type { LinearProgram, LinearSolution, LinearSolver, SearchLimits, WholeSolution } from './linear-solver.ts';
+import type {
+  LinearProgram,
+  LinearSolution,
+  LinearSolver,
+  SearchLimits,
+  WholeSolution,
+} from '../shop/stock/linear-solver.ts';
 
 /** `locateFile` says where the solver's `.wasm` lies when it is not beside its own code. */
 export async function loadSolver(locateFile?: (file: string) => string): Promise<LinearSolver> {
