@@ -1,5 +1,5 @@
 /** What changed in blanks, bands, pours and boards, and in mass and price, as sentences and rows. */
-import { moneyText } from '../shop/money.ts';
+import { moneyText } from '../words/figures.ts';
 import { arrow, length, signed } from './change-text.ts';
 import type { DesignChange, ObjectChange, ObjectFact, Plain } from './design-change.ts';
 

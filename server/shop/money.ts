@@ -13,7 +13,3 @@ export function oneCurrency(amounts: readonly Money[]): { readonly currency: str
 /** `amount` to the smallest coin of `currency`; half a coin goes up. */
 export const toCoins = (amount: number, currency: string | null): number =>
   rounded(amount, coinDecimals(currency ?? ''));
-
-/** "12.50 EUR". */
-export const moneyText = (amount: number, currency: string | null): string =>
-  `${amount.toFixed(coinDecimals(currency ?? ''))}${currency === null ? '' : ` ${currency}`}`;

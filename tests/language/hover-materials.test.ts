@@ -50,6 +50,17 @@ test.each([
   expect(hoverOf(name)).toEqual(lines);
 });
 
+test('a price has the decimals of its currency, as in the plan: yen have none, dinars of Kuwait three', () => {
+  const pricesIn = (currency: string): string[] => {
+    const priced = text.replaceAll('EUR', currency).replace('7.5', '1500');
+    return ['ply', 'cast', 'oil'].flatMap(
+      (name) => hoverAt(analyse(priced), priced.indexOf(name))?.markdown.match(/[\d.]+ [A-Z]{3}/g) ?? [],
+    );
+  };
+  expect(pricesIn('JPY')).toEqual(['1500 JPY', '32 JPY', '28 JPY']);
+  expect(pricesIn('KWD')).toEqual(['1500.000 KWD', '32.000 KWD', '28.000 KWD']);
+});
+
 test.each([
   ['250g', '0.551 lb'],
   ['2lb', '907 g'],

@@ -1,5 +1,5 @@
 /** Figures that may not be known: an empty cell says so. */
-import { moneyText } from '../../shop/money.ts';
+import { moneyText } from '../../words/figures.ts';
 
 export const countOrNone = (count: number | null): string => (count === null ? '' : String(count));
 

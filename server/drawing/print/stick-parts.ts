@@ -1,5 +1,5 @@
 /** The sticks of one stock, each drawn with its cuts, and what of it is bought. */
-import { moneyText } from '../../shop/money.ts';
+import { moneyText } from '../../words/figures.ts';
 import { counted } from '../../shop/steps/task-words.ts';
 import type { PlanStock } from '../../shop/shop-plan.ts';
 import { proofText } from '../../shop/stock/proof-text.ts';

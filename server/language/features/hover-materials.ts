@@ -4,9 +4,10 @@ import type { FinishStock, Money, ResinStock, SheetStock, WoodDeclaration } from
 import { heading, type HoverLines } from './hover-text.ts';
 import { lengthText, plain } from '../../design/values/length-text.ts';
 import { counted } from '../../shop/steps/task-words.ts';
+import { moneyText } from '../../words/figures.ts';
 import { shareText, timeText } from './quantities.ts';
 
-export const moneyText = ({ amount, currency }: Money): string => `${amount.toFixed(2)} ${currency}`;
+export const priceText = ({ amount, currency }: Money): string => moneyText(amount, currency);
 
 /** `text` of a figure that the file states, else nothing. */
 const stated = <Figure>(figure: Figure | null, text: (figure: Figure) => string): string =>
@@ -37,7 +38,7 @@ export function sheetHover({ design: { units } }: Analysis, sheet: SheetStock): 
     heading('sheet', sheet.name, `${lengthText(sheet.thickness, units)} thick`),
     ...sheet.sizes.map(
       ({ width, height, price }) =>
-        `${lengthText(width, units)} x ${lengthText(height, units)}${stated(price, (money) => `, ${moneyText(money)}`)}`,
+        `${lengthText(width, units)} x ${lengthText(height, units)}${stated(price, (money) => `, ${priceText(money)}`)}`,
     ),
     stated(sheet.density, (density) => `Density ${plain(density, 0)} kg/m³`),
   ];
@@ -51,7 +52,7 @@ export function resinHover({ design: { units } }: Analysis, resin: ResinStock): 
     stated(resin.deepestPour, (depth) => `Deepest layer ${lengthText(depth, units)}`),
     stated(resin.potLife, (life) => `Pot life ${timeText(life)}`),
     stated(recoat, ({ earliest, latest }) => `Next layer after ${timeText(earliest)}, before ${timeText(latest)}`),
-    stated(resin.price, ({ money, per }) => `${moneyText(money)} for ${plain(per, 0)} g`),
+    stated(resin.price, ({ money, per }) => `${priceText(money)} for ${plain(per, 0)} g`),
   ];
 }
 
@@ -61,6 +62,6 @@ export function finishHover(_: Analysis, finish: FinishStock): HoverLines {
     `${plain(finish.coverage, 1)} m² a litre, ${counted(finish.coats, 'coat')}`,
     finish.loss > 0 ? `Loss ${shareText(finish.loss)}` : '',
     stated(finish.recoat, (time) => `Next coat after ${timeText(time)}`),
-    stated(finish.price, (money) => `${moneyText(money)} a litre`),
+    stated(finish.price, (money) => `${priceText(money)} a litre`),
   ];
 }

@@ -3,7 +3,7 @@ import type { Analysis } from '../../analyse.ts';
 import type { Band, Blank, Board, Kit, Pour, Work } from '../../design/work-model.ts';
 import { packingWords } from '../../drawing/draw-blank.ts';
 import { partName } from '../../shop/work/plan-work.ts';
-import { moneyText } from './hover-materials.ts';
+import { priceText } from './hover-materials.ts';
 import { heading, type HoverLines } from './hover-text.ts';
 import { lengthText, plain } from '../../design/values/length-text.ts';
 import { counted } from '../../shop/steps/task-words.ts';
@@ -65,7 +65,7 @@ export function workHover(_: Analysis, work: Work): HoverLines {
       ? `Hangs on ${counted(hanging.fixings, 'screw')}, ${plain(hanging.each / 1000, 2)} kg each as stated by their maker`
       : '',
     finish === null || finish === 'none' ? '' : `Finish \`${finish.name}\``,
-    work.hourly ? `${moneyText(work.hourly)} an hour` : '',
+    work.hourly ? `${priceText(work.hourly)} an hour` : '',
     gain ? `${gain.kind === 'margin' ? 'Margin' : 'Mark-up'} ${shareText(gain.share)}` : '',
   ];
 }

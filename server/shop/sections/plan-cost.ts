@@ -3,7 +3,8 @@ import type { Design } from '../../design/design.ts';
 import type { Money } from '../../design/material-model.ts';
 import type { Work } from '../../design/work-model.ts';
 import { sum } from '../../geometry/numbers.ts';
-import { moneyText, oneCurrency, toCoins } from '../money.ts';
+import { oneCurrency, toCoins } from '../money.ts';
+import { moneyText } from '../../words/figures.ts';
 import type { ShopPlan } from '../shop-plan.ts';
 import type { PlanCost, PlanCostLine, PlanLabour } from './work-sections.ts';
 

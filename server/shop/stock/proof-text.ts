@@ -1,5 +1,5 @@
 /** How good a cutting plan is, in words: its goal, and where that is not proven the bound and its own figure. */
-import { moneyText } from '../money.ts';
+import { moneyText } from '../../words/figures.ts';
 import type { PlanStock } from '../shop-plan.ts';
 
 /** `figure` writes a length in mm. */

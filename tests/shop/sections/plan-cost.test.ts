@@ -4,7 +4,8 @@ import { describe, expect, test } from 'vitest';
 import type { Money } from '../../../server/design/material-model.ts';
 import type { StepName } from '../../../server/design/names/step-names.ts';
 import type { LabourRate, Work } from '../../../server/design/work-model.ts';
-import { moneyText, toCoins } from '../../../server/shop/money.ts';
+import { toCoins } from '../../../server/shop/money.ts';
+import { moneyText } from '../../../server/words/figures.ts';
 import { daysFor } from '../../../server/shop/sections/plan-labour.ts';
 import type { PlanCost } from '../../../server/shop/sections/work-sections.ts';
 import {

@@ -1,6 +1,6 @@
 /** Bands, castings, sheets and boards in words. */
 import type { PlanBand, PlanBoard, PlanPourLayer } from '../../sections/object-sections.ts';
-import { moneyText } from '../../money.ts';
+import { moneyText } from '../../../words/figures.ts';
 import type { ShopPlan } from '../../shop-plan.ts';
 import { counted, lengthWords } from '../../steps/task-words.ts';
 import type { PlanSheet } from '../../sections/work-sections.ts';

@@ -5,7 +5,7 @@ import type { PlanStep, SheetName } from '../../sections/work-sections.ts';
 import { proofText } from '../../stock/proof-text.ts';
 import { stepOfStock } from '../../stock/stock-step.ts';
 import { markRanges } from '../../marks/mark-ranges.ts';
-import { moneyText } from '../../money.ts';
+import { moneyText } from '../../../words/figures.ts';
 import { type LengthWords, lengthWords } from '../../steps/task-words.ts';
 import { halfDegrees, indented } from './figures-text.ts';
 

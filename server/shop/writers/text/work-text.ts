@@ -1,5 +1,5 @@
 /** Closing, movement, weight, time, price and class in words. */
-import { moneyText } from '../../money.ts';
+import { moneyText } from '../../../words/figures.ts';
 import type { ShopPlan } from '../../shop-plan.ts';
 import { counted } from '../../steps/task-words.ts';
 import { textTable, type Column } from '../text-table.ts';
