@@ -2,6 +2,7 @@
  * What a file says of strips, benches, grids, motifs and panels. Lengths in mm, angles in degrees, percentages as fractions.
  * Plain data; `range` is where the words stand.
  */
+import type { NodePlace } from './node-place.ts';
 import type { SourceRange } from '../../grammar/tree/source-range.ts';
 import type { Contour } from '../geometry/path.ts';
 import type { Point } from '../geometry/point.ts';
@@ -121,20 +122,6 @@ export interface Grid extends Named {
 
 /** `polygon n` is any opening of n corners that is none of the others: a rectangle is a polygon 4. */
 export type CellShape = 'triangle' | 'square' | 'rhombus' | 'hexagon' | `polygon ${number}`;
-
-/** A point of a cell. Corners and edges count from 1; edge n runs from corner n to the next. */
-export type NodePlace =
-  | { readonly kind: 'corner'; readonly corner: number }
-  | { readonly kind: 'along'; readonly edge: number; readonly fraction: number }
-  | { readonly kind: 'centroid' }
-  | { readonly kind: 'incentre' }
-  | { readonly kind: 'between'; readonly first: NodePlace; readonly second: NodePlace; readonly fraction: number }
-  | { readonly kind: 'mirrored'; readonly place: NodePlace; readonly over: NodeLine }
-  | { readonly kind: 'turned'; readonly place: NodePlace; readonly angle: number; readonly about: NodePlace }
-  | { readonly kind: 'intersection'; readonly first: NodeLine; readonly second: NodeLine };
-
-/** The line without ends through two places. */
-export type NodeLine = readonly [from: NodePlace, to: NodePlace];
 
 /** One end of a piece: its place, and the node's name when it has one ("hub"). */
 export interface NodeReference {

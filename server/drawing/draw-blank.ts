@@ -1,6 +1,6 @@
 /** A blank with its cut-outs, seen from the front: the whole lattice, the infill that is made, and every saw line. */
+import { centroidOf } from '../geometry/polygons.ts';
 import { coarserRing } from '../geometry/coarser-ring.ts';
-import { centroidOf } from '../lattice/cells/cell-classes.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import type { MarkedKinds } from '../shop/marks/marked-kinds.ts';
 import { blanksUsed, type FilledBlank, type Place } from '../shop/blanks/cut-out.ts';

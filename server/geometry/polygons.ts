@@ -1,6 +1,6 @@
 /** Polygons: areas, half-planes, containment; clipping of general polygons by the Clipper2 library. */
 import { type PathsD, FillRule, intersectD } from 'clipper2-ts';
-import { cross, dot, type Point, quarterTurn, subtract } from './point.ts';
+import { cross, dot, origin, type Point, quarterTurn, subtract } from './point.ts';
 import { arithmeticTolerance, placeTolerance } from './tolerance.ts';
 
 /** The side {p : normal·p ≤ reach} of a line; `normal` is a unit vector pointing out of it. */
@@ -30,6 +30,21 @@ export function signedArea(ring: readonly Point[]): number {
     twice += cross(point, ring[(index + 1) % ring.length] ?? point);
   });
   return twice / 2;
+}
+
+/** The centre of mass of a ring's area. */
+export function centroidOf(ring: readonly Point[]): Point {
+  const [anchor = origin] = ring;
+  let [area, x, y] = [0, 0, 0];
+  ring.forEach((point, index) => {
+    const a = subtract(point, anchor);
+    const b = subtract(ring[(index + 1) % ring.length] ?? point, anchor);
+    const part = a.x * b.y - a.y * b.x;
+    area += part;
+    x += (a.x + b.x) * part;
+    y += (a.y + b.y) * part;
+  });
+  return { x: anchor.x + x / (3 * area), y: anchor.y + y / (3 * area) };
 }
 
 /** Area of a set of rings whose holes run clockwise. */

@@ -8,7 +8,7 @@ import { cellClasses } from '../../server/lattice/cells/cell-classes.ts';
 import { dividedParts } from '../../server/lattice/motif/divided-parts.ts';
 import { lineFamilies } from '../../server/lattice/grid/grid-lines.ts';
 import { periodOf } from '../../server/lattice/grid/grid-period.ts';
-import { placeNode } from '../../server/lattice/motif/motif-nodes.ts';
+import { placeNode } from '../../server/design/node-place.ts';
 import {
   circleContour,
   cellsShape,

@@ -4,7 +4,8 @@ import type { DividerProperty, PieceProperty } from '../../../grammar/tree/motif
 import type { PlaceSyntax } from '../../../grammar/tree/place-syntax.ts';
 import { isRepeatable, type ReadPlace, type Turn } from './build-place.ts';
 import type { DesignContext } from '../design-context.ts';
-import type { MotifPiece, NodeLine, NodePlace, NodeReference } from '../design-model.ts';
+import type { MotifPiece, NodeReference } from '../design-model.ts';
+import type { NodeLine, NodePlace } from '../node-place.ts';
 
 /** Every piece a line of the motif stands for; none where an end is broken. */
 export function buildPieces(

@@ -4,7 +4,8 @@ import type { NodeProperty } from '../../../grammar/tree/motif-syntax.ts';
 import type { LineSyntax, PlaceSyntax } from '../../../grammar/tree/place-syntax.ts';
 import { nodesOf } from '../../../grammar/tree/walk-tree.ts';
 import type { DesignContext } from '../design-context.ts';
-import type { CellShape, NodeLine, NodePlace } from '../design-model.ts';
+import type { CellShape } from '../design-model.ts';
+import type { NodeLine, NodePlace } from '../node-place.ts';
 import { readAngle, readCount, readFraction } from '../values/read-values.ts';
 
 /** Corners of a shape of opening. */

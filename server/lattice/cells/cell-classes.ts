@@ -1,10 +1,11 @@
 /** The cells of one period of a grid: their openings, shapes and corner numbers. Every other cell is one of these, moved. */
 import type { CellShape } from '../../design/design-model.ts';
-import { angleOf, distance, dot, origin, type Point, scale, subtract, turned } from '../../geometry/point.ts';
+import { angleOf, distance, dot, type Point, scale, subtract, turned } from '../../geometry/point.ts';
 import {
   type Bounds,
   boundsMeet,
   boundsOf,
+  centroidOf,
   clipToHalfPlanes,
   grownBounds,
   type HalfPlane,
@@ -148,21 +149,6 @@ export function cornersFromLowest(ring: readonly Point[]): Point[] {
     if (lower || (isZeroLength(point.y - best.y) && point.x < best.x - placeTolerance)) lowest = index;
   });
   return [...ring.slice(lowest), ...ring.slice(0, lowest)];
-}
-
-/** The area's centre of mass. */
-export function centroidOf(ring: readonly Point[]): Point {
-  const [anchor = origin] = ring;
-  let [area, x, y] = [0, 0, 0];
-  ring.forEach((point, index) => {
-    const a = subtract(point, anchor);
-    const b = subtract(ring[(index + 1) % ring.length] ?? point, anchor);
-    const part = a.x * b.y - a.y * b.x;
-    area += part;
-    x += (a.x + b.x) * part;
-    y += (a.y + b.y) * part;
-  });
-  return { x: anchor.x + x / (3 * area), y: anchor.y + y / (3 * area) };
 }
 
 /** The inside angle at every corner, degrees. */

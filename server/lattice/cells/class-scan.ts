@@ -1,9 +1,9 @@
 /** The cells of one class in a region: whole rows inside it, one by one along its boundary. */
 import { add, distance, origin, type Point } from '../../geometry/point.ts';
-import { areaOf, boundsOf, intersectionOf } from '../../geometry/polygons.ts';
+import { areaOf, boundsOf, centroidOf, intersectionOf } from '../../geometry/polygons.ts';
 import { localRings, type Region } from '../../geometry/region.ts';
 import { areaTolerance } from '../../geometry/tolerance.ts';
-import { type CellClass, centroidOf } from './cell-classes.ts';
+import type { CellClass } from './cell-classes.ts';
 import type { Period } from '../grid/grid-period.ts';
 import type { Polygon } from '../laid-panel.ts';
 import { type LatticeMember, type LatticeRun, memberPlace, scanLattice } from '../grid/scan-lattice.ts';

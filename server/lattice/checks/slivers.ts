@@ -1,10 +1,10 @@
 /** Trimmed pieces of which the saw leaves too little to stay in their place. */
+import { centroidOf } from '../../geometry/polygons.ts';
 import { joined, measure, words } from '../../../grammar/words.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import type { Panel } from '../../design/design-model.ts';
 import { direction, dot } from '../../geometry/point.ts';
-import { centroidOf } from '../cells/cell-classes.ts';
 import type { FilledPiece } from '../motif/fill-opening.ts';
 import type { Polygon, Sliver } from '../laid-panel.ts';
 

@@ -7,13 +7,14 @@ import { add, dot, origin, type Point, scale, subtract, turned } from '../../geo
 import {
   areaOf,
   boundsOf,
+  centroidOf,
   clipToHalfPlanes,
   type HalfPlane,
   middleOfBounds,
   withoutIdlePoints,
 } from '../../geometry/polygons.ts';
 import { type Region, regionOf } from '../../geometry/region.ts';
-import { cellClasses, centroidOf } from '../cells/cell-classes.ts';
+import { cellClasses } from '../cells/cell-classes.ts';
 import {
   areParallel,
   boundsAboutOrigin,

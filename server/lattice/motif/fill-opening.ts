@@ -10,7 +10,7 @@ import { type CutPiece, cutPiece } from './cut-piece.ts';
 import { type Crossing, crossingsOf, lapsOf, mostInOneLap } from './motif-laps.ts';
 import { dividedParts } from './divided-parts.ts';
 import { type Fold, foldsOf } from './motif-hinges.ts';
-import { placeNode, withoutPlace } from './motif-nodes.ts';
+import { placeNode, withoutPlace } from '../../design/node-place.ts';
 import type { PlacedMember } from './placed-member.ts';
 import { type Axis, type EndBevels, endsAtNode, type EndTrouble } from './piece-ends.ts';
 

@@ -1,8 +1,9 @@
 /** How the pieces of a motif come to lie in a cell of the panel: mirrored and turned as its fill says. */
+import { centroidOf } from '../../geometry/polygons.ts';
 import type { PanelFill } from '../../design/design-model.ts';
 import { add, distance, type Point, subtract, turned } from '../../geometry/point.ts';
 import { placeTolerance } from '../../geometry/tolerance.ts';
-import { type CellClass, centroidOf, turnOntoItself } from '../cells/cell-classes.ts';
+import { type CellClass, turnOntoItself } from '../cells/cell-classes.ts';
 import type { FilledPiece } from './fill-opening.ts';
 import { mirroredPiece, mirroredPoint } from './mirrored-piece.ts';
 

@@ -1,7 +1,7 @@
 /** Places found by mirroring, turning and intersecting; laps with a said order. Figures by hand in a square of 40. */
 import { describe, expect, it } from 'vitest';
 import { fillOpening } from '../../../server/lattice/motif/fill-opening.ts';
-import { placeNode } from '../../../server/lattice/motif/motif-nodes.ts';
+import { placeNode } from '../../../server/design/node-place.ts';
 import { designOf, only } from '../../design/design-of.ts';
 import { stripStock } from '../../design-builder.ts';
 import { told } from '../../told.ts';

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
 import { flattenContour } from '../../../server/geometry/flatten-path.ts';
 import type { LaidPanel } from '../../../server/lattice/laid-panel.ts';
-import { centroidOf } from '../../../server/lattice/cells/cell-classes.ts';
+import { centroidOf } from '../../../server/geometry/polygons.ts';
 import { grownContours } from '../../../server/geometry/grow-contours.ts';
 import { areaOf } from '../../../server/geometry/polygons.ts';
 

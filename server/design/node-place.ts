@@ -1,6 +1,6 @@
-/** Nodes of a motif by construction, in a cell's or part's polygon. */
-import type { NodeLine, NodePlace } from '../../design/design-model.ts';
-import { leftDistance } from '../../geometry/lines.ts';
+/** Places of a motif's nodes: how they are constructed, and where that is in the polygon of a cell or part. */
+import { centroidOf } from '../geometry/polygons.ts';
+import { leftDistance } from '../geometry/lines.ts';
 import {
   add,
   between,
@@ -12,9 +12,22 @@ import {
   subtract,
   turned,
   unit,
-} from '../../geometry/point.ts';
-import { arithmeticTolerance, isZeroLength, placeTolerance } from '../../geometry/tolerance.ts';
-import { centroidOf } from '../cells/cell-classes.ts';
+} from '../geometry/point.ts';
+import { arithmeticTolerance, isZeroLength, placeTolerance } from '../geometry/tolerance.ts';
+
+/** A point of a cell. Corners and edges count from 1; edge n runs from corner n to the next. */
+export type NodePlace =
+  | { readonly kind: 'corner'; readonly corner: number }
+  | { readonly kind: 'along'; readonly edge: number; readonly fraction: number }
+  | { readonly kind: 'centroid' }
+  | { readonly kind: 'incentre' }
+  | { readonly kind: 'between'; readonly first: NodePlace; readonly second: NodePlace; readonly fraction: number }
+  | { readonly kind: 'mirrored'; readonly place: NodePlace; readonly over: NodeLine }
+  | { readonly kind: 'turned'; readonly place: NodePlace; readonly angle: number; readonly about: NodePlace }
+  | { readonly kind: 'intersection'; readonly first: NodeLine; readonly second: NodeLine };
+
+/** The line without ends through two places. */
+export type NodeLine = readonly [from: NodePlace, to: NodePlace];
 
 /** Where a node lies, or null when the polygon has no such corner or edge. */
 export function placeNode(place: NodePlace, ring: readonly Point[]): Point | null {
