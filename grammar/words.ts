@@ -107,3 +107,6 @@ const partsOf = (each: Words | Measure): readonly (string | Measure)[] =>
 const isMeasure = (each: Exclude<Words | Measure, string>): each is Measure => !Array.isArray(each);
 
 export const isEmpty = (said: Words): boolean => said.length === 0;
+
+/** "1 stick", "2 sticks". */
+export const counted = (count: number, one: string, more = `${one}s`): string => `${count} ${count === 1 ? one : more}`;

@@ -1,6 +1,6 @@
 /** Words of a change, as every writer says them. */
+import { counted } from '../../grammar/words.ts';
 import { arrow, length, signed } from './change-text.ts';
-import { counted } from '../shop/steps/task-words.ts';
 import { isPlaceInList } from './compare-figures.ts';
 import type { DesignChange, FieldChange, KindAspect, KindChange, Plain } from './design-change.ts';
 import { objectSentence, wholeSentences } from './object-change-words.ts';

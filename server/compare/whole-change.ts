@@ -1,5 +1,5 @@
 /** Versions that have nothing in common: a design that is begun, or given up. */
-import { counted } from '../shop/steps/task-words.ts';
+import { counted } from '../../grammar/words.ts';
 import type { DesignChange } from './design-change.ts';
 
 /** Whether one version has nothing that the other could be compared with: then all of the other is new, or gone. */

@@ -117,10 +117,10 @@ const gramsAnOunce = quantityOf(1, 'oz').amount;
 export function massText(grams: number, units: LengthUnit): string {
   if (isImperial(units)) {
     return Math.abs(grams) < gramsAPound
-      ? `${fixed(grams / gramsAnOunce, 1)} oz`
-      : `${fixed(grams / gramsAPound, 2)} lb`;
+      ? `${plain(grams / gramsAnOunce, 1)} oz`
+      : `${plain(grams / gramsAPound, 2)} lb`;
   }
-  return Math.abs(grams) < 1000 ? `${fixed(grams, 0)} g` : `${fixed(grams / 1000, 2)} kg`;
+  return Math.abs(grams) < 1000 ? `${fixed(grams, 0)} g` : `${plain(grams / 1000, 2)} kg`;
 }
 
 /** Masses in a column under `massUnit`: g or ounces. */
@@ -145,5 +145,18 @@ export const hoursText = (minutes: number): string => `${plain(minutes / 60, 1)}
 /** A fraction as a percentage, such as "4.9 %". */
 export const percentText = (fraction: number): string => `${plain(fraction * 100, 1)} %`;
 
-/** "1 stick", "2 sticks". */
-export const counted = (count: number, one: string, more = `${one}s`): string => `${count} ${count === 1 ? one : more}`;
+/** Minutes as a maker says them: "25 min", "4 h", "2 days". */
+export function durationText(minutes: number): string {
+  if (minutes < 120) return `${plain(minutes, 0)} min`;
+  return minutes < 2 * 24 * 60 ? hoursText(minutes) : `${plain(minutes / (24 * 60), 1)} days`;
+}
+
+/** The step of a pitch or face whose effect is told: 0.1 mm, or 0.01 in. */
+export const changeStep = (units: LengthUnit): '0.1 mm' | '0.01 in' => (isImperial(units) ? '0.01 in' : '0.1 mm');
+
+const inchesAStep = 0.01;
+const millimetresAStep = 0.1;
+
+/** What a length changes by, in the unit of `changeStep`, where its change in mm for 0.1 mm is known: a rate has no unit. */
+export const changeFigure = (perTenthMm: number, units: LengthUnit): string =>
+  isImperial(units) ? signed((perTenthMm / millimetresAStep) * inchesAStep, 4) : signed(perTenthMm, 2);

@@ -1,7 +1,7 @@
 /** The page of each way in which a blank is filled: where its cut-outs lie, which cells get infill, how it goes together. */
+import { counted } from '../../../grammar/words.ts';
 import { gateOf } from '../../shop/steps/job-steps.ts';
 import type { PlanBlank } from '../../shop/sections/object-sections.ts';
-import { counted } from '../../shop/steps/task-words.ts';
 import { assemblyOrder } from '../assembly-order.ts';
 import { drawBlank } from '../draw-blank.ts';
 import { paperAngle } from '../sheet/paper-figures.ts';

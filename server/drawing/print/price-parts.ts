@@ -1,6 +1,6 @@
 /** Time and money: each line as planned, and beside it an empty field for what it came to. */
+import { counted } from '../../../grammar/words.ts';
 import type { PlanCostLine, PlanLabour } from '../../shop/sections/work-sections.ts';
-import { counted } from '../../shop/steps/task-words.ts';
 import { minutesText } from './cover.ts';
 import type { FlowPart } from './flow.ts';
 import { remarks } from './remarks.ts';

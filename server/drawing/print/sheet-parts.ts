@@ -1,8 +1,8 @@
 /** The page of each way in which a sheet is cut: where its boards lie, counted from the lower left corner. */
+import { counted } from '../../../grammar/words.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
 import { add, type Point, turned } from '../../geometry/point.ts';
 import { boundsOf, middleOfBounds } from '../../geometry/polygons.ts';
-import { counted } from '../../shop/steps/task-words.ts';
 import { sheetsStanding } from '../../shop/writers/text/object-text.ts';
 import type { PlanSheet } from '../../shop/sections/work-sections.ts';
 import { area, rectangle, textAt } from '../sheet/sheet-lines.ts';

@@ -1,6 +1,6 @@
 /** The sticks of one stock, each drawn with its cuts, and what of it is bought. */
 import { moneyText } from '../../words/figures.ts';
-import { counted } from '../../shop/steps/task-words.ts';
+import { counted } from '../../../grammar/words.ts';
 import type { PlanStock } from '../../shop/shop-plan.ts';
 import { proofText } from '../../shop/stock/proof-text.ts';
 import type { PageItem } from '../page/page-model.ts';

@@ -1,7 +1,7 @@
 /** The declarations as the editor's outline lists them, each with its size in a few words. */
+import { counted } from '../../../grammar/words.ts';
 import type { Analysis } from '../../analyse.ts';
 import { type DeclarationKind, declarationsOf } from './declarations.ts';
-import { counted } from '../../shop/steps/task-words.ts';
 import { panelTally } from './tally.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
 

@@ -1,11 +1,11 @@
 /** A grid's measures, the strips it takes, and the panels that use it. */
+import { perTenthText } from './per-tenth-text.ts';
+import { counted } from '../../../grammar/words.ts';
 import type { Analysis } from '../../analyse.ts';
 import type { Grid } from '../../design/design-model.ts';
 import { heading, type HoverLines } from './hover-text.ts';
-import { lengthText, plain } from '../../design/values/length-text.ts';
-import { counted } from '../../shop/steps/task-words.ts';
-import { angleText, perTenthText } from './quantities.ts';
 import { tallyStrips } from './tally.ts';
+import { angleText, lengthText } from '../../words/figures.ts';
 
 export function gridHover(analysis: Analysis, grid: Grid): HoverLines {
   const { design } = analysis;
@@ -18,7 +18,7 @@ export function gridHover(analysis: Analysis, grid: Grid): HoverLines {
   );
   return [
     heading('grid', grid.name, grid.kind.replaceAll('_', '-')),
-    `Side ${lengthText(grid.side, design.units)}; fit of the notches ${plain(grid.fit, 3)} mm`,
+    `Side ${lengthText(grid.side, design.units)}; fit of the notches ${lengthText(grid.fit, design.units)}`,
     `${counted(families.length, 'family', 'families')}: ${families.join(', ')}`,
     `Strips of it: **${count}** in all`,
     ...stripLines(analysis, grid),
@@ -35,8 +35,8 @@ function stripLines({ kinds, design }: Analysis, grid: Grid): string[] {
     return group ? [{ mark, group }] : [];
   });
   const lines = own.slice(0, mostStripsShown).map(({ mark, group }) => {
-    const length = `\`${mark}\` ${lengthText(group.length, design.units)} long`;
-    return [length, perTenthText(group.perTenth)].filter(Boolean).join(', ');
+    const length = `\`${mark}\` ${lengthText(group.length, design.units, 'length')} long`;
+    return [length, perTenthText(group.perTenth, design.units)].filter(Boolean).join(', ');
   });
   return own.length > mostStripsShown ? [...lines, `and ${own.length - mostStripsShown} more kinds`] : lines;
 }

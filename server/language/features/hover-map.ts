@@ -1,10 +1,10 @@
 /** A sign in the map of a panel: where its cell lies, what it gets and in how many cells. */
+import { counted } from '../../../grammar/words.ts';
 import type { MapProperty, MapSign } from '../../../grammar/tree/fill-syntax.ts';
 import type { SyntaxTree } from '../../../grammar/tree/syntax-tree.ts';
 import type { Analysis } from '../../analyse.ts';
 import type { PanelFill } from '../../design/design-model.ts';
 import type { HoverLines } from './hover-text.ts';
-import { counted } from '../../shop/steps/task-words.ts';
 
 /** A sign with its place. */
 export interface SignMention {

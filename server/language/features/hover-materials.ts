@@ -1,11 +1,9 @@
 /** Woods, sheets, resins and finishes: the figures the file states. */
+import { counted } from '../../../grammar/words.ts';
 import type { Analysis } from '../../analyse.ts';
 import type { FinishStock, Money, ResinStock, SheetStock, WoodDeclaration } from '../../design/material-model.ts';
 import { heading, type HoverLines } from './hover-text.ts';
-import { lengthText, plain } from '../../design/values/length-text.ts';
-import { counted } from '../../shop/steps/task-words.ts';
-import { moneyText } from '../../words/figures.ts';
-import { shareText, timeText } from './quantities.ts';
+import { moneyText, durationText, lengthText, percentText, plain } from '../../words/figures.ts';
 
 export const priceText = ({ amount, currency }: Money): string => moneyText(amount, currency);
 
@@ -16,8 +14,8 @@ const stated = <Figure>(figure: Figure | null, text: (figure: Figure) => string)
 export function woodHover({ design }: Analysis, wood: WoodDeclaration): HoverLines {
   const strips = design.strips.filter((strip) => strip.wood === wood.name).map(({ name }) => `\`${name}\``);
   const shrinkage = [
-    stated(wood.radialShrinkage, (share) => `radial ${shareText(share)}`),
-    stated(wood.tangentialShrinkage, (share) => `tangential ${shareText(share)}`),
+    stated(wood.radialShrinkage, (share) => `radial ${percentText(share)}`),
+    stated(wood.tangentialShrinkage, (share) => `tangential ${percentText(share)}`),
   ].filter(Boolean);
   return [
     heading(
@@ -50,8 +48,11 @@ export function resinHover({ design: { units } }: Analysis, resin: ResinStock): 
     heading('resin', resin.name),
     `${plain(resin.density, 2)} g/mL, ${plain(mix.a, 2)} to ${plain(mix.b, 2)} by ${mix.by}`,
     stated(resin.deepestPour, (depth) => `Deepest layer ${lengthText(depth, units)}`),
-    stated(resin.potLife, (life) => `Pot life ${timeText(life)}`),
-    stated(recoat, ({ earliest, latest }) => `Next layer after ${timeText(earliest)}, before ${timeText(latest)}`),
+    stated(resin.potLife, (life) => `Pot life ${durationText(life)}`),
+    stated(
+      recoat,
+      ({ earliest, latest }) => `Next layer after ${durationText(earliest)}, before ${durationText(latest)}`,
+    ),
     stated(resin.price, ({ money, per }) => `${priceText(money)} for ${plain(per, 0)} g`),
   ];
 }
@@ -60,8 +61,8 @@ export function finishHover(_: Analysis, finish: FinishStock): HoverLines {
   return [
     heading('finish', finish.name),
     `${plain(finish.coverage, 1)} m² a litre, ${counted(finish.coats, 'coat')}`,
-    finish.loss > 0 ? `Loss ${shareText(finish.loss)}` : '',
-    stated(finish.recoat, (time) => `Next coat after ${timeText(time)}`),
+    finish.loss > 0 ? `Loss ${percentText(finish.loss)}` : '',
+    stated(finish.recoat, (time) => `Next coat after ${durationText(time)}`),
     stated(finish.price, (money) => `${priceText(money)} a litre`),
   ];
 }

@@ -1,13 +1,13 @@
 /** A motif in numbers: pieces a cell, where it is used, what it makes in all. And one role of its pieces. */
+import { perTenthText } from './per-tenth-text.ts';
+import { counted } from '../../../grammar/words.ts';
 import type { Analysis } from '../../analyse.ts';
 import type { Motif, PanelFill } from '../../design/design-model.ts';
 import type { PieceShape } from '../../lattice/laid-panel.ts';
 import type { MarkedPiece } from '../../shop/marks/marked-kinds.ts';
 import { heading, type HoverLines } from './hover-text.ts';
-import { lengthText } from '../../design/values/length-text.ts';
-import { counted } from '../../shop/steps/task-words.ts';
-import { angleText, perTenthText } from './quantities.ts';
 import { sum, tallyPieces } from './tally.ts';
+import { angleText, lengthText } from '../../words/figures.ts';
 
 export function motifHover(analysis: Analysis, motif: Motif): HoverLines {
   const { make, whole, trimmed } = tallyPieces(analysis, (group) => group.motif === motif.name);
@@ -73,9 +73,9 @@ function madeAs({ groups }: MarkedPiece, motif: Motif, role: string): number {
 }
 
 function markText({ design }: Analysis, { mark, shape, groups }: MarkedPiece): string {
-  const change = perTenthText(groups[0]?.group.perTenth);
+  const change = perTenthText(groups[0]?.group.perTenth, design.units);
   return [
-    `\`${mark}\` ${lengthText(shape.length, design.units)} long of \`${shape.stock.name}\``,
+    `\`${mark}\` ${lengthText(shape.length, design.units, 'length')} long of \`${shape.stock.name}\``,
     bevelText(shape),
     change,
   ]

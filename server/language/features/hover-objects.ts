@@ -1,13 +1,12 @@
 /** Blanks, bands, pours, boards, the work and kits: what the file says of them, in a line or two each. */
+import { counted } from '../../../grammar/words.ts';
 import type { Analysis } from '../../analyse.ts';
 import type { Band, Blank, Board, Kit, Pour, Work } from '../../design/work-model.ts';
 import { packingWords } from '../../drawing/draw-blank.ts';
 import { partName } from '../../shop/work/plan-work.ts';
 import { priceText } from './hover-materials.ts';
 import { heading, type HoverLines } from './hover-text.ts';
-import { lengthText, plain } from '../../design/values/length-text.ts';
-import { counted } from '../../shop/steps/task-words.ts';
-import { shareText } from './quantities.ts';
+import { lengthText, massText, percentText } from '../../words/figures.ts';
 
 export function blankHover({ design: { units }, blanks }: Analysis, blank: Blank): HoverLines {
   const takes = blank.takes.map(({ panel, count }) => `${count} of \`${panel.name}\``);
@@ -53,7 +52,7 @@ export function boardHover({ design: { units } }: Analysis, board: Board): Hover
   ];
 }
 
-export function workHover(_: Analysis, work: Work): HoverLines {
+export function workHover({ design: { units } }: Analysis, work: Work): HoverLines {
   const placed = new Map<string, number>();
   for (const { part } of work.placements) placed.set(partName(part), (placed.get(partName(part)) ?? 0) + 1);
   const list = [...placed].map(([name, count]) => (count === 1 ? `\`${name}\`` : `${count} \`${name}\``));
@@ -62,11 +61,11 @@ export function workHover(_: Analysis, work: Work): HoverLines {
     heading('work', work.name, counted(work.copies, 'copy', 'copies')),
     list.length > 0 ? `Placed: ${list.join(', ')}` : 'Nothing is placed in it',
     hanging
-      ? `Hangs on ${counted(hanging.fixings, 'screw')}, ${plain(hanging.each / 1000, 2)} kg each as stated by their maker`
+      ? `Hangs on ${counted(hanging.fixings, 'screw')}, ${massText(hanging.each, units)} each as stated by their maker`
       : '',
     finish === null || finish === 'none' ? '' : `Finish \`${finish.name}\``,
     work.hourly ? `${priceText(work.hourly)} an hour` : '',
-    gain ? `${gain.kind === 'margin' ? 'Margin' : 'Mark-up'} ${shareText(gain.share)}` : '',
+    gain ? `${gain.kind === 'margin' ? 'Margin' : 'Mark-up'} ${percentText(gain.share)}` : '',
   ];
 }
 

@@ -1,13 +1,12 @@
 /** The size and area of an outline. */
+import { counted } from '../../../grammar/words.ts';
 import type { Analysis } from '../../analyse.ts';
 import type { Outline } from '../../design/design-model.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
 import { contourArea, contourLength } from '../../geometry/measure-path.ts';
 import { heading, type HoverLines } from './hover-text.ts';
-import { lengthText } from '../../design/values/length-text.ts';
-import { counted } from '../../shop/steps/task-words.ts';
-import { areaText } from './quantities.ts';
 import { sum } from './tally.ts';
+import { areaText, lengthText } from '../../words/figures.ts';
 
 export function outlineHover({ design }: Analysis, outline: Outline): HoverLines {
   const { units } = design;
@@ -17,9 +16,9 @@ export function outlineHover({ design }: Analysis, outline: Outline): HoverLines
     .map(({ name }) => `\`${name}\``);
   return [
     heading('outline', outline.name),
-    sizeText(outline, (length) => lengthText(length, units)),
+    sizeText(outline, (length) => lengthText(length, units, 'length')),
     `Area ${areaText(sum(outline.contours.map(contourArea)), units)}${holes > 0 ? `, less ${counted(holes, 'hole')}` : ''}`,
-    `${lengthText(sum(outline.contours.map(contourLength)), units)} round`,
+    `${lengthText(sum(outline.contours.map(contourLength)), units, 'length')} perimeter`,
     panels.length > 0 ? `Used in ${panels.join(', ')}` : 'Not used in any panel',
   ];
 }

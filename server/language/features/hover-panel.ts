@@ -1,13 +1,13 @@
 /** A panel in numbers: size, openings, infill and strips, of one copy and of all. */
+import { counted } from '../../../grammar/words.ts';
 import type { Analysis } from '../../analyse.ts';
 import { neighbourList } from '../../design/builders/build-fit.ts';
 import type { LengthUnit, Panel } from '../../design/design-model.ts';
 import type { CellCount, LaidPanel } from '../../lattice/laid-panel.ts';
 import { heading, type HoverLines } from './hover-text.ts';
-import { lengthText } from '../../design/values/length-text.ts';
-import { counted } from '../../shop/steps/task-words.ts';
-import { areaText } from './quantities.ts';
 import { panelTally } from './tally.ts';
+import { areaText, lengthText } from '../../words/figures.ts';
+import { writeWords } from '../../words/write-words.ts';
 
 export function panelHover({ design, panels }: Analysis, panel: Panel): HoverLines {
   const title = heading('panel', panel.name, `${panel.edge}, ${counted(panel.copies, 'copy', 'copies')}`);
@@ -23,7 +23,7 @@ export function panelHover({ design, panels }: Analysis, panel: Panel): HoverLin
       .map(cellText)
       .join('; ')}`,
     fitText(laid.panel, design.units),
-    `${areaText(laid.areaMm2, design.units)}, ${lengthText(laid.perimeterMm, design.units)} round, ${nodesText(laid)}`,
+    `${areaText(laid.areaMm2, design.units)}, perimeter ${lengthText(laid.perimeterMm, design.units, 'length')}, ${nodesText(laid)}`,
   ];
 }
 
@@ -33,7 +33,7 @@ function fitText({ fit }: Panel, units: LengthUnit): string {
   const found = fit.members
     ? `frame ${lengthText(fit.members.sides, units)} wide at the sides, ${lengthText(fit.members.rails, units)} at top and bottom`
     : `side ${lengthText(fit.side, units)}`;
-  return `Fit ${fit.across} x ${fit.up}: ${found}. Beside it: ${neighbourList(fit.neighbours)}`;
+  return `Fit ${fit.across} x ${fit.up}: ${found}. Beside it: ${writeWords(neighbourList(fit.neighbours), units)}`;
 }
 
 const inAll = (each: number, copies: number): string =>

@@ -2,8 +2,8 @@
 import type { NumberLiteral } from '../../../grammar/tree/syntax-nodes.ts';
 import { quantityOf } from '../../design/values/quantity.ts';
 import type { HoverLines } from './hover-text.ts';
-import { inchText, isImperial, plain } from '../../design/values/length-text.ts';
 import { millimetresIn } from '../../design/values/quantity.ts';
+import { isImperial, lengthText, plain } from '../../words/figures.ts';
 
 /** Lengths in inches or millimetres, masses, volumes and times in their other units, angles as a slope; null for a bare number and for a percentage. */
 export function quantityHover({ amount, unit }: Pick<NumberLiteral, 'amount' | 'unit'>): HoverLines | null {
@@ -37,15 +37,15 @@ export function quantityHover({ amount, unit }: Pick<NumberLiteral, 'amount' | '
     case 'in':
     case 'ft': {
       const millimetres = amount * millimetresIn[unit];
-      if (isImperial(unit)) return [title, `${plain(millimetres, 3)} mm`];
-      return [title, `${plain(millimetres / millimetresIn.in, 4)} in`, `to the nearest 1/64: ${inchText(millimetres)}`];
+      if (isImperial(unit)) return [title, lengthText(millimetres, 'mm')];
+      return [title, ...new Set([lengthText(millimetres, 'in'), lengthText(millimetres, 'in', 'size')])];
     }
   }
 }
 
-/** A slope as a maker sets it with a square: rise = run · tan(angle), for a run of 100 mm. */
+/** A slope as a maker sets it with a square: rise = run · tan(angle), for a run of 100 of any unit. */
 function slopeText(angle: number): string {
   const acute = angle < 90 ? angle : 180 - angle;
   if (acute <= 0 || acute === 90) return 'square or straight to the axis';
-  return `rises ${plain(Math.tan((acute * Math.PI) / 180) * 100, 2)} mm in 100 mm`;
+  return `rises ${plain(Math.tan((acute * Math.PI) / 180) * 100, 2)} in 100`;
 }

@@ -2,9 +2,8 @@
 import type { Analysis } from '../../analyse.ts';
 import type { Bench, StripStock } from '../../design/design-model.ts';
 import { heading, type HoverLines } from './hover-text.ts';
-import { lengthText } from '../../design/values/length-text.ts';
-import { angleText, runText, shareText } from './quantities.ts';
 import { tallyPieces, tallyStrips } from './tally.ts';
+import { angleText, lengthText, percentText, runText } from '../../words/figures.ts';
 
 export function stockHover(analysis: Analysis, stock: StripStock): HoverLines {
   const { units } = analysis.design;
@@ -18,7 +17,7 @@ export function stockHover(analysis: Analysis, stock: StripStock): HoverLines {
     `Section: face ${lengthText(stock.face, units)}, depth ${lengthText(stock.depth, units)}`,
     `Grid strips of it: **${strips.count}**${strips.count > 0 ? `, ${runText(strips.run, units)} in all` : ''}`,
     `Infill pieces of it: **${make}**${make > 0 ? `, ${runText(infillRun, units)} in all` : ''}`,
-    stock.spare === null ? '' : `Spare: ${shareText(stock.spare)} of each mark, at least one`,
+    stock.spare === null ? '' : `Spare: ${percentText(stock.spare)} of each mark, at least one`,
   ];
 }
 

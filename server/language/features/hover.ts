@@ -15,7 +15,7 @@ import { benchHover, stockHover } from './hover-stock.ts';
 import { type HoverLines, type HoverText, hoverText } from './hover-text.ts';
 import { numberAt } from './expressions.ts';
 import { mentionAt } from './names.ts';
-import { wordAt } from './words.ts';
+import { wordAt } from './words-of-text.ts';
 
 /** The hover at `offset`; null where there is nothing to say. */
 export function hoverAt(analysis: Analysis, offset: number): HoverText | null {

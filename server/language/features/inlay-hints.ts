@@ -1,7 +1,7 @@
 /** Counts shown in the text itself: the cells that a fill fills, and the pieces that a motif makes. */
+import { counted } from '../../../grammar/words.ts';
 import { fileNumberOf, type SourceRange } from '../../../grammar/tree/source-range.ts';
 import type { Analysis } from '../../analyse.ts';
-import { counted } from '../../shop/steps/task-words.ts';
 import { tallyPieces } from './tally.ts';
 
 export interface CountHint {

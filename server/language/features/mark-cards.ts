@@ -1,4 +1,5 @@
 /** What the preview tells of each mark: the same figures as the plan, in the units of the file. */
+import { counted } from '../../../grammar/words.ts';
 import type { LengthUnit } from '../../design/design-model.ts';
 import type { MemberKind } from '../../drawing/displays/member-display.ts';
 import { numbersText } from '../../drawing/displays/mark-display.ts';
@@ -7,9 +8,7 @@ import type { PieceEnd } from '../../lattice/laid-panel.ts';
 import type { MarkedKinds, MarkedPiece, MarkedStrip } from '../../shop/marks/marked-kinds.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
 import type { MarkCard } from '../preview-messages.ts';
-import { lengthText } from '../../design/values/length-text.ts';
-import { counted } from '../../shop/steps/task-words.ts';
-import { angleText } from './quantities.ts';
+import { angleText, lengthText } from '../../words/figures.ts';
 
 type Fact = MarkCard['facts'][number];
 
@@ -30,9 +29,9 @@ export const memberCards = (members: readonly MemberKind[], units: LengthUnit, w
     mark,
     heading: whole,
     facts: [
-      fact('Length', lengthText(length, units)),
-      ...(cutLength > length ? [fact('Cut to', lengthText(cutLength, units))] : []),
-      fact('Width', lengthText(width, units)),
+      fact('Length', lengthText(length, units, 'length')),
+      ...(cutLength > length ? [fact('Cut to', lengthText(cutLength, units, 'length'))] : []),
+      fact('Width', lengthText(width, units, 'length')),
       fact('Ends', ends),
       fact('Stock', stock),
       fact('Number', `${make} to make`),
@@ -43,13 +42,16 @@ export const memberCards = (members: readonly MemberKind[], units: LengthUnit, w
 function pieceCard(piece: MarkedPiece, units: LengthUnit, wordsAt: WordsFinder): MarkCard {
   const { mark, shape, groups, whole, trimmed } = piece;
   const [left, right] = shape.edges;
-  const edges = left === right ? lengthText(left, units) : `${lengthText(left, units)} and ${lengthText(right, units)}`;
+  const edges =
+    left === right
+      ? lengthText(left, units, 'length')
+      : `${lengthText(left, units, 'length')} and ${lengthText(right, units, 'length')}`;
   const [first, second] = shape.ends.map(endText);
   return {
     mark,
     heading: rolesOf(piece).join(', '),
     facts: [
-      fact('Length', lengthText(shape.length, units)),
+      fact('Length', lengthText(shape.length, units, 'length')),
       fact('Long edges', edges),
       fact('Bevels', first === second ? `${first} both ends` : `${first} and ${second}`),
       fact('Section', `${lengthText(shape.stock.face, units)} × ${lengthText(shape.stock.depth, units)}`),
@@ -66,7 +68,7 @@ function stripCard(strip: MarkedStrip, units: LengthUnit, wordsAt: WordsFinder):
     mark: strip.mark,
     heading: `strip of ${grid}, direction ${family}`,
     facts: [
-      fact('Length', lengthText(length, units)),
+      fact('Length', lengthText(length, units, 'length')),
       fact(
         'Notches',
         counted(

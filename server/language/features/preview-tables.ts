@@ -7,8 +7,7 @@ import type { MarkedKinds } from '../../shop/marks/marked-kinds.ts';
 import type { PlanSetting, PlanStock } from '../../shop/shop-plan.ts';
 import type { PlanStep } from '../../shop/sections/work-sections.ts';
 import type { PreviewTable } from '../preview-messages.ts';
-import { lengthText } from '../../design/values/length-text.ts';
-import { angleText } from './quantities.ts';
+import { angleText, lengthText } from '../../words/figures.ts';
 
 type Column = PreviewTable['columns'][number];
 type Row = PreviewTable['rows'][number];
@@ -50,7 +49,7 @@ export function marksTable(
       cells: [
         kind.mark,
         what,
-        lengthText(length, units),
+        lengthText(length, units, 'length'),
         ...(laid === null ? [String(kind.make), String(kind.spare)] : [String(here)]),
         String(kind.total),
       ],
@@ -78,7 +77,7 @@ export function membersTable(members: readonly MemberKind[], units: LengthUnit):
       mark: member.mark,
       cells: [
         ...[member.mark, member.of, member.stock],
-        ...[member.length, member.cutLength, member.width].map((length) => lengthText(length, units)),
+        ...[member.length, member.cutLength, member.width].map((length) => lengthText(length, units, 'length')),
         ...[member.ends, String(member.make)],
       ],
     })),
@@ -96,9 +95,9 @@ export function sticksTable(plans: readonly PlanStock[], units: LengthUnit): Pre
         cells: [
           String(count),
           stock,
-          lengthText(lengthMm, units),
+          lengthText(lengthMm, units, 'length'),
           cuts.map(({ mark, n }) => `${n} × ${mark}`).join(', '),
-          lengthText(offcutMm, units),
+          lengthText(offcutMm, units, 'length'),
         ],
       })),
     ),
@@ -107,7 +106,7 @@ export function sticksTable(plans: readonly PlanStock[], units: LengthUnit): Pre
 
 /** One row a setting, in the order of the bench. */
 export function settingsTable(settings: readonly PlanSetting[], units: LengthUnit): PreviewTable {
-  const measure = (length: number | null): string => (length === null ? '' : lengthText(length, units));
+  const measure = (length: number | null): string => (length === null ? '' : lengthText(length, units, 'length'));
   return {
     caption: 'Settings in the order of the bench',
     columns: [

@@ -8,7 +8,7 @@ import { stepNames, writtenStep } from '../../design/names/step-names.ts';
 import { blockKindAt } from './blocks.ts';
 import type { Proposal } from './proposal.ts';
 import { libraryProposals } from './use-proposals.ts';
-import { type Word, wordsOf } from './words.ts';
+import { type Word, wordsOf } from './words-of-text.ts';
 
 const shapeWords: readonly KnownWord[] = ['triangle', 'square', 'rhombus', 'hexagon', 'polygon'];
 const placeWords: readonly KnownWord[] = ['corner', 'mid', 'along', 'centroid', 'incentre', 'between'];

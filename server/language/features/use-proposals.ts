@@ -3,7 +3,7 @@ import type { SourceRange } from '../../../grammar/tree/source-range.ts';
 import { libraryNames } from '../../design/files/built-in-libraries.ts';
 import { writtenPath } from '../../design/files/file-paths.ts';
 import type { Proposal } from './proposal.ts';
-import { wordsOf } from './words.ts';
+import { wordsOf } from './words-of-text.ts';
 
 /** A file to be used: `path` as it is written, which takes the place of the words at `range`. */
 export interface FileProposal {

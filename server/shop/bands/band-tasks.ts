@@ -1,6 +1,7 @@
 /** What is done to bend and fit one band. Lengths mm. */
+import { counted } from '../../../grammar/words.ts';
 import type { PlanBand } from '../sections/object-sections.ts';
-import { counted, type LengthWords } from '../steps/task-words.ts';
+import { type LengthWords } from '../steps/task-words.ts';
 
 export function bandTasks(
   { name, quantity, laminations, runs, caulOutMm, grade, notes }: PlanBand,

@@ -1,6 +1,7 @@
 /** What is done to pour one casting. Volumes mL, masses g, times h. */
+import { counted } from '../../../grammar/words.ts';
 import type { PlanPour, PlanPourLayer } from '../sections/object-sections.ts';
-import { counted, type LengthWords } from '../steps/task-words.ts';
+import { type LengthWords } from '../steps/task-words.ts';
 
 export function pourTasks(
   { name, castings, spare, layers, sealMl, holdDownG, finishedMm, notes }: PlanPour,

@@ -1,5 +1,6 @@
 /** A class: what is in each bag and in the teacher's box, which jigs stand in the room, what a student does in what order. */
 import type { Design } from '../../design/design.ts';
+import { counted } from '../../../grammar/words.ts';
 import type { Kit } from '../../design/work-model.ts';
 import { sum } from '../../geometry/numbers.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
@@ -9,7 +10,7 @@ import type { MarkedKinds } from '../marks/marked-kinds.ts';
 import { notchingBench } from './plan-settings.ts';
 import { planLength } from './plan-rounding.ts';
 import { sidesToMeasure } from '../steps/sides-to-measure.ts';
-import { counted, type LengthWords, lengthWords } from '../steps/task-words.ts';
+import { type LengthWords, lengthWords } from '../steps/task-words.ts';
 import type { PlanSetting } from '../shop-plan.ts';
 import { piecesToCut, sparesOfKit } from '../marks/spares.ts';
 import { halfDegrees } from '../writers/text/figures-text.ts';

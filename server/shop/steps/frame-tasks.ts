@@ -1,8 +1,9 @@
 /** Tasks of the frame: its joints, its members with their figures, and when it is glued. */
+import { counted } from '../../../grammar/words.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
 import { boundsOf } from '../../geometry/polygons.ts';
 import { stickTasks } from './lattice-tasks.ts';
-import { counted, type LengthWords, type TaskFigures } from './task-words.ts';
+import { type LengthWords, type TaskFigures } from './task-words.ts';
 import { halfDegrees } from '../writers/text/figures-text.ts';
 import type { PlanFrame } from '../sections/work-sections.ts';
 

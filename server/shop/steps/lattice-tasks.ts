@@ -1,4 +1,5 @@
 /** Tasks of the steps that make the lattice and its infill. */
+import { counted } from '../../../grammar/words.ts';
 import type { Bench } from '../../design/design-model.ts';
 import { sum } from '../../geometry/numbers.ts';
 import { cotangent } from '../../geometry/point.ts';
@@ -7,7 +8,7 @@ import type { PlannedDesign } from '../planned-design.ts';
 import { latticesMade } from '../lattices-made.ts';
 import type { JobStep } from './job-steps.ts';
 import { stepOfStock } from '../stock/stock-step.ts';
-import { counted, type LengthWords, orderText, type TaskFigures } from './task-words.ts';
+import { type LengthWords, orderText, type TaskFigures } from './task-words.ts';
 
 /** Each stock's milling, and once what to look for in the wood of all. */
 export function millTasks({ mill }: TaskFigures, words: LengthWords): string[] {

@@ -1,4 +1,5 @@
 /** What is done in each step, a line a task, with the figures that the bench asks for next. */
+import { counted } from '../../../grammar/words.ts';
 import { sum } from '../../geometry/numbers.ts';
 import type { PlannedDesign } from '../planned-design.ts';
 import { bandTasks } from '../bands/band-tasks.ts';
@@ -19,7 +20,7 @@ import {
 } from './lattice-tasks.ts';
 import { pourTasks } from '../pours/pour-tasks.ts';
 import { fitTasks, packTasks } from '../work/work-tasks.ts';
-import { counted, type LengthWords, lengthWords, type TaskFigures } from './task-words.ts';
+import { type LengthWords, lengthWords, type TaskFigures } from './task-words.ts';
 
 /** The tasks of one step of this design; a step that only has settings may have none. */
 export function tasksOf(step: JobStep, planned: PlannedDesign, plan: TaskFigures): string[] {

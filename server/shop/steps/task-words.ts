@@ -1,4 +1,5 @@
 /** What the tasks of the steps are written from, and how. */
+import { counted } from '../../../grammar/words.ts';
 import type { LengthUnit } from '../../design/design-model.ts';
 import { inchFraction, isImperial } from '../../design/values/length-text.ts';
 import { millimetresIn } from '../../design/values/quantity.ts';
@@ -51,9 +52,6 @@ export const lengthWords = (units: LengthUnit): LengthWords =>
         unit: '',
       }
     : { length: millimetres, key: keyMillimetres, fine: (value) => value.toFixed(2), unit: ' mm' };
-
-/** "1 stick", "2 sticks". */
-export const counted = (count: number, one: string, more = `${one}s`): string => `${count} ${count === 1 ? one : more}`;
 
 /** How good the order of a step's settings is. */
 export const orderText = ({ changes, bound, proven, model }: TaskFigures['changes'][number]): string =>

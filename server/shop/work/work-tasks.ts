@@ -1,6 +1,7 @@
 /** What is done to fit the parts of the work to each other, and to pack it. Lengths mm. */
+import { counted } from '../../../grammar/words.ts';
 import type { PlanWork } from '../sections/object-sections.ts';
-import { counted, type LengthWords, type TaskFigures } from '../steps/task-words.ts';
+import { type LengthWords, type TaskFigures } from '../steps/task-words.ts';
 
 /** Each joint as it is drawn: how it must be scribed. */
 export function fitTasks(work: PlanWork | null, words: LengthWords): string[] {

@@ -1,8 +1,9 @@
 /** Bands, castings, sheets and boards in words. */
+import { counted } from '../../../../grammar/words.ts';
 import type { PlanBand, PlanBoard, PlanPourLayer } from '../../sections/object-sections.ts';
 import { moneyText } from '../../../words/figures.ts';
 import type { ShopPlan } from '../../shop-plan.ts';
-import { counted, lengthWords } from '../../steps/task-words.ts';
+import { lengthWords } from '../../steps/task-words.ts';
 import type { PlanSheet } from '../../sections/work-sections.ts';
 import { textTable, type Column } from '../text-table.ts';
 

@@ -1,7 +1,7 @@
 /** Closing, movement, weight, time, price and class in words. */
 import { moneyText } from '../../../words/figures.ts';
+import { counted } from '../../../../grammar/words.ts';
 import type { ShopPlan } from '../../shop-plan.ts';
-import { counted } from '../../steps/task-words.ts';
 import { textTable, type Column } from '../text-table.ts';
 import type { PlanCost, PlanCostLine, PlanKit, PlanStep } from '../../sections/work-sections.ts';
 
