@@ -1,6 +1,6 @@
 /** The cells of one period of a grid: their openings, shapes and corner numbers. Every other cell is one of these, moved. */
 import type { CellShape } from '../../design/design-model.ts';
-import { angleOf, distance, dot, type Point, scale, subtract, turned } from '../../geometry/point.ts';
+import { angleOf, cross, distance, dot, type Point, scale, subtract, turned } from '../../geometry/point.ts';
 import {
   type Bounds,
   boundsMeet,
@@ -13,7 +13,14 @@ import {
   signedArea,
   withoutIdlePoints,
 } from '../../geometry/polygons.ts';
-import { areaTolerance, clippingMargin, isZeroLength, placeTolerance, sameAngle } from '../../geometry/tolerance.ts';
+import {
+  areaTolerance,
+  clippingMargin,
+  directionTolerance,
+  isZeroLength,
+  placeTolerance,
+  sameAngle,
+} from '../../geometry/tolerance.ts';
 import { cellReach, crossingPair, type LineFamily, lineOffset, meetingPoint, spaceAt } from '../grid/grid-lines.ts';
 import type { Period } from '../grid/grid-period.ts';
 
@@ -70,8 +77,35 @@ function cellsAround(families: readonly LineFamily[], bounds: Bounds): CellBetwe
   const outer = ringOfBounds(box);
   return cutByLines([{ outer, faces: [], isOpenEnded: false }], families)
     .filter((cell) => boundsMeet(boundsOf(cell.outer), bounds))
-    .map((cell) => ({ ...cell, isOpenEnded: cell.outer.some((corner) => isOnEdge(corner, box)) }));
+    .map((cell) => (cell.outer.some((corner) => isOnEdge(corner, box)) ? beyondBox(cell) : cell));
 }
+
+/** A cell that reaches out of its box: without end, or ended by lines that meet farther out. */
+function beyondBox(cell: CellBetweenLines): CellBetweenLines {
+  if (!areBounding(cell.faces)) return { ...cell, isOpenEnded: true };
+  const corners = meetingsOf(cell.faces);
+  return { ...cell, outer: ringOfBounds(grownBounds(boundsOf(corners), clippingMargin)) };
+}
+
+/** Whether half-planes leave nothing that goes on for ever: their normals point all round. */
+function areBounding(sides: readonly HalfPlane[]): boolean {
+  const angles = sides.map(({ normal }) => angleOf(normal)).sort((a, b) => a - b);
+  return angles.every((angle, index) => {
+    const next = angles[index + 1] ?? (angles[0] ?? angle) + 360;
+    return next - angle < 180 - directionTolerance;
+  });
+}
+
+/** Where the edges of half-planes meet, every two of them. */
+const meetingsOf = (sides: readonly HalfPlane[]): Point[] =>
+  sides.flatMap((one, index) =>
+    sides.slice(index + 1).flatMap((two): Point[] => {
+      const across = cross(one.normal, two.normal);
+      if (Math.abs(across) <= directionTolerance) return [];
+      const x = (one.reach * two.normal.y - two.reach * one.normal.y) / across;
+      return [{ x, y: (one.normal.x * two.reach - two.normal.x * one.reach) / across }];
+    }),
+  );
 
 const isOnEdge = ({ x, y }: Point, { left, bottom, right, top }: Bounds): boolean =>
   [x - left, x - right, y - bottom, y - top].some(isZeroLength);

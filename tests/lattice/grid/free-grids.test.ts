@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { told } from '../../told.ts';
 import { analyse } from '../../../server/analyse.ts';
 import type { Grid, GridFamily } from '../../../server/design/design-model.ts';
-import { cross, direction, dot, subtract } from '../../../server/geometry/point.ts';
+import { cross, direction, distance, dot, subtract } from '../../../server/geometry/point.ts';
 import { cellClasses } from '../../../server/lattice/cells/cell-classes.ts';
 import { periodOf } from '../../../server/lattice/grid/grid-period.ts';
 import type { LaidPanel } from '../../../server/lattice/laid-panel.ts';
@@ -107,6 +107,31 @@ describe('a grid without a period', () => {
     const widths = new Set(lowest.flatMap(({ notches }) => notches.map(({ width }) => width)));
     expect(lowest.every(({ stock }) => stock.name === 'ash')).toBe(true);
     expect([...widths].sort()).toEqual([2, 3]);
+  });
+});
+
+describe('a cell beyond the last line of a family', () => {
+  // y = 0, the line at 60° through 0, 0 and the one at 120° through 100, 0: a triangle of side 100
+  const lines = `family 0deg at 0 family 60deg at 0 family 120deg at ${-50 * Math.sqrt(3)}`;
+  const cellsIn = (circle: string) => {
+    const { panels, problems } = analyse(
+      `strip ash { section face 3 depth 10 }\ngrid own { free ${lines} of ash }\nmotif hemp for triangle { node hub at incentre piece arm from corner to hub, every corner }\n` +
+        `outline o { ${circle} }\npanel p { grid own node at 0, 0 shape o fill triangle with hemp of ash }`,
+    );
+    return { panel: only(panels), problems };
+  };
+
+  it('is filled where lines of the others close it, wherever they do', () => {
+    const { panel, problems } = cellsIn('circle at 50, 30 radius 20');
+    expect(problems.map(({ code }) => code)).toEqual(['LAP0409', 'LAP0409', 'LAP0409']);
+    expect(panel.cells).toEqual([{ shape: 'triangle', met: 1, needed: 1 }]);
+    const [cell] = panel.filledCells();
+    const [one = { x: 0, y: 0 }, two = one] = cell?.opening ?? [];
+    expect(distance(one, two)).toBeCloseTo(100 - 3 * Math.sqrt(3), 6);
+  });
+
+  it('stays open where nothing closes it', () => {
+    expect(cellsIn('circle at 50, -30 radius 20').panel.cells).toEqual([{ shape: 'other', met: 1, needed: 0 }]);
   });
 });
 
