@@ -12,6 +12,7 @@ import { frameProblems } from './lattice/checks/frame-checks.ts';
 import { layOutPanel } from './lattice/lay-out-panel.ts';
 import type { LaidPanel } from './lattice/laid-panel.ts';
 import { missedStrips } from './lattice/checks/missed-strips.ts';
+import { collisionProblems } from './lattice/checks/strip-collisions.ts';
 import { stripProblems } from './lattice/checks/strip-checks.ts';
 import { problemsHere } from './lattice/checks/problems-here.ts';
 import { raisedAt } from './lattice/checks/raised-problem.ts';
@@ -70,6 +71,7 @@ export function* analyseByStages(text: string, place: SourcePlace = nowhere): Ge
     ...laid.flatMap((result) => result.problems),
     ...stripProblems(panels),
     ...missedStrips(panels),
+    ...collisionProblems(panels),
     ...frameProblems(panels),
     ...benchProblems(design.benches, design.grids, panels),
     ...raisedAt(null, [

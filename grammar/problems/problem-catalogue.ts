@@ -41,6 +41,7 @@ export const problemCatalogue = {
   notchesMeet: entry('LAP0407', 'error'),
   thinWall: entry('LAP0408', 'warning'),
   stripMissesPanel: entry('LAP0409', 'warning'),
+  stripsCollide: entry('LAP0410', 'warning'),
   motifDoesNotFitCell: entry('LAP0501', 'error'),
   pieceWithoutLength: entry('LAP0502', 'error'),
   tipOutOfRange: entry('LAP0503', 'error'),

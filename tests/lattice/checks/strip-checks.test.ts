@@ -118,3 +118,23 @@ it('the notation carries walls and slivers to their problems', () => {
   );
   expect(problems.map(({ code }) => code)).toContain('LAP0408');
 });
+
+describe('strips that meet beyond the end of one', () => {
+  const problemsOfSize = (width: number, stub: number) => {
+    const text = `strip ash { section face 3 depth 10 }\ngrid g { square pitch 40 of ash }\npanel p { grid g shape ${String(width)} x 100 stub ${String(stub)} }`;
+    return analyse(text).problems.map(({ code, message }) => ({ code, message }));
+  };
+
+  it('without a notch are told: three level strips end 1 mm before the middle of an upright at either side, 0.5 × 3 mm in its wood', () => {
+    const [problem, ...others] = problemsOfSize(78, 0);
+    expect(others).toEqual([]);
+    expect(problem?.code).toBe('LAP0410');
+    expect(problem?.message).toContain('at 6 places');
+    expect(problem?.message).toContain('share 1.5 mm²');
+  });
+
+  it('are not where they stop short of one another, or a stub brings both past the crossing', () => {
+    expect(problemsOfSize(76.9, 0)).toEqual([]);
+    expect(problemsOfSize(78, 4)).toEqual([]);
+  });
+});
