@@ -72,6 +72,7 @@ export const problemCatalogue = {
   frameNotStraight: entry('LAP0708', 'warning'),
   infillOverGroove: entry('LAP0709', 'warning'),
   nothingTakesTurns: entry('LAP0710', 'warning'),
+  memberWiderThanStrip: entry('LAP0711', 'error'),
   notACurrency: entry('LAP0801', 'error'),
   secondCurrency: entry('LAP0802', 'error'),
   faceFromKerfUnclear: entry('LAP0803', 'error'),

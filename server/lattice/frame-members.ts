@@ -1,6 +1,6 @@
 /** The members of a frame round a straight-sided panel: lengths, corners, and what fills its groove between the strips. */
 import type { Frame, Panel, PanelFit } from '../design/design-model.ts';
-import { cross, degrees, distance, dot, type Point, radians, subtract, unit } from '../geometry/point.ts';
+import { cross, degrees, direction, distance, dot, type Point, radians, subtract, unit } from '../geometry/point.ts';
 import { directionTolerance, kindLengthTolerance, sameAngle, sameLength } from '../geometry/tolerance.ts';
 import { cornerAngles } from './cells/cell-classes.ts';
 import { type LineFamily, lineOffset, linesBetween } from './grid/grid-lines.ts';
@@ -69,10 +69,10 @@ function edgesOf(ring: Polygon, panel: Panel, frame: Frame): FramedEdge[] {
 
 const next = (ring: Polygon, index: number): Point => ring[(index + 1) % ring.length] ?? { x: 0, y: 0 };
 
-/** The strip's face, or the width that a fit by frame found: members along the first family are rails, the others sides. */
+/** The strip's face, or the width that a fit by frame found: members along the first family (level ones, where edges cut cells) are rails, the others sides. */
 function memberWidth(along: Point, rowDirection: number, fit: PanelFit | null, { stock }: Frame): number {
   if (!fit?.members) return stock.face;
-  const rows = { x: Math.cos(radians(rowDirection)), y: Math.sin(radians(rowDirection)) };
+  const rows = direction(fit.inside ? 0 : rowDirection);
   return Math.abs(cross(unit(along), rows)) <= directionTolerance ? fit.members.rails : fit.members.sides;
 }
 

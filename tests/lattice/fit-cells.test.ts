@@ -79,6 +79,67 @@ describe('a fit by frame', () => {
   });
 });
 
+describe('a fit of a grid whose strips lean alike to either side', () => {
+  const fileOf = (shape: string, edge = 'framed', kind = 'diamond 60deg'): string =>
+    `strip ash { section face 3 depth 10 }\ngrid net { ${kind}  side 40  of ash }\npanel p { grid net  shape ${shape}  edge ${edge} }\n`;
+
+  // rhombi of side s whose strips rise by 30° are 2s·cos 30° = s√3 wide and 2s·sin 30° = s high
+  it.each(['framed', 'sawn'])('is an upright rectangle whose edges run through the nodes, %s', (edge) => {
+    const { panels, problems } = analyse(fileOf(`fit 10 x 8 cells in ${String(10 * 30 * root3)} x 240 by pitch`, edge));
+    const [laid] = panels;
+    expect(problems.filter(({ code }) => code === 'LAP0706')).toEqual([]);
+    expect(laid?.panel.grid.side).toBeCloseTo(30, 9);
+    const { left, right, bottom, top } = boundsOf(laid?.region.flat() ?? []);
+    expect([right - left, top - bottom]).toEqual([expect.closeTo(300 * root3, 6), expect.closeTo(240, 6)]);
+    // nodes at whole halves of a rhombus, in every other place: 11 × 9 and 10 × 8 between them
+    expect(laid?.nodes).toBe(11 * 9 + 10 * 8);
+    // rhombi have their middles in the places between: 10 × 9 and 11 × 8
+    expect(laid?.cells.map(({ met }) => met)).toEqual([10 * 9 + 11 * 8]);
+  });
+
+  it('tells what does not come out, and leaves rails and sides by frame', () => {
+    const [uneven] = analyse(fileOf('fit 10 x 8 cells in 500 x 341 by pitch')).problems;
+    expect(uneven?.message).toContain('across they take a side of 28.87 mm, up 42.63 mm');
+    const { panels } = analyse(fileOf(`fit 5 x 4 cells in ${String(200 * root3 + 60)} x 220 by frame`));
+    expect(panels[0]?.panel.fit?.members).toEqual({ sides: expect.closeTo(30, 9), rails: expect.closeTo(30, 9) });
+  });
+
+  it('is that of squares on their corners too, and refused where strips lean otherwise', () => {
+    const squares = analyse(
+      fileOf(
+        `fit 5 x 4 cells in ${String(200 * Math.SQRT2)} x ${String(160 * Math.SQRT2)} by pitch`,
+        'framed',
+        'diamond 90deg',
+      ),
+    );
+    expect(squares.panels[0]?.panel.grid.side).toBeCloseTo(40, 9);
+    const turned = analyse(fileOf('fit 5 x 4 cells in 300 x 200 by pitch', 'framed', 'three_way turn 10deg'));
+    expect(turned.panels).toEqual([]);
+    expect(turned.problems.map(({ code }) => code)).toEqual(['LAP0303']);
+    expect(turned.problems[0]?.message).toContain('the strips of this grid lean');
+  });
+});
+
+describe('the frame of a fit by frame', () => {
+  const fileOf = (): string =>
+    `strip ash { section face 3 depth 10 }\nstrip rail { section face 20 depth 14 }\ngrid net { square  pitch 40  of ash }\n` +
+    'panel p { grid net  shape fit 21 x 8 cells in 900 x 400 by frame  frame { of rail  groove 6 } }\n';
+
+  it('is as wide as its strip round the counts beside: (900 − 40 + 3)/20 and (400 − 40 + 3)/9', () => {
+    const { problems } = analyse(fileOf());
+    expect(problems.map(({ code, severity }) => `${severity} ${code}`)).toEqual(['warning LAP0706', 'error LAP0711']);
+    expect(problems[0]?.message).toContain('20 x 9 (side 43.15 mm across, 40.33 mm up)');
+  });
+
+  it('is no wider than its strip is milled', () => {
+    const text = fileOf();
+    const [, wide] = analyse(text).problems;
+    expect(text.slice(wide?.range.start, wide?.range.end)).toBe('frame');
+    expect(wide?.message).toContain('members come out 41.5 mm wide, and `rail` is milled 20 mm wide');
+    expect(analyse(text.replace('face 20', 'face 41.5')).problems.map(({ code }) => code)).toEqual(['LAP0706']);
+  });
+});
+
 describe('in a file', () => {
   const fileOf = (shape: string, edge = 'framed'): string =>
     `strip ash { section face 3 depth 10 }\ngrid net { square  pitch 40  of ash }\npanel p { grid net  shape ${shape}  edge ${edge} }\n`;

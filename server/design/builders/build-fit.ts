@@ -4,8 +4,8 @@ import { type Words, joined, measure, words } from '../../../grammar/words.ts';
 import type { FitShapeSyntax } from '../../../grammar/tree/panel-syntax.ts';
 import { fitTolerance } from '../../geometry/tolerance.ts';
 import type { DesignContext } from '../design-context.ts';
-import type { FitNeighbour, Grid, PanelFit } from '../design-model.ts';
-import { fitByFrame, fitByPitch, type FitWish, largestFit } from './fit-cells.ts';
+import type { FitNeighbour, Grid, PanelFit, StripStock } from '../design-model.ts';
+import { fitByFrame, fitByPitch, type FitWish, largestFit, leansAside } from './fit-cells.ts';
 import { readCount, readLength } from '../values/read-values.ts';
 
 const mostCells = 100_000;
@@ -16,6 +16,7 @@ export function buildFit(
   syntax: FitShapeSyntax,
   grid: Grid,
   edge: FitWish['edge'],
+  frame: StripStock | null,
   context: DesignContext,
 ): PanelFit | null {
   const across = readCount(syntax.across, 'number of cells across', 1, mostCells, context);
@@ -25,14 +26,14 @@ export function buildFit(
   if (across === null || up === null || width === null || height === null) return null;
   const report = (name: 'fitLeavesOver' | 'fitTooLarge' | 'outOfRange', message: Words): void =>
     context.report(problemAt(name, syntax.range, message));
-  const wish = { across, up, width, height, edge };
+  const wish = { across, up, width, height, edge, ...(frame && { frameFace: frame.face }) };
   if (syntax.by === 'frame' && edge === 'sawn') {
     report('outOfRange', 'A sawn panel has no frame to give way. Write `by pitch`, or `edge framed`.');
     return null;
   }
   const fit = syntax.by === 'pitch' ? fitByPitch(grid, wish) : fitByFrame(grid, wish);
   if (!fit) {
-    report('outOfRange', 'A fit counts cells between strips in equal steps, and this grid has single strips there.');
+    report('outOfRange', leansAside(grid) ? leaning : singleStrips);
     return null;
   }
   const room = fit.members ? Math.min(fit.members.sides, fit.members.rails) : fit.side;
@@ -40,9 +41,13 @@ export function buildFit(
     report('fitTooLarge', tooLarge(fit, wish, grid));
     return null;
   }
-  if (isUneven(fit)) report('fitLeavesOver', fit.members ? unevenFrame(fit) : leftOver(fit, wish));
+  if (isUneven(fit)) report('fitLeavesOver', fit.members ? unevenFrame(fit, wish) : leftOver(fit, wish));
   return fit;
 }
+
+const singleStrips = 'A fit counts cells between strips in equal steps, and this grid has single strips there.';
+const leaning =
+  'A fit makes an upright rectangle, and the strips of this grid lean. Turn the grid so that its first direction runs level or two lean alike to either side, or write the lengths and the pitch.';
 
 const isUneven = ({ leftOver: { across, up }, members }: PanelFit): boolean =>
   members ? Math.abs(members.sides - members.rails) > fitTolerance : Math.max(across, up) > fitTolerance;
@@ -57,9 +62,10 @@ function leftOver(
   return joined([found, advice], ' ');
 }
 
-function unevenFrame({ members, neighbours }: PanelFit): Words {
-  const found = words`The frame comes out ${measure.given(members?.sides ?? 0)} wide at the sides and ${measure.given(members?.rails ?? 0)} at top and bottom.`;
-  const advice = words`Mill it so, change the outer size, or take other cells with a pitch of their own: ${neighbourList(neighbours)}.`;
+function unevenFrame({ members, neighbours }: PanelFit, { frameFace }: FitWish): Words {
+  const { sides, rails } = members ?? { sides: 0, rails: 0 };
+  const found = words`The frame comes out ${measure.given(sides)} wide at the sides and ${measure.given(rails)} at top and bottom.`;
+  const advice = words`Mill it so, change the outer size, or take other cells with a pitch of their own inside a frame of ${measure.given(frameFace ?? Math.min(sides, rails))}: ${neighbourList(neighbours)}.`;
   return joined([found, advice], ' ');
 }
 

@@ -3,6 +3,7 @@ import type { FrameProperty } from '../../../grammar/tree/object-syntax.ts';
 import type { PanelDeclaration, PanelShapeSyntax, ShapeProperty } from '../../../grammar/tree/panel-syntax.ts';
 import type { Name } from '../../../grammar/tree/syntax-nodes.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
+import { measure, words } from '../../../grammar/words.ts';
 import type { Point } from '../../geometry/point.ts';
 import { buildFills } from './build-fills.ts';
 import type { FillParts } from './build-fills.ts';
@@ -13,7 +14,8 @@ import { buildMeetings } from './build-meetings.ts';
 import { countedFromCorner, hasPlaces } from '../values/counted-places.ts';
 import type { Definition } from '../names/name-index.ts';
 import type { DesignContext } from '../design-context.ts';
-import type { Grid, Panel, PanelFit, PanelShape, Phase } from '../design-model.ts';
+import type { Frame, Grid, Panel, PanelFit, PanelShape, Phase } from '../design-model.ts';
+import { fitTolerance } from '../../geometry/tolerance.ts';
 import { resizedGrid } from './fit-cells.ts';
 import { propertyOf, reportMissing, reportRepeated } from './pick-properties.ts';
 import { readCount, readLength, readPoint } from '../values/read-values.ts';
@@ -41,8 +43,12 @@ export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: 
   if (!shapeProperty) reportMissing(panel, 'shape', 'shape 5 x 4 cells', context);
   const grid = gridProperty && parts.grids.get(gridProperty.name.text);
   const edge = propertyOf(panel, 'edge')?.edge ?? 'framed';
+  const frameProperty = propertyOf(panel, 'frame');
+  const frame = frameProperty ? buildFrame(frameProperty, panel.name, parts.strips, context) : null;
   const fit =
-    grid && shapeProperty?.shape.kind === 'fitted shape' ? buildFit(shapeProperty.shape, grid, edge, context) : null;
+    grid && shapeProperty?.shape.kind === 'fitted shape'
+      ? buildFit(shapeProperty.shape, grid, edge, frame?.stock ?? null, context)
+      : null;
   const shape = fit
     ? fittedShape(fit, shapeProperty)
     : shapeProperty && buildShape(shapeProperty.shape, grid, parts, context);
@@ -62,9 +68,8 @@ export function buildPanel(panel: PanelDeclaration, parts: PanelParts, context: 
   const mapProperty = propertyOf(panel, 'map');
   const mapped = mapProperty ? buildMap(mapProperty, parts, context) : null;
   const meetings = buildMeetings(panel, parts.meant, context);
-  const frameProperty = propertyOf(panel, 'frame');
-  const frame = frameProperty ? buildFrame(frameProperty, panel.name, parts.strips, context) : null;
   if (frameProperty) checkFramed(panel, frameProperty, context);
+  if (frame && fit) checkMembers(frame, fit, context);
   if (!grid || !shape || !phase || stubLength === null || tailLength === null || copyCount === null) return null;
   return {
     name: panel.name.text,
@@ -97,6 +102,14 @@ function fittedShape({ across, up, inside }: PanelFit, property: ShapeProperty |
   return inside
     ? { kind: 'rectangle', width: inside.width, height: inside.height, range }
     : { kind: 'cells', across, up, range };
+}
+
+/** Members that a fit by frame makes wider than their strip is milled cannot be made of it. */
+function checkMembers({ stock, range }: Frame, { members }: PanelFit, context: DesignContext): void {
+  const widest = members ? Math.max(members.sides, members.rails) : 0;
+  if (widest <= stock.face + fitTolerance) return;
+  const message = words`The frame's members come out ${measure.given(widest)} wide, and \`${stock.name}\` is milled ${measure.given(stock.face)} wide. Take a wider strip, more cells, or a smaller outer size.`;
+  context.report(problemAt('memberWiderThanStrip', range, message));
 }
 
 /** A frame belongs to a framed panel, and says itself how far the strips run into it. */

@@ -1,6 +1,7 @@
 /** Strips whose bodies run into one another where no notch is cut, because their crossing lies beyond the end of one. */
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
+import { joined, measure, words } from '../../../grammar/words.ts';
 import { cross, dot, type Point, scale } from '../../geometry/point.ts';
 import { clipToHalfPlanes, type HalfPlane, signedArea } from '../../geometry/polygons.ts';
 import { areaTolerance, placeDecimals, placeTolerance, rounded } from '../../geometry/tolerance.ts';
@@ -27,12 +28,15 @@ export const collisionProblems = (panels: readonly LaidPanel[]): Problem[] =>
     const { panel } = laid;
     const where = panel.edge === 'framed' ? 'in the frame' : 'at the edge';
     const places = found.length === 1 ? 'one place' : `${String(found.length)} places`;
-    const directions = worst.strips.map(({ lines }) => `${String(rounded(lines.family.direction, 2))}°`).join(' and ');
+    const directions = joined(
+      worst.strips.map(({ lines }) => measure.fineAngle(lines.family.direction)),
+      ' and ',
+    );
     const advice =
       panel.edge === 'framed'
         ? 'Make the stub shorter, or so long that both pass the crossing, move the grid, or change the size.'
         : 'Give the strips another `tail`.';
-    const message = `Strips run into one another ${where} at ${places}, where their crossing lies beyond an end and no notch is cut: the worst, at ${directions}, share ${String(rounded(worst.area, 1))} mm² near ${String(rounded(worst.at.x, 1))}, ${String(rounded(worst.at.y, 1))}. ${advice}`;
+    const message = words`Strips run into one another ${where} at ${places}, where their crossing lies beyond an end and no notch is cut: the worst, at ${directions}, share ${measure.area(worst.area)} near ${measure.place(worst.at)}. ${advice}`;
     return [problemAt('stripsCollide', panel.shape.range, message)];
   });
 
