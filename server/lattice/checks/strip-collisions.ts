@@ -1,6 +1,5 @@
 /** Strips whose bodies run into one another where no notch is cut, because their crossing lies beyond the end of one. */
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
-import type { Problem } from '../../../grammar/problems/problem.ts';
 import { joined, measure, words } from '../../../grammar/words.ts';
 import { cross, dot, type Point, scale } from '../../geometry/point.ts';
 import { clipToHalfPlanes, type HalfPlane, signedArea } from '../../geometry/polygons.ts';
@@ -9,6 +8,7 @@ import { centroidOf } from '../cells/cell-classes.ts';
 import { areParallel, type LineFamily, lineThrough } from '../grid/grid-lines.ts';
 import { panelRegion } from '../grid/panel-region.ts';
 import type { LaidPanel } from '../laid-panel.ts';
+import { type RaisedProblem, raisedAt } from './raised-problem.ts';
 import { crossingsBetween, pointOnLine, type StripPart } from '../strips/strip-parts.ts';
 
 /** Wood that two strips share, mm² seen from the front, and its middle. */
@@ -19,7 +19,7 @@ interface Collision {
 }
 
 /** Said once a panel, with the worst place. */
-export const collisionProblems = (panels: readonly LaidPanel[]): Problem[] =>
+export const collisionProblems = (panels: readonly LaidPanel[]): RaisedProblem[] =>
   panels.flatMap((laid) => {
     const found = collisionsOf(laid);
     const [first] = found;
@@ -37,7 +37,7 @@ export const collisionProblems = (panels: readonly LaidPanel[]): Problem[] =>
         ? 'Make the stub shorter, or so long that both pass the crossing, move the grid, or change the size.'
         : 'Give the strips another `tail`.';
     const message = words`Strips run into one another ${where} at ${places}, where their crossing lies beyond an end and no notch is cut: the worst, at ${directions}, share ${measure.area(worst.area)} near ${measure.place(worst.at)}. ${advice}`;
-    return [problemAt('stripsCollide', panel.shape.range, message)];
+    return raisedAt(panel, [problemAt('stripsCollide', panel.shape.range, message)]);
   });
 
 function collisionsOf(laid: LaidPanel): Collision[] {
