@@ -8,7 +8,6 @@ import type { LineFamily } from '../grid/grid-lines.ts';
 import type { LaidPanel } from '../laid-panel.ts';
 import { panelRegion } from '../grid/panel-region.ts';
 import { type RaisedProblem, raisedAt } from './raised-problem.ts';
-import { type RaisedProblem, raisedAt } from './raised-problem.ts';
 
 /** Panels that share a grid share its strips: one is told only where none of them makes it. */
 export function missedStrips(panels: readonly LaidPanel[]): RaisedProblem[] {
