@@ -2,9 +2,8 @@
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import { joined, measure, words } from '../../../grammar/words.ts';
 import { cross, dot, type Point, scale } from '../../geometry/point.ts';
-import { clipToHalfPlanes, type HalfPlane, signedArea } from '../../geometry/polygons.ts';
+import { centroidOf, clipToHalfPlanes, type HalfPlane, signedArea } from '../../geometry/polygons.ts';
 import { areaTolerance, placeDecimals, placeTolerance, rounded } from '../../geometry/tolerance.ts';
-import { centroidOf } from '../cells/cell-classes.ts';
 import { areParallel, type LineFamily, lineThrough } from '../grid/grid-lines.ts';
 import { panelRegion } from '../grid/panel-region.ts';
 import type { LaidPanel } from '../laid-panel.ts';
