@@ -29,7 +29,7 @@ describe('format', () => {
 
   test('with --check names the file and leaves it alone', async () => {
     const { code, output } = await run(['--check', file]);
-    expect([code, output]).toEqual([1, `${file} is laid out otherwise\n`]);
+    expect([code, output]).toEqual([1, `${file} is laid out differently\n`]);
     expect(await readFile(file, 'utf8')).toBe(untidy);
   });
 

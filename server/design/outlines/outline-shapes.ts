@@ -19,7 +19,7 @@ import { chainOf } from './drawn-segment.ts';
 import type { DrawnSegment } from './drawn-segment.ts';
 import { readApart } from './outline-pen.ts';
 import { drawFromFile } from './drawing-steps.ts';
-import { drawPathData } from './path-steps.ts';
+import { drawPathData } from './draw-path-data.ts';
 import { readAngle, readCount, readLength, readPoint } from '../values/read-values.ts';
 import { roundChain } from './round-chain.ts';
 

@@ -5,7 +5,7 @@ import type { Point } from '../../geometry/point.ts';
 import { scaling, transformedSegment } from '../../geometry/transform-path.ts';
 import { circleAbout, ellipseAbout } from './arc-geometry.ts';
 import { readPathData } from './path-data.ts';
-import { closedSegments, isClosed } from './path-steps.ts';
+import { closedSegments, isClosed } from './draw-path-data.ts';
 import { readSvgLength, readSvgNumbers } from './svg-lengths.ts';
 
 /** Closed lines, or what keeps an element from being one: said as a clause. */

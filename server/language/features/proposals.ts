@@ -5,7 +5,7 @@ import { labourUnits } from '../../../grammar/tree/work-syntax.ts';
 import type { Analysis } from '../../analyse.ts';
 import type { NameKind } from '../../design/names/name-index.ts';
 import { stepNames, writtenStep } from '../../design/names/step-names.ts';
-import { blockKindAt } from './blocks.ts';
+import { blockKindAt } from './block-at.ts';
 import type { Proposal } from './proposal.ts';
 import { libraryProposals } from './use-proposals.ts';
 import { type Word, wordsOf } from './words-of-text.ts';

@@ -6,7 +6,7 @@ import type { SourceRange } from '../../../grammar/tree/source-range.ts';
 import { wordsOf } from '../../../grammar/phrases/phrase-forms.ts';
 import type { Analysis } from '../../analyse.ts';
 import { knownWoods } from '../../shop/wood/unknown-woods.ts';
-import { blockKindAt } from './blocks.ts';
+import { blockKindAt } from './block-at.ts';
 
 /** Puts `newText` in the place of the problem's words. */
 export interface QuickFix {

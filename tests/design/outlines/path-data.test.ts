@@ -5,7 +5,7 @@
 import SVGPathCommander from 'svg-path-commander';
 import { describe, expect, test } from 'vitest';
 import { readPathData, type Subpath } from '../../../server/design/outlines/path-data.ts';
-import { closedSegments } from '../../../server/design/outlines/path-steps.ts';
+import { closedSegments } from '../../../server/design/outlines/draw-path-data.ts';
 import { flattenContour } from '../../../server/geometry/flatten-path.ts';
 import { contourArea, contourLength } from '../../../server/geometry/measure-path.ts';
 import { boundsOf } from '../../../server/geometry/polygons.ts';
