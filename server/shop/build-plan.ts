@@ -1,7 +1,6 @@
 /** The shop plan out of what was laid out and counted: each section asked for in turn, and put together. */
 import { planBands } from './bands/plan-bands.ts';
 import { planBoards } from './boards/plan-boards.ts';
-import { cautionsFor } from './steps/cautions.ts';
 import type { NestedSheet } from './sheets/nest-sheets.ts';
 import { planSheets } from './sheets/plan-sheets.ts';
 import { planBlanks } from './sections/plan-blanks.ts';
@@ -18,7 +17,7 @@ import { latticesMade } from './lattices-made.ts';
 import { planMovement } from './sections/plan-movement.ts';
 import { planBench, planGrids, planHinge, planPanel, planPiece, planStrip } from './sections/plan-parts.ts';
 import { notchingBench, planSettings } from './sections/plan-settings.ts';
-import { planSteps } from './steps/plan-steps.ts';
+import { cautionsOf, planSteps } from './steps/plan-steps.ts';
 import { planCutting } from './sections/plan-cutting.ts';
 import { castingsOf } from './pours/castings.ts';
 import { planPours } from './pours/plan-pours.ts';
@@ -74,12 +73,12 @@ export function buildPlan(planned: PlannedDesign, source: string, { cuttings, ne
     fit: planClosing(latticesMade(planned), settings, bench),
     movement: planMovement(design, panels),
     kit: planKit(design, panels, kinds, settings),
-    cautions: cautionsFor(design, panels),
   };
   const steps = planSteps(planned, figures);
   const labour = planLabour(planned, steps, figures);
   return {
     ...figures,
+    cautions: cautionsOf(steps),
     steps: withTimes(steps, labour, design),
     labour,
     cost: planCost(design, figures, labour),

@@ -91,12 +91,14 @@ describe('the plan', () => {
     expect(plan.cautions.map(({ step }) => step)).toEqual([
       'mill strips',
       'notch strips',
+      'cut to length',
       'cut infill',
       'saw outlines',
     ]);
     const framed = { ...handMadePanel, panel: { ...handMadePanel.panel, edge: 'framed' as const }, pieces: [] };
-    const steps = planAtSight({ ...planned, panels: [framed] }, '-').cautions.map(({ step }) => step);
-    expect(steps).toEqual(['mill strips', 'notch strips']);
+    const kinds = { ...planned.kinds, pieces: [] };
+    const steps = planAtSight({ ...planned, panels: [framed], kinds }, '-').cautions.map(({ step }) => step);
+    expect(steps).toEqual(['mill strips', 'notch strips', 'cut to length', 'frame']);
   });
 });
 

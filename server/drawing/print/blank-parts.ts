@@ -1,6 +1,6 @@
 /** The page of each way in which a blank is filled: where its cut-outs lie, which cells get infill, how it goes together. */
 import { counted } from '../../../grammar/words.ts';
-import { gateOf } from '../../shop/steps/job-steps.ts';
+import { jobStep } from '../../shop/steps/job-steps.ts';
 import type { PlanBlank } from '../../shop/sections/object-sections.ts';
 import { assemblyOrder } from '../assembly-order.ts';
 import { drawBlank } from '../draw-blank.ts';
@@ -51,7 +51,7 @@ function placeParts({ places }: PlanBlank, { figure, width, typefaces }: PrintCo
     { title: 'turned', align: 'right', cell: ({ move }) => paperAngle(move.turn) },
     { title: 'sawn from', cell: ({ move }) => (move.mirror ? 'the back' : 'the front') },
   ];
-  const gate = gateOf('fill the lattice');
+  const { gate } = jobStep('fill the lattice');
   const tail = gate === null ? null : gateBlock(gate, { width, typefaces });
   return [printTable('Cut-outs on the lattice', columns, places, width, typefaces, tail)];
 }

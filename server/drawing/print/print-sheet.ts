@@ -19,7 +19,7 @@ import { kitSections } from './kit-parts.ts';
 import { stepTables } from './step-tables.ts';
 import { blankSections } from './blank-parts.ts';
 import { sensitivityParts } from './sensitivity-parts.ts';
-import { stepOfStock } from '../../shop/stock/stock-step.ts';
+import { stepOfStock } from '../../shop/steps/job-steps.ts';
 import { closingParts, objectParts } from './object-parts.ts';
 import { priceParts } from './price-parts.ts';
 import { stepParts } from './step-parts.ts';

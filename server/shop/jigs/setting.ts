@@ -1,11 +1,11 @@
 /** One setting of one tool. Lengths mm, angles degrees. */
-import type { JobStep } from '../steps/job-steps.ts';
+import type { StepName } from '../../design/names/step-names.ts';
 import type { CutEnd } from './infill-settings.ts';
 
 export interface Setting {
   /** From 1, through all steps. */
   readonly order: number;
-  readonly step: JobStep;
+  readonly step: StepName;
   readonly tool: string;
   /** Name of the jig; null where the tool needs none. */
   readonly jig: string | null;
@@ -46,7 +46,7 @@ export interface NotchSetting {
 
 /** How the order of one step's settings was found. */
 export interface StepChanges {
-  readonly step: JobStep;
+  readonly step: StepName;
   /** Changes between the settings, weighed as the step says; setting up for the first not counted. */
   readonly changes: number;
   /** No order of these settings needs fewer. */

@@ -1,4 +1,5 @@
 /** Every setting of the whole job, in the order of the bench: grouped inside each step, with a gate before the next. */
+import type { StepName } from '../../design/names/step-names.ts';
 import { sameAngle, sameLength } from '../../geometry/tolerance.ts';
 import type { StripStock } from '../../design/design-model.ts';
 import type { NotchLocation } from '../sections/closing.ts';
@@ -8,7 +9,7 @@ import type { MarkedHinge, MarkedKinds, MarkedPiece, MarkedStrip } from '../mark
 import { infillSettings, type InfillOrder, type PieceBatch } from './infill-settings.ts';
 import { keysOf } from './key-share.ts';
 import { notchSettings, type NotchOrder, type NotchingSaw, type StripBatch } from './notch-settings.ts';
-import { gateOf, jobSteps, type JobStep } from '../steps/job-steps.ts';
+import { jobSteps } from '../steps/job-steps.ts';
 import type { Setting, StepChanges } from './setting.ts';
 
 /** What the settings depend on beside the pieces. */
@@ -31,7 +32,7 @@ export interface WorkSettings {
 type Draft = Omit<Setting, 'order' | 'step' | 'gate'>;
 
 /** The settings of the steps that have any. */
-type Drafts = Readonly<Partial<Record<JobStep, readonly Draft[]>>>;
+type Drafts = Readonly<Partial<Record<StepName, readonly Draft[]>>>;
 
 const plain: Draft = {
   tool: '',
@@ -97,17 +98,17 @@ export function workSettings(
 
 function numbered(drafts: Drafts): Setting[] {
   return jobSteps
-    .flatMap(({ title }) =>
+    .flatMap(({ title, gate }) =>
       (drafts[title] ?? []).map((draft, index, all) => ({
         ...draft,
         step: title,
-        gate: index === all.length - 1 ? gateOf(title) : null,
+        gate: index === all.length - 1 ? gate : null,
       })),
     )
     .map((setting, index) => ({ order: index + 1, ...setting }));
 }
 
-const changesOf = (step: JobStep, { changes, bound, proven }: NotchOrder | InfillOrder): StepChanges => ({
+const changesOf = (step: StepName, { changes, bound, proven }: NotchOrder | InfillOrder): StepChanges => ({
   step,
   changes,
   bound,

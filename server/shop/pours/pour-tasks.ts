@@ -1,7 +1,25 @@
 /** What is done to pour one casting. Volumes mL, masses g, times h. */
 import { counted } from '../../../grammar/words.ts';
+import type { Blank } from '../../design/work-model.ts';
 import type { PlanPour, PlanPourLayer } from '../sections/object-sections.ts';
 import { type LengthWords } from '../steps/task-words.ts';
+
+/** The lattice is made of whole steps, and stands over the edge of its mould all round. */
+export const mouldTasks = (blanks: readonly Blank[], words: LengthWords): string[] =>
+  blanks
+    .filter(({ cast }) => cast !== null)
+    .map(
+      ({ name, width, height }) =>
+        `${name}: trim each lattice to ${words.length(width)} × ${words.length(height)}, equal on all sides, to lie in its mould of that size.`,
+    );
+
+export const flattenTasks = (pours: readonly PlanPour[], words: LengthWords): string[] =>
+  pours
+    .filter(({ kind, pouredMm, finishedMm }) => kind === 'blank' && pouredMm > finishedMm)
+    .map(
+      ({ name, pouredMm, finishedMm }) =>
+        `${name}: flatten both faces, ${words.length(pouredMm)} becomes ${words.length(finishedMm)}.`,
+    );
 
 export function pourTasks(
   { name, castings, spare, layers, sealMl, holdDownG, finishedMm, notes }: PlanPour,

@@ -1,9 +1,12 @@
 /** Hands-on minutes by step, waits, and how many days go by. Times min or h, for the whole edition. */
 import type { Design } from '../../design/design.ts';
+import type { StepName } from '../../design/names/step-names.ts';
 import { maximum, sum } from '../../geometry/numbers.ts';
 import { rounded } from '../../geometry/tolerance.ts';
-import { type CountedPlan, unitsOf } from './labour-units.ts';
+import type { CountedPlan } from './counted-parts.ts';
+import { unitsOf } from './labour-units.ts';
 import type { MarkedKinds } from '../marks/marked-kinds.ts';
+import { jobStep } from '../steps/job-steps.ts';
 import type { PlanLabour, PlanStep } from './work-sections.ts';
 
 /** Hands-on hours counted as a day: common practice. */
@@ -66,22 +69,11 @@ export const withTimes = (steps: readonly PlanStep[], { lines }: PlanLabour, des
     };
   });
 
-/** Hours that must pass after a step: stated with its labour, between coats, or until resin is hard; null for none. */
-function waitAfter(title: string, { work, pours, blanks }: Design): number | null {
-  const stated = (work?.labour ?? []).filter(({ step }) => step === title).map(({ wait }) => wait);
-  const minutes = maximum([0, ...stated, ...ownWaits()]);
+/** Hours that must pass after a step: stated with its labour, or as its materials say; null for none. */
+function waitAfter(title: StepName, design: Design): number | null {
+  const stated = (design.work?.labour ?? []).filter(({ step }) => step === title).map(({ wait }) => wait);
+  const minutes = maximum([0, ...stated, jobStep(title).wait?.(design) ?? 0]);
   return minutes === 0 ? null : minutes / minutesPerHour;
-
-  function ownWaits(): number[] {
-    if (title === 'finish' && work?.finish && work.finish !== 'none')
-      return [(work.finish.recoat ?? 0) * work.finish.coats];
-    if (title === 'cast bodies')
-      return pours
-        .filter(({ mould }) => mould.kind !== 'blank')
-        .map(({ resin, layers }) => (resin.recoat?.earliest ?? 0) * (layers.length - 1) + (resin.cure ?? 0));
-    if (title === 'pour') return blanks.map(({ cast }) => cast?.resin.cure ?? 0);
-    return [];
-  }
 }
 
 /** Days from the first hand laid on to the end of the last wait: hands work eight hours from each morning, waits run on. */

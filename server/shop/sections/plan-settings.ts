@@ -2,7 +2,7 @@
 import type { Bench } from '../../design/design-model.ts';
 import type { NotchSetting, Setting } from '../jigs/setting.ts';
 import { workSettings } from '../jigs/work-settings.ts';
-import type { JobStep } from '../steps/job-steps.ts';
+import type { StepName } from '../../design/names/step-names.ts';
 import { inMarkOrder } from '../marks/mark-kinds.ts';
 import { membersToCut } from './plan-frames.ts';
 import { planAngle, planLength } from './plan-rounding.ts';
@@ -32,7 +32,7 @@ export function planSettings(cut: CutDesign, frames: readonly PlanFrame[]): Plan
   };
 }
 
-const modelOf = (step: JobStep): string =>
+const modelOf = (step: StepName): string =>
   step === 'notch strips'
     ? 'fewest settings of the pin, then fewest of fence, blade height and first stop'
     : 'fewest changes of jig and stop, blunt ends before sharp ones';

@@ -1,4 +1,5 @@
 /** Sections of the shop plan about the work: steps, stock to mill, kit, time and money. Lengths mm, times min or h. */
+import type { StepName } from '../../design/names/step-names.ts';
 import type { LabourRate } from '../../design/work-model.ts';
 
 /** The two sheets: what can be done from the drawing, and what follows the lattice as it came out. */
@@ -7,7 +8,7 @@ export type SheetName = 'to the lattice' | 'after measuring';
 /** One step of the job; nothing of a later step is begun before the gate of an earlier one. */
 export interface PlanStep {
   order: number;
-  title: string;
+  title: StepName;
   sheet: SheetName;
   /** What is done in it, a line a task, with its figures. */
   tasks: string[];

@@ -8,10 +8,15 @@ import { halfDegrees } from '../writers/text/figures-text.ts';
 import type { PlanFrame } from '../sections/work-sections.ts';
 
 /** A frame that the file does not describe is made elsewhere, to the lattice. */
-export function frameTasks(panels: readonly LaidPanel[], plan: TaskFigures, words: LengthWords): string[] {
+export function frameTasks(
+  panels: readonly LaidPanel[],
+  plan: TaskFigures,
+  cut: TaskFigures['stock'],
+  words: LengthWords,
+): string[] {
   const framed = panels.filter(({ panel, strips }) => panel.edge === 'framed' && strips.length > 0);
   return [
-    ...stickTasks('frame', plan, words),
+    ...stickTasks(cut, words),
     ...plan.frames.flatMap((frame) => membersText(frame, words)),
     ...framed
       .filter(({ panel }) => !plan.frames.some((frame) => frame.panel === panel.name))

@@ -6,8 +6,6 @@ import { cotangent } from '../../geometry/point.ts';
 import { sidesToMeasure } from './sides-to-measure.ts';
 import type { PlannedDesign } from '../planned-design.ts';
 import { latticesMade } from '../lattices-made.ts';
-import type { JobStep } from './job-steps.ts';
-import { stepOfStock } from '../stock/stock-step.ts';
 import { type LengthWords, orderText, type TaskFigures } from './task-words.ts';
 
 /** Each stock's milling, and once what to look for in the wood of all. */
@@ -76,15 +74,14 @@ function packTasks(rows: TaskFigures['settings'], strips: TaskFigures['strips'],
   return [...new Set(texts)];
 }
 
-export const lengthTasks = (plan: TaskFigures, words: LengthWords): string[] => [
+export const lengthTasks = (cut: TaskFigures['stock'], words: LengthWords): string[] => [
   'Longest first: what is cut wrong can still become a shorter strip.',
-  ...stickTasks('cut to length', plan, words),
+  ...stickTasks(cut, words),
 ];
 
 /** The sticks that are cut in a step; how, stands in their own list. */
-export function stickTasks(step: JobStep, plan: TaskFigures, words: LengthWords): string[] {
-  return plan.stock
-    .filter(({ stock }) => stepOfStock(stock, plan) === step)
+export function stickTasks(cut: TaskFigures['stock'], words: LengthWords): string[] {
+  return cut
     .filter(({ sticks }) => sticks.length > 0)
     .map(
       ({ stock: name, sticksUsed, kerfMm, endTrimMm }) =>
@@ -102,6 +99,14 @@ export function assembleTasks(planned: PlannedDesign): string[] {
     return `${panel.name}, ${quantity} to make: lay ${families.join(', then ')}; seat all laps halfway, then tap home from the middle outward.`;
   });
 }
+
+export const flushTasks = ({ mill }: TaskFigures, words: LengthWords): string[] =>
+  mill
+    .filter(({ depthMm, finishedDepthMm }) => finishedDepthMm < depthMm)
+    .map(
+      ({ stock, depthMm, finishedDepthMm }) =>
+        `${stock}: take ${words.fine((depthMm - finishedDepthMm) / 2)} off each face, ${words.length(depthMm)} becomes ${words.length(finishedDepthMm)}.`,
+    );
 
 export function measureTasks({ grids }: TaskFigures, planned: PlannedDesign, words: LengthWords): string[] {
   const small = latticesMade(planned).flatMap((laid) => {

@@ -4,7 +4,7 @@ import { analyse } from '../../../server/analyse.ts';
 import type { Frame, Panel } from '../../../server/design/design-model.ts';
 import { layOutPanel } from '../../../server/lattice/lay-out-panel.ts';
 import { frameVolume } from '../../../server/shop/mass/frame-volume.ts';
-import { stepOfStock } from '../../../server/shop/stock/stock-step.ts';
+import { stepOfStock } from '../../../server/shop/steps/job-steps.ts';
 import { writePlanCsv } from '../../../server/shop/writers/write-plan-csv.ts';
 import { writePlanText } from '../../../server/shop/writers/write-plan-text.ts';
 import { benchOf, cellsShape, gridOf, panelOf, stripStock } from '../../design-builder.ts';

@@ -5,7 +5,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
-import { gateOf, jobSteps } from '../../../server/shop/steps/job-steps.ts';
+import { jobStep, jobSteps } from '../../../server/shop/steps/job-steps.ts';
 import type { ShopPlan } from '../../../server/shop/shop-plan.ts';
 import { planAtSight } from '../../plan-at-sight.ts';
 
@@ -52,7 +52,7 @@ test('the gates ask for what the trade asks', () => {
     ['bend bands', /band is flush/],
     ['mount', /dry layout.*mock hang/],
   ] as const;
-  for (const [step, words] of asked) expect(gateOf(step), step).toMatch(words);
+  for (const [step, words] of asked) expect(jobStep(step).gate, step).toMatch(words);
 });
 
 describe('inside the steps of the ginkgo', () => {

@@ -3,7 +3,7 @@ import type { PlanSetting, PlanStock, ShopPlan } from '../../shop-plan.ts';
 import { textTable, type Column } from '../text-table.ts';
 import type { PlanStep, SheetName } from '../../sections/work-sections.ts';
 import { proofText } from '../../stock/proof-text.ts';
-import { stepOfStock } from '../../stock/stock-step.ts';
+import { stepOfStock } from '../../steps/job-steps.ts';
 import { markRanges } from '../../marks/mark-ranges.ts';
 import { moneyText } from '../../../words/figures.ts';
 import { type LengthWords, lengthWords } from '../../steps/task-words.ts';
