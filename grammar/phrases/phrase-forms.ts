@@ -1,33 +1,11 @@
 /**
- * What may stand in each kind of block: the word a phrase begins with, the rule that reads it, and how it is written.
- * A new property is a node in `tree`, a rule in `rules` and a row here.
+ * What may stand in each kind of block: the rule that reads a phrase, and how it is written. What its words mean is told
+ * by the files of `vocabulary`.
  */
 import type { ParserMethod } from 'chevrotain';
 import type { PhraseParser } from '../rules/parser.ts';
-import type { KnownWord } from '../vocabulary/tokens.ts';
+import type { BeginningWord, BlockKind, KnownWord } from '../vocabulary/known-words.ts';
 import type { SourceRange } from '../tree/source-range.ts';
-
-export type BlockKind =
-  | 'document'
-  | 'wood'
-  | 'strip'
-  | 'sheet'
-  | 'resin'
-  | 'finish'
-  | 'bench'
-  | 'grid'
-  | 'motif'
-  | 'outline'
-  | 'panel'
-  | 'frame'
-  | 'map'
-  | 'blank'
-  | 'band'
-  | 'pour'
-  | 'board'
-  | 'work'
-  | 'kit'
-  | 'tips';
 
 /** The rules of the parser that read a whole phrase. */
 export type PhraseRule = {
@@ -48,8 +26,6 @@ export interface PhraseForm {
   readonly inner?: readonly KnownWord[];
 }
 
-type Forms = Readonly<Partial<Record<KnownWord, PhraseForm>>>;
-
 const declared = (rule: PhraseRule, block: BlockKind, example: string): PhraseForm => ({
   rule,
   example,
@@ -59,7 +35,8 @@ const declared = (rule: PhraseRule, block: BlockKind, example: string): PhraseFo
 
 const tip: PhraseForm = { rule: 'tip', example: 'tip 45deg at hub of the square corner' };
 
-export const vocabulary: Readonly<Record<BlockKind, Forms>> = {
+/** The phrases of each block, by the word they begin with, in the order they are usually written. */
+export const phraseForms: { readonly [Block in BlockKind]: Readonly<Record<BeginningWord<Block>, PhraseForm>> } = {
   document: {
     use: { rule: 'use', example: 'use "motifs.lap"' },
     title: { rule: 'title', example: 'title "Ginkgo"' },
@@ -339,9 +316,9 @@ export const blockNames: Readonly<Record<BlockKind, string>> = {
 
 /** The form a word begins in a block, undefined where it begins none. */
 export function formOf(block: BlockKind, word: string): PhraseForm | undefined {
-  const forms = vocabulary[block];
-  return Object.hasOwn(forms, word) ? forms[word as KnownWord] : undefined;
+  const forms: Readonly<Record<string, PhraseForm>> = phraseForms[block];
+  return Object.hasOwn(forms, word) ? forms[word] : undefined;
 }
 
 /** The words that may begin a phrase of a block, in the order they are usually written. */
-export const wordsOf = (block: BlockKind): readonly string[] => Object.keys(vocabulary[block]);
+export const wordsOf = (block: BlockKind): readonly string[] => Object.keys(phraseForms[block]);

@@ -1,10 +1,11 @@
 /** Habits from elsewhere that the notation does not share, each told what to write instead. */
+import { type BlockKind } from '../vocabulary/known-words.ts';
 import type { IToken } from 'chevrotain';
 import { nearestWord } from '../problems/nearest-word.ts';
 import { problemAt } from '../problems/problem-catalogue.ts';
 import type { Problem } from '../problems/problem.ts';
 import { quantityUnits } from '../vocabulary/tokens.ts';
-import { type BlockKind, type PhraseForm, wordsOf } from '../phrases/phrase-forms.ts';
+import { type PhraseForm, wordsOf } from '../phrases/phrase-forms.ts';
 import { rangeOf, type SourceRange, spanOf } from '../tree/source-range.ts';
 
 /** Where a token stands. */

@@ -1,7 +1,7 @@
 /** Text to tree. */
 import { problemCatalogue } from '../problems/problem-catalogue.ts';
 import type { Problem } from '../problems/problem.ts';
-import { readBlocks } from './read-blocks.ts';
+import { type PhrasePlace, readBlocks } from './read-blocks.ts';
 import { unclosedText, unknownUnit, unreadableCharacters } from './syntax-problems.ts';
 import type { SyntaxTree } from '../tree/syntax-tree.ts';
 import { Text, tokenize, UnknownQuantity } from '../vocabulary/tokens.ts';
@@ -16,6 +16,8 @@ export interface CommentText {
 export interface ParsedDocument {
   readonly tree: SyntaxTree;
   readonly comments: readonly CommentText[];
+  /** In order of place. */
+  readonly phrases: readonly PhrasePlace[];
   /** In order of place. */
   readonly problems: readonly Problem[];
 }
@@ -47,6 +49,7 @@ export function parseDocument(text: string, begin = 0): ParsedDocument {
       unnamed: read.unnamed,
       range: { start: begin, end: begin + text.length },
     },
+    phrases: read.phrases,
     comments: comments.map((token) => ({ text: token.image, range: rangeOf(token) })),
     problems: withoutConsequences(problems, lineStartsOf(text), begin),
   };

@@ -1,4 +1,5 @@
 /** Where phrases may begin and end in a row of tokens: by braces, by known words and, when something is wrong, by lines. */
+import { type BlockKind } from '../vocabulary/known-words.ts';
 import { tokenMatcher } from 'chevrotain';
 import type { IToken } from 'chevrotain';
 import {
@@ -7,7 +8,6 @@ import {
   Dot,
   Equals,
   keyword,
-  knownWords,
   LeftBrace,
   LeftBracket,
   Minus,
@@ -16,9 +16,9 @@ import {
   Times,
   Word,
 } from '../vocabulary/tokens.ts';
-import type { KnownWord } from '../vocabulary/tokens.ts';
+import { isKnownWord, wordRoles } from '../vocabulary/known-words.ts';
 import { entryFormOf, formOf, outerBlocks } from '../phrases/phrase-forms.ts';
-import type { BlockKind, PhraseForm } from '../phrases/phrase-forms.ts';
+import type { PhraseForm } from '../phrases/phrase-forms.ts';
 
 /** Tokens behind which a phrase goes on, whatever begins the next line. */
 const connectors = new Set([Comma, Equals, Plus, Minus, Times, Divide, LeftBracket]);
@@ -165,7 +165,7 @@ export class PhraseStarts {
   /** Whether a word like `to` or `with` stands before the token and claims it. */
   private isLinked(at: number): boolean {
     const before = this.tokens[at - 1]?.image ?? '';
-    return Object.hasOwn(knownWords, before) && knownWords[before as KnownWord].role === 'link';
+    return isKnownWord(before) && wordRoles[before] === 'link';
   }
 
   /** Whether the token is the first of its line. */

@@ -3,6 +3,7 @@
  * cannot be read costs one problem; reading goes on at the next phrase. Line ends matter only then: a known
  * word at the start of a line is taken as the next property.
  */
+import { type BlockKind } from '../vocabulary/known-words.ts';
 import { EOF, tokenMatcher } from 'chevrotain';
 import type { IRecognitionException, IToken } from 'chevrotain';
 import type { MapEntry, MapRow } from '../tree/fill-syntax.ts';
@@ -10,7 +11,7 @@ import type { TipProperty } from '../tree/motif-syntax.ts';
 import type { FramePart } from '../tree/object-syntax.ts';
 import type { Name } from '../tree/syntax-nodes.ts';
 import type { BlockDeclaration, Declaration, Property } from '../tree/syntax-tree.ts';
-import { PhraseParser } from '../rules/parser.ts';
+import { phraseParser } from '../rules/parser.ts';
 import type { BlockHead } from '../rules/parser.ts';
 import { PhraseStarts } from './phrase-starts.ts';
 import type { Problem } from '../problems/problem.ts';
@@ -24,7 +25,7 @@ import {
 } from './syntax-problems.ts';
 import { LeftBrace, RightBrace, Word } from '../vocabulary/tokens.ts';
 import { formOf } from '../phrases/phrase-forms.ts';
-import type { BlockKind, PhraseForm } from '../phrases/phrase-forms.ts';
+import type { PhraseForm } from '../phrases/phrase-forms.ts';
 import { rangeOf, type SourceRange, spanOf } from '../tree/source-range.ts';
 
 type Phrase = Declaration | Property | MapEntry | MapRow | BlockHead;
@@ -52,16 +53,23 @@ interface Opening {
   readonly inBraces: boolean;
 }
 
+/** Where a phrase stands, whether it could be read or not; without the braces behind it. */
+export interface PhrasePlace {
+  readonly block: BlockKind;
+  readonly form: PhraseForm;
+  readonly range: SourceRange;
+}
+
 export interface ReadTokens {
   readonly declarations: readonly Declaration[];
   readonly unreadNames: readonly Name[];
   readonly unnamed: readonly string[];
   readonly problems: readonly Problem[];
+  /** In order of place. */
+  readonly phrases: readonly PhrasePlace[];
   /** Stretches that stand for one unknown thing: what is unreadable inside is no further problem. */
   readonly skipped: readonly SourceRange[];
 }
-
-const parser = new PhraseParser();
 
 /** Phrases are tried on so many words first: few are longer, and handing the parser a long rest each time is slow. */
 const usualLength = 100;
@@ -75,6 +83,7 @@ export function readBlocks(tokens: readonly IToken[]): ReadTokens {
     unreadNames: reader.unreadNames,
     unnamed: reader.unnamed,
     problems: reader.problems,
+    phrases: reader.phrases,
     skipped: reader.skipped,
   };
 }
@@ -83,6 +92,7 @@ const isDeclaration = (node: Phrase): node is Declaration => formOf('document', 
 
 class BlockReader {
   readonly problems: Problem[] = [];
+  readonly phrases: PhrasePlace[] = [];
   readonly unreadNames: Name[] = [];
   readonly unnamed: string[] = [];
   readonly skipped: SourceRange[] = [];
@@ -123,6 +133,7 @@ class BlockReader {
   /** A phrase and the braces behind it. */
   private readWithBody(block: BlockKind, form: PhraseForm, index: number): ReadPhrase {
     const { node, next } = this.readPhrase(block, form, index);
+    this.notePhrase(block, form, index, next);
     if (!form.opens) return { node, next };
     const { block: inner, required } = form.opens;
     if (this.tokens[next]?.tokenType === LeftBrace) return this.readBody(inner, node, next, false);
@@ -138,6 +149,11 @@ class BlockReader {
       return this.readBody(inner, node, next - 1, true);
     }
     return { node: null, next: brace };
+  }
+
+  private notePhrase(block: BlockKind, form: PhraseForm, index: number, end: number): void {
+    const [first, last] = [this.tokens[index], this.tokens[end - 1]];
+    if (first && last) this.phrases.push({ block, form, range: spanOf(rangeOf(first), rangeOf(last)) });
   }
 
   /**
@@ -237,9 +253,9 @@ class BlockReader {
   }
 
   private parseWithin(form: PhraseForm, from: number, to: number): ParsedPhrase {
-    parser.input = this.tokens.slice(from, to);
-    const node = parser[form.rule]() as Phrase | undefined;
-    const error: IRecognitionException | undefined = parser.errors[0];
+    phraseParser.input = this.tokens.slice(from, to);
+    const node = phraseParser[form.rule]() as Phrase | undefined;
+    const error: IRecognitionException | undefined = phraseParser.errors[0];
     if (!error) return { node: node ?? null, next: to, error: null };
     const next = error.token.tokenType === EOF ? to : this.starts.indexOf(error.token, from);
     const isLeftOver = error.name === 'NotAllInputParsedException';

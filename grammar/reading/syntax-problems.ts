@@ -1,5 +1,6 @@
 /** What the lexer and the parser stumble over, said in the maker's words. */
 
+import { type BlockKind } from '../vocabulary/known-words.ts';
 import type { ILexingError, IRecognitionException, IToken } from 'chevrotain';
 import { listed, typed } from '../problems/listed-words.ts';
 import { adviceFor, commonMistake, decimalComma, type Misfit, partedUnit } from './common-mistakes.ts';
@@ -7,8 +8,8 @@ import { nearestWord } from '../problems/nearest-word.ts';
 import { problemAt } from '../problems/problem-catalogue.ts';
 import type { Problem } from '../problems/problem.ts';
 import { quantityUnits } from '../vocabulary/tokens.ts';
-import { blockNames, formOf, vocabulary, wordsOf } from '../phrases/phrase-forms.ts';
-import type { BlockKind, PhraseForm } from '../phrases/phrase-forms.ts';
+import { blockNames, formOf, phraseForms, wordsOf } from '../phrases/phrase-forms.ts';
+import type { PhraseForm } from '../phrases/phrase-forms.ts';
 import { rangeOf, type SourceRange } from '../tree/source-range.ts';
 
 /** Parts what was expected from an example of it that serves better than that of the whole phrase. */
@@ -73,7 +74,7 @@ export function unknownPhrase(misfit: Misfit, block: BlockKind): Problem {
 
 /** The first kind of block that has the word. */
 const blockWith = (word: string): BlockKind | undefined =>
-  (Object.keys(vocabulary) as BlockKind[]).find((block) => block !== 'document' && formOf(block, word) !== undefined);
+  (Object.keys(phraseForms) as BlockKind[]).find((block) => block !== 'document' && formOf(block, word) !== undefined);
 
 const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 

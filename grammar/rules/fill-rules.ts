@@ -1,4 +1,5 @@
 /** Grammar of what fills the cells of a panel: fills, and the map with its signs. */
+import type { NodeOf } from '../tree/syntax-tree.ts';
 import type { IToken } from 'chevrotain';
 import type {
   FillPlaceSyntax,
@@ -20,6 +21,8 @@ interface MotifUsePlace {
   readonly use: MotifUse | null;
   readonly range: SourceRange;
 }
+
+type ByDistance = NodeOf<'by distance'>;
 
 export class FillRules extends OutlineChangeRules {
   public panelFill = this.RULE('panelFill', (): PanelFillProperty => {
@@ -98,15 +101,36 @@ export class FillRules extends OutlineChangeRules {
     const word = this.OR([{ ALT: () => this.CONSUME(keyword.within) }, { ALT: () => this.CONSUME(keyword.beyond) }]);
     const reach = this.SUBRULE(this.expression);
     this.CONSUME(keyword.of);
-    const line = this.SUBRULE(this.name, { ARGS: ['`rim` or the name of an outline'] });
+    const line = this.SUBRULE(this.rimOrOutline);
     return this.ACTION(() => ({
       kind: 'by distance',
       within: word.image === 'within',
       reach,
-      of: line.text === 'rim' ? null : line,
+      of: line.of,
       range: spanOf(rangeOf(word), line.range),
     }));
   });
+
+  private rimOrOutline = this.RULE('rimOrOutline', (): Pick<ByDistance, 'of' | 'range'> =>
+    this.OR<Pick<ByDistance, 'of' | 'range'>>({
+      DEF: [
+        {
+          ALT: () => {
+            const word = this.CONSUME(keyword.rim);
+            return this.ACTION(() => ({ of: null, range: rangeOf(word) }));
+          },
+        },
+        {
+          ALT: () => {
+            const outline = this.SUBRULE(this.name, { ARGS: ['the name of an outline'] });
+            return this.ACTION(() => ({ of: outline, range: outline.range }));
+          },
+        },
+      ],
+      IGNORE_AMBIGUITIES: true,
+      ERR_MSG: '`rim` or the name of an outline',
+    }),
+  );
 
   private motifUse = this.RULE('motifUse', (): MotifUsePlace => {
     const motifs: Name[] = [];

@@ -116,3 +116,6 @@ export class PhraseParser extends WorkRules {
     });
   }
 }
+
+/** One for all: working out the grammar takes a while. */
+export const phraseParser = new PhraseParser();

@@ -16,7 +16,7 @@ import type {
   ValueProperty,
 } from '../tree/syntax-nodes.ts';
 import { keyword, LeftBracket, NumberToken, Quantity, UnknownQuantity, Word } from '../vocabulary/tokens.ts';
-import type { KnownWord } from '../vocabulary/tokens.ts';
+import type { KnownWord } from '../vocabulary/known-words.ts';
 import { rangeOf, type SourceRange, spanOf } from '../tree/source-range.ts';
 import { ExpressionRules } from './expression-rules.ts';
 

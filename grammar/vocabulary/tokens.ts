@@ -1,130 +1,8 @@
-/** Every token of the notation, each with its one-line meaning. */
+/** Every token of the notation. */
 import { createToken, Lexer } from 'chevrotain';
 import type { ILexingError, IToken, TokenType } from 'chevrotain';
-import { fillWords } from './fill-words.ts';
-import { materialWords } from './material-words.ts';
-import { objectWords } from './object-words.ts';
-import { outlineWords } from './outline-words.ts';
 import type { QuantityUnit } from '../tree/syntax-nodes.ts';
-import { constant, declaration, link, property, unit } from './word-entry.ts';
-import type { WordEntry } from './word-entry.ts';
-
-/** The words with a meaning of their own in some place. None is reserved: each may also be a name. */
-export const knownWords = {
-  use: declaration('Brings in what another file declares.'),
-  title: declaration('Name of the design, printed on every page.'),
-  units: declaration('Unit of every length written without one.'),
-  let: declaration('A number with a name.'),
-  strip: declaration('Wood milled to one section.'),
-  bench: declaration('Jigs and saws of the shop.'),
-  grid: declaration('Parallel strips lapped into a lattice.'),
-  motif: declaration('Infill of one opening, drawn once.'),
-  outline: declaration('A closed line that shapes a panel.'),
-  panel: declaration('A piece of lattice with its shape and infill.'),
-
-  section: property('Milled size of a strip: face and depth.'),
-  face: property('Width of a strip seen from the front.'),
-  depth: property('Size of a strip from front to back.'),
-  lengths: property('Lengths the strip can be bought or milled in.'),
-  flush: property('Milled away from each face after assembly.'),
-  spare: property('Part of the pieces cut beyond the need.'),
-  rejects: property('Part of the strips expected to fail in milling.'),
-
-  bevels: property('Angles of the bevel jigs on the bench.'),
-  kerf: property('Width of a blade’s cut: of a bench, the notching blade’s.'),
-  pin: property('The indexing pin of the notching jig.'),
-  pitches: property('Distances from the pin to the blade.'),
-  band_blade: property('Width of the band saw blade.'),
-
-  three_way: property('Three directions of strips, 60° apart, three through every node.'),
-  diamond: property('Two directions of strips at an angle; its openings are rhombi.'),
-  basket_weave: property('Three directions of strips, never three through one node: triangles and hexagons.'),
-  free: property('A grid of families that are each declared.'),
-  family: property('Parallel strips of one direction.'),
-  except: property('A family, by number, that is of another strip.'),
-  wall: property('The least wood left between notches and at the ends of strips.'),
-  layers: property('The families by number, from the back to the front.'),
-  side: property('Length of one side of an opening, from node to node.'),
-  pitch: property('Distance between centre lines of a square grid.'),
-  of: property('What something is made of.'),
-  fit: property('Clearance of a notch over the strip it takes; negative presses.'),
-  turn: property('Turns the whole grid counter-clockwise.'),
-  measured: property('What came out after assembly: a length over so many cells, and the strips’ face.'),
-  both: property('With slants: cuts on both sides.'),
-  slants: property('The slanted cuts of a three-way middle strip.'),
-
-  node: property('A point of an opening or of the grid.'),
-  divider: property('A strip across an opening that splits it.'),
-  piece: property('A straight infill piece between two nodes.'),
-  fit_order: property('Order in which pieces are fitted, the key last.'),
-  hinge: property('Two pieces cut as one length, scored and folded.'),
-  fill: property('Puts a motif into openings or parts.'),
-  tip: property('A declared bevel for the ends at a node.'),
-
-  centred: property('What lies at the middle of the panel: node, cell or edge.'),
-  shape: property('Form and size of a panel.'),
-  edge: property('Of a panel: sawn or framed. Of an opening: one of its sides.'),
-  stub: property('How far a framed strip runs into the frame.'),
-  sliver: property('A trimmed piece that keeps less than this is reported.'),
-  tail: property('How far a sawn strip runs beyond its last node.'),
-  cut_cells: property('What a cell cut by the frame gets: trim, own or open.'),
-  copies: property('How many of this panel are made.'),
-
-  for: link('The shape of opening a motif is for.'),
-  at: link('A place follows.'),
-  from: link('The first end follows.'),
-  to: link('The far end follows.'),
-  by: link('Control points follow.'),
-  and: link('Joins the second of two.'),
-  every: link('Repeats a piece at each corner or edge.'),
-  key: link('Fitted last, cut this much longer and shaved.'),
-  with: link('A motif follows.'),
-  along: link('Part of the way along an edge.'),
-  between: link('A point on the line between two nodes.'),
-  the: link('May stand before a corner.'),
-  spacing: link('Distance between neighbouring centre lines of a family.'),
-  offset: link('Place of a family’s first centre line, across its direction.'),
-  turned: link('Turns counter-clockwise: a motif by corners, a place by corners or an angle.'),
-  about: link('The place something is turned about follows.'),
-  over: link('The line something is mirrored over follows.'),
-  above: link('Of two lapped pieces, this lies nearer to the viewer.'),
-  x: link('Stands between a width and a height.'),
-
-  triangle: constant('An opening with three corners.'),
-  square: constant('An opening with four equal corners; also the grid of two directions.'),
-  rhombus: constant('An opening with two sharp and two wide corners.'),
-  hexagon: constant('An opening with six corners.'),
-  polygon: constant('An opening of any other form, by its number of corners; as an outline, a regular one.'),
-  corner: constant('A corner of an opening, counted counter-clockwise from the lowest.'),
-  intersection: constant('Where two lines meet.'),
-  mid: constant('The middle of an edge.'),
-  centroid: constant('Balance point of an opening.'),
-  incentre: constant('Point equally far from all edges.'),
-  halves: constant('Both parts of an opening split by one divider.'),
-  parts: constant('All parts of a divided opening.'),
-  sharp: constant('The corners below 90°.'),
-  wide: constant('The corners above 90°.'),
-  sawn: constant('Whole pieces, sawn through later.'),
-  framed: constant('Pieces fitted to a frame.'),
-  trim: constant('The whole motif, cut by the frame; on a bench, what infill is cut longer by before its bevels.'),
-  own: constant('The motif set into what the frame leaves of the cell.'),
-  open: constant('No infill.'),
-  cell: constant('An opening of the grid.'),
-  cells: constant('Counts openings instead of millimetres.'),
-
-  ...outlineWords,
-  ...fillWords,
-  ...materialWords,
-  ...objectWords,
-
-  mm: unit('Millimetres.'),
-  cm: unit('Centimetres.'),
-  m: unit('Metres.'),
-  in: unit('Inches, 25.4 mm each.'),
-  ft: unit('Feet, twelve inches each.'),
-} as const satisfies Record<string, WordEntry>;
-
-export type KnownWord = keyof typeof knownWords;
+import { isKnownWord, type KnownWord, wordRoles } from './known-words.ts';
 
 /** Functions of the arithmetic, with what they give. */
 export const knownFunctions = {
@@ -135,6 +13,9 @@ export const knownFunctions = {
   min: 'Smallest of its values.',
   max: 'Largest of its values.',
 } as const;
+
+export const isKnownFunction = (name: string): name is keyof typeof knownFunctions =>
+  Object.hasOwn(knownFunctions, name);
 
 /** Units that may stand right behind a number. */
 export const quantityUnits: readonly QuantityUnit[] = [
@@ -191,7 +72,7 @@ export const Word = createToken({
 
 /** A token type per known word; each is also a Word. They carry no pattern: `tokenize` tells them apart. */
 export const keyword = Object.fromEntries(
-  Object.keys(knownWords).map((word) => [
+  Object.keys(wordRoles).map((word) => [
     word,
     createToken({ name: `word_${word}`, label: `\`${word}\``, pattern: Lexer.NA, categories: [Word] }),
   ]),
@@ -303,8 +184,8 @@ export function tokenize(text: string, begin = 0): Tokens {
   const comments = groups['comments'] ?? [];
   if (begin > 0) for (const token of [...tokens, ...comments]) token.startOffset += begin;
   for (const token of tokens) {
-    if (token.tokenType !== Word || !Object.hasOwn(keyword, token.image)) continue;
-    const type = keyword[token.image as KnownWord];
+    if (token.tokenType !== Word || !isKnownWord(token.image)) continue;
+    const type = keyword[token.image];
     token.tokenType = type;
     token.tokenTypeIdx = type.tokenTypeIdx ?? token.tokenTypeIdx;
   }

@@ -1,4 +1,5 @@
 /** The grammar on paper, in the EBNF of the XML recommendation (W3C, section 6), written from the rules that read it. */
+import { type BlockKind } from '../vocabulary/known-words.ts';
 import {
   Alternation,
   type IProduction,
@@ -8,14 +9,13 @@ import {
   RepetitionMandatory,
   RepetitionMandatoryWithSeparator,
   RepetitionWithSeparator,
-  type Rule,
   Terminal,
   type TokenType,
   tokenLabel,
 } from 'chevrotain';
-import { PhraseParser } from '../rules/parser.ts';
+import { grammarRules, partsOf, ruleNameOf, rulesReached } from '../phrases/phrase-rules.ts';
 import { Text, NumberToken, Quantity, UnknownQuantity, Word } from '../vocabulary/tokens.ts';
-import { type BlockKind, entryFormOf, formOf, type PhraseForm, wordsOf } from '../phrases/phrase-forms.ts';
+import { entryFormOf, formOf, type PhraseForm, wordsOf } from '../phrases/phrase-forms.ts';
 
 /** What is said of the tokens that are no fixed words. */
 const lexicalRules = `/* Tokens. Spaces and line ends part them; a comment runs from # to the end of its line. */
@@ -41,16 +41,8 @@ interface Written {
   readonly binding: Binding;
 }
 
-/** What every rule of the parser carries, though its type does not tell. */
-interface NamedRule {
-  readonly ruleName: string;
-}
-
 /** The grammar's text. */
 export function ebnfText(): string {
-  const parser = new PhraseParser();
-  const rules = parser.getGAstProductions();
-  const ruleNameOf = ({ rule }: PhraseForm): string => (parser[rule] as unknown as NamedRule).ruleName;
   const blocks: BlockKind[] = [];
   const lines: string[] = [];
   const waiting: BlockKind[] = ['document'];
@@ -60,13 +52,12 @@ export function ebnfText(): string {
     blocks.push(block);
     const forms = formsOf(block);
     for (const { opens } of forms) if (opens) waiting.push(opens.block);
-    phrases.push(...forms.map(ruleNameOf));
-    const choices = [...new Set(forms.map((form) => nameOf(ruleNameOf(form)) + bodyOf(form)))];
+    phrases.push(...forms.map(({ rule }) => ruleNameOf(rule)));
+    const choices = [...new Set(forms.map((form) => nameOf(ruleNameOf(form.rule)) + bodyOf(form)))];
     lines.push(`${blockName(block)} ::= ( ${choices.join('\n  | ')} )*`);
   }
-  const reached = reachedFrom(phrases, rules);
-  const written = reached.map((name) => {
-    const rule = rules[name];
+  const written = rulesReached(phrases).map((name) => {
+    const rule = grammarRules[name];
     return rule ? `${nameOf(name)} ::= ${sequence(rule.definition).text}` : '';
   });
   return [
@@ -95,29 +86,6 @@ const blockName = (block: BlockKind): string => (block === 'document' ? 'file' :
 
 /** "betweenPlace" as "between_place". */
 const nameOf = (rule: string): string => rule.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`);
-
-/** The rules from which others are made, in the order in which they are first needed. */
-function reachedFrom(names: readonly string[], rules: Readonly<Record<string, Rule>>): string[] {
-  const reached: string[] = [];
-  const visit = (name: string): void => {
-    if (reached.includes(name)) return;
-    reached.push(name);
-    rules[name]?.definition.flatMap(namesIn).forEach(visit);
-  };
-  names.forEach(visit);
-  return reached;
-}
-
-function namesIn(production: IProduction): string[] {
-  if (production instanceof NonTerminal) return [production.nonTerminalName];
-  return partsOf(production).flatMap(namesIn);
-}
-
-const hasParts = (production: IProduction): production is IProduction & { readonly definition: IProduction[] } =>
-  'definition' in production;
-
-const partsOf = (production: IProduction): readonly IProduction[] =>
-  hasParts(production) ? production.definition : [];
 
 function sequence(productions: readonly IProduction[]): Written {
   const parts = productions.map(written).filter(({ text }) => text !== '');

@@ -1,5 +1,6 @@
 /** Colours for editors that read TextMate grammars, written from the tokens. The file beside is made from this; a test keeps it current. */
-import { knownFunctions, knownWords, quantityUnits } from '../vocabulary/tokens.ts';
+import { wordRoles } from '../vocabulary/known-words.ts';
+import { knownFunctions, quantityUnits } from '../vocabulary/tokens.ts';
 import type { WordRole } from '../vocabulary/word-entry.ts';
 
 interface Rule {
@@ -27,8 +28,8 @@ const wordEnd = `(?!${nameRest})`;
 const oneOf = (words: readonly string[]): string => [...words].sort((a, b) => b.length - a.length).join('|');
 
 const wordsOf = (role: WordRole): string[] =>
-  Object.entries(knownWords)
-    .filter(([, entry]) => entry.role === role)
+  Object.entries(wordRoles)
+    .filter(([, own]) => own === role)
     .map(([word]) => word);
 
 const whole = (words: readonly string[]): string => `${wordStart}(?:${oneOf(words)})${wordEnd}`;

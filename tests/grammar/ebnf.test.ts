@@ -1,8 +1,8 @@
 /** The grammar on paper is the one that is read: kept beside the rules, every name in it given, every word in it known. */
+import { wordRoles } from '../../grammar/vocabulary/known-words.ts';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { knownWords } from '../../grammar/vocabulary/tokens.ts';
-import { vocabulary } from '../../grammar/phrases/phrase-forms.ts';
+import { phraseForms } from '../../grammar/phrases/phrase-forms.ts';
 import { ebnfText } from '../../grammar/writing/write-ebnf.ts';
 
 const file = new URL('../../grammar/halflap.ebnf', import.meta.url);
@@ -25,8 +25,8 @@ test('every name that is used is given once', () => {
 
 test('every word of the notation that begins a phrase stands in it, and no other', () => {
   const words = new Set([...rules.matchAll(/"(\w+)"/g)].map(([, word]) => word ?? ''));
-  expect([...words].filter((word) => !Object.hasOwn(knownWords, word))).toEqual([]);
-  const begins = Object.values(vocabulary).flatMap((forms) => Object.keys(forms));
+  expect([...words].filter((word) => !Object.hasOwn(wordRoles, word))).toEqual([]);
+  const begins = Object.values(phraseForms).flatMap((forms) => Object.keys(forms));
   expect(begins.filter((word) => !words.has(word))).toEqual([]);
 });
 

@@ -1,8 +1,8 @@
 /** The tree says what the text says, wherever its lines end and whatever its names are. */
+import { wordRoles } from '../../grammar/vocabulary/known-words.ts';
 import { describe, expect, test } from 'vitest';
 import { parseDocument } from '../../grammar/reading/parse-document.ts';
 import type { SourceRange } from '../../grammar/tree/source-range.ts';
-import { knownWords } from '../../grammar/vocabulary/tokens.ts';
 import { referenceText } from './reference-text.ts';
 
 const isRange = (value: unknown): value is SourceRange =>
@@ -47,7 +47,7 @@ describe('layout', () => {
 });
 
 describe('names', () => {
-  test.each(Object.keys(knownWords))('%s may name a number, a strip and a grid', (word) => {
+  test.each(Object.keys(wordRoles))('%s may name a number, a strip and a grid', (word) => {
     const { tree, problems } = parseDocument(
       `let ${word} = 40\nstrip ${word} { section face ${word} depth ${word} / 4 }\ngrid ${word} { three_way side ${word} of ${word} }`,
     );

@@ -1,8 +1,8 @@
 /** The reference page says what is true: its examples are sound and leave no phrase out. */
+import { type BlockKind } from '../../grammar/vocabulary/known-words.ts';
 import { expect, test } from 'vitest';
 import { parseDocument } from '../../grammar/reading/parse-document.ts';
-import { vocabulary, wordsOf } from '../../grammar/phrases/phrase-forms.ts';
-import type { BlockKind } from '../../grammar/phrases/phrase-forms.ts';
+import { phraseForms, wordsOf } from '../../grammar/phrases/phrase-forms.ts';
 import { analyse } from '../../server/analyse.ts';
 import { declarationsOf } from '../../server/language/features/declarations.ts';
 import { examples, referenceText } from './reference-text.ts';
@@ -22,14 +22,14 @@ test('together they make a sound design, nothing left out', () => {
 });
 
 test('every phrase of every block has its example on the page', () => {
-  const blocks = Object.keys(vocabulary) as BlockKind[];
+  const blocks = Object.keys(phraseForms) as BlockKind[];
   const missing = blocks.flatMap((block) =>
     wordsOf(block).filter((word) => !new RegExp(`(?:^|[\\s{])${word}\\b`, 'mu').test(referenceText)),
   );
   expect(missing).toEqual([]);
 });
 
-test.each(Object.entries(vocabulary))('the forms shown in messages can be read: %s', (block, forms) => {
+test.each(Object.entries(phraseForms))('the forms shown in messages can be read: %s', (block, forms) => {
   const inBlock: Readonly<Record<string, (phrase: string) => string>> = {
     document: (phrase) =>
       phrase

@@ -1,10 +1,10 @@
 /** The colouring grammar beside the tokens is the one they make, and colours what it should. */
+import { wordRoles } from '../../grammar/vocabulary/known-words.ts';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { IGrammar } from 'vscode-textmate';
-import { knownWords } from '../../grammar/vocabulary/tokens.ts';
 import { textmateText } from '../../grammar/writing/write-textmate.ts';
 
 const file = fileURLToPath(new URL('../../grammar/halflap.tmLanguage.json', import.meta.url));
@@ -74,7 +74,7 @@ describe('colours', () => {
   });
 
   test('of every known word but the units, which are coloured behind numbers only', () => {
-    const plain = Object.entries(knownWords).filter(([, { role }]) => role !== 'unit');
+    const plain = Object.entries(wordRoles).filter(([, role]) => role !== 'unit');
     expect(plain.filter(([word]) => scopes(word)[0]?.[1] === 'variable.other')).toEqual([]);
   });
 });

@@ -3,7 +3,7 @@ import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
 import type { Call, Expression, Name, Operation } from '../../../grammar/tree/syntax-nodes.ts';
-import { knownFunctions } from '../../../grammar/vocabulary/tokens.ts';
+import { isKnownFunction, knownFunctions } from '../../../grammar/vocabulary/tokens.ts';
 import { nearestWord } from '../../../grammar/problems/nearest-word.ts';
 import { radians } from '../../geometry/point.ts';
 import type { NumberContext } from '../design-context.ts';
@@ -101,7 +101,7 @@ const withoutUnit = (range: SourceRange): Problem =>
 
 function evaluateCall(call: Call, context: NumberContext): Quantity | null {
   const name = call.name.text;
-  if (!Object.hasOwn(knownFunctions, name)) {
+  if (!isKnownFunction(name)) {
     const near = nearestWord(name, Object.keys(knownFunctions));
     const advice = near ? `Did you mean \`${near}\`?` : `Use one of ${Object.keys(knownFunctions).join(', ')}.`;
     context.report(problemAt('unknownName', call.name.range, `There is no function \`${name}\`. ${advice}`));

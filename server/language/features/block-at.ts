@@ -1,6 +1,6 @@
 /** Which block of a text an offset lies in. */
+import { type BlockKind } from '../../../grammar/vocabulary/known-words.ts';
 import type { BlockDeclaration, Property } from '../../../grammar/tree/syntax-tree.ts';
-import type { BlockKind } from '../../../grammar/phrases/phrase-forms.ts';
 import type { Analysis } from '../../analyse.ts';
 
 /** The kind of block whose braces are round `offset`; `document` between blocks. */

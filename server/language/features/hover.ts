@@ -1,5 +1,7 @@
 /** What the words under the pointer come to: counts of a name, the other unit of a number, the meaning of a word. */
-import { knownFunctions, knownWords } from '../../../grammar/vocabulary/tokens.ts';
+import { phraseWordAt } from '../../../grammar/reading/word-places.ts';
+import { nodesOf } from '../../../grammar/tree/walk-tree.ts';
+import { isKnownFunction, knownFunctions } from '../../../grammar/vocabulary/tokens.ts';
 import type { Analysis } from '../../analyse.ts';
 import type { Definition } from '../../design/names/name-index.ts';
 import { expressionHover } from './hover-expression.ts';
@@ -15,7 +17,6 @@ import { benchHover, stockHover } from './hover-stock.ts';
 import { type HoverLines, type HoverText, hoverText } from './hover-text.ts';
 import { numberAt } from './expressions.ts';
 import { mentionAt } from './names.ts';
-import { wordAt } from './words-of-text.ts';
 
 /** The hover at `offset`; null where there is nothing to say. */
 export function hoverAt(analysis: Analysis, offset: number): HoverText | null {
@@ -31,17 +32,23 @@ export function hoverAt(analysis: Analysis, offset: number): HoverText | null {
     const lines = quantityHover(number);
     return lines && hoverText(lines, number.range);
   }
-  const word = wordAt(analysis.text, offset);
-  const meaning = word && meaningOf(word.text);
-  return word && meaning ? hoverText([`**${word.text}**`, meaning], word.range) : null;
+  return functionHover(analysis, offset) ?? wordHover(analysis, offset);
 }
 
-const meanings = new Map<string, string>([
-  ...Object.entries(knownWords).map(([word, { meaning }]) => [word, meaning] as const),
-  ...Object.entries(knownFunctions),
-]);
+function functionHover({ tree }: Analysis, offset: number): HoverText | null {
+  const called = nodesOf(tree, 'call').find(({ name: { range } }) => range.start <= offset && offset <= range.end);
+  if (!called || !isKnownFunction(called.name.text)) return null;
+  const { text, range } = called.name;
+  return hoverText([`**${text}**`, knownFunctions[text]], range);
+}
 
-const meaningOf = (word: string): string | null => meanings.get(word) ?? null;
+/** What a word means in the phrase where it stands, and how that phrase is written where it begins it. */
+function wordHover({ text, files }: Analysis, offset: number): HoverText | null {
+  const word = phraseWordAt(files[0].parsed.phrases, text, offset);
+  if (!word) return null;
+  const example = word.example === null ? '' : `\`${word.example}\``;
+  return hoverText([`**${word.text}**`, word.meaning, example], word.range);
+}
 
 /** The hover of what a name means; null where the design has left it out for an error. */
 function definitionHover(analysis: Analysis, definition: Definition): HoverLines | null {

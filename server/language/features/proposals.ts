@@ -1,6 +1,7 @@
 /** What may be written at a place: declarations, the properties of a block, or the names a phrase asks for. */
-import { type KnownWord, knownWords } from '../../../grammar/vocabulary/tokens.ts';
-import { type BlockKind, formOf, wordsOf as wordsOfBlock } from '../../../grammar/phrases/phrase-forms.ts';
+import { beginningWord, type BlockKind, type KnownWord } from '../../../grammar/vocabulary/known-words.ts';
+import { firstWords, meaningBehind } from '../../../grammar/phrases/phrase-rules.ts';
+import { formOf, wordsOf as wordsOfBlock } from '../../../grammar/phrases/phrase-forms.ts';
 import { labourUnits } from '../../../grammar/tree/work-syntax.ts';
 import type { Analysis } from '../../analyse.ts';
 import type { NameKind } from '../../design/names/name-index.ts';
@@ -11,7 +12,7 @@ import { libraryProposals } from './use-proposals.ts';
 import { type Word, wordsOf } from './words-of-text.ts';
 
 const shapeWords: readonly KnownWord[] = ['triangle', 'square', 'rhombus', 'hexagon', 'polygon'];
-const placeWords: readonly KnownWord[] = ['corner', 'mid', 'along', 'centroid', 'incentre', 'between'];
+const placeWords = firstWords('place');
 
 /** Words that may follow a word inside a phrase. */
 const followingWords: Partial<Record<string, readonly KnownWord[]>> = {
@@ -74,7 +75,12 @@ export function proposalsAt(analysis: Analysis, offset: number): Proposal[] {
   if (before === null) return wordsOfBlock(block).map((word) => phraseProposal(block, word));
   if (before.text === 'use' && block === 'document') return libraryProposals();
   const here = inBlock[block]?.[before.text];
-  const words = (here ? (here.words ?? []) : (followingWords[before.text] ?? [])).map(wordProposal);
+  const words = (here ? (here.words ?? []) : (followingWords[before.text] ?? [])).map((word): Proposal => ({
+    label: word,
+    kind: 'word',
+    detail: '',
+    meaning: meaningIn(analysis, before, word),
+  }));
   const kinds = here ? here.names : block === 'document' ? undefined : followingNames[before.text];
   if (kinds === undefined && words.length > 0) return words;
   return [...definedNames(analysis, kinds ?? ['let']), ...words];
@@ -90,22 +96,18 @@ function wordBefore(text: string, offset: number): Word | null {
   return /[\r\n]/.test(text.slice(last.range.end, offset)) ? null : last;
 }
 
-const meaningOf = (word: string): string =>
-  Object.hasOwn(knownWords, word) ? knownWords[word as KnownWord].meaning : '';
-
 const phraseProposal = (block: BlockKind, word: string): Proposal => ({
   label: word,
   kind: 'word',
   detail: formOf(block, word)?.example ?? '',
-  meaning: meaningOf(word),
+  meaning: beginningWord(block, word)?.meaning ?? '',
 });
 
-const wordProposal = (word: string): Proposal => ({
-  label: word,
-  kind: 'word',
-  detail: '',
-  meaning: meaningOf(word),
-});
+/** What a word means behind the word `before` in the phrase of that. */
+function meaningIn({ files }: Analysis, before: Word, word: string): string {
+  const phrase = files[0].parsed.phrases.filter(({ range }) => range.start <= before.range.start).at(-1);
+  return phrase ? meaningBehind(before.text, phrase.form, word) : '';
+}
 
 function definedNames({ names: { definitions, used } }: Analysis, wanted: readonly NameKind[]): Proposal[] {
   return [...definitions, ...used]

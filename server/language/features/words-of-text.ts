@@ -1,4 +1,4 @@
-/** The word under an offset, as the lexer tells words apart. */
+/** The words of a text, as the lexer tells them apart. */
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
 import { tokenize } from '../../../grammar/vocabulary/tokens.ts';
 
@@ -13,9 +13,4 @@ export function wordsOf(text: string): Word[] {
     text: image,
     range: { start: startOffset, end: startOffset + image.length },
   }));
-}
-
-/** The word that holds `offset`, its end included. */
-export function wordAt(text: string, offset: number): Word | null {
-  return wordsOf(text).find(({ range }) => range.start <= offset && offset <= range.end) ?? null;
 }
