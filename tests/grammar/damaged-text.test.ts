@@ -22,7 +22,7 @@ function problemsOf(text: string): readonly Problem[] {
   const { problems } = buildFiles(loadFiles(text, { path: 'damaged.lap', read: readFrom(samples) }));
   for (const { range, message } of problems) {
     if (!(range.start >= 0 && range.start < range.end && range.end <= text.length)) {
-      throw new Error(`${JSON.stringify(range)} is no place in the text: ${message}`);
+      throw new Error(`${JSON.stringify(range)} is no place in the text: ${JSON.stringify(message)}`);
     }
   }
   return problems;
