@@ -125,7 +125,7 @@ export const phraseForms: { readonly [Block in BlockKind]: Readonly<Record<Begin
     three_way: { rule: 'gridKind', example: 'three_way' },
     square: { rule: 'gridKind', example: 'square' },
     diamond: { rule: 'diamond', example: 'diamond 60deg' },
-    basket_weave: { rule: 'gridKind', example: 'basket_weave' },
+    kagome: { rule: 'gridKind', example: 'kagome' },
     free: { rule: 'gridKind', example: 'free' },
     family: { rule: 'family', example: 'family 60deg of ash spacing 40', inner: ['of'] },
     side: { rule: 'side', example: 'side 40' },

@@ -1,5 +1,6 @@
 /** What the lexer and the parser stumble over, said in the maker's words. */
 
+import { oldWord } from './renamed-words.ts';
 import { type BlockKind } from '../vocabulary/known-words.ts';
 import type { ILexingError, IRecognitionException, IToken } from 'chevrotain';
 import { listed, typed } from '../problems/listed-words.ts';
@@ -24,7 +25,11 @@ export function unreadPhrase(
   behind: IToken | null,
 ): Problem {
   const habit =
-    found && (decimalComma({ token: found, before, behind }) ?? partedUnit({ token: found, before, behind }));
+    found &&
+    (oldWord(form.rule, [found]) ??
+      oldWord(form.rule, [before, found]) ??
+      decimalComma({ token: found, before, behind }) ??
+      partedUnit({ token: found, before, behind }));
   if (habit) return habit;
   const [expected = '', ownExample = `\`${form.example}\``] = error.message.split(ownExampleMark);
   const write = ` Write it like ${ownExample}.`;
@@ -45,7 +50,7 @@ export function unreadPhrase(
 export function unknownPhrase(misfit: Misfit, block: BlockKind): Problem {
   const { token, before } = misfit;
   const range = rangeOf(token);
-  const habit = commonMistake(misfit, block);
+  const habit = oldWord(block, [token]) ?? commonMistake(misfit, block);
   if (habit) return habit;
   if (block !== 'document' && !/^[\p{L}_]/u.test(token.image)) {
     const after = before ? ` after \`${before.image}\`` : '';

@@ -18,7 +18,7 @@ export interface PhraseWord {
 
 /** The word at `offset`, its end included; null for names, numbers and whatever no phrase takes. */
 export function phraseWordAt(phrases: readonly PhrasePlace[], text: string, offset: number): PhraseWord | null {
-  const phrase = phrases.filter(({ range }) => holds(range, offset)).at(-1);
+  const phrase = phraseAt(phrases, offset);
   if (!phrase) return null;
   const tokens = tokenize(text).tokens.filter((token) => isWithin(rangeOf(token), phrase.range));
   const first = tokens[0];
@@ -31,6 +31,10 @@ export function phraseWordAt(phrases: readonly PhrasePlace[], text: string, offs
   const { meaning } = entry;
   return { text: token.image, range: rangeOf(token), meaning, example: begins ? phrase.form.example : null };
 }
+
+/** The phrase whose words hold `offset`, its end included. */
+export const phraseAt = (phrases: readonly PhrasePlace[], offset: number): PhrasePlace | null =>
+  phrases.filter(({ range }) => holds(range, offset)).at(-1) ?? null;
 
 const holds = ({ start, end }: SourceRange, offset: number): boolean => start <= offset && offset <= end;
 

@@ -25,7 +25,7 @@ export class GridRules extends MaterialRules {
     const word = this.OR([
       { ALT: () => this.CONSUME(keyword.three_way) },
       { ALT: () => this.CONSUME(keyword.square) },
-      { ALT: () => this.CONSUME(keyword.basket_weave) },
+      { ALT: () => this.CONSUME(keyword.kagome) },
       { ALT: () => this.CONSUME(keyword.free) },
     ]);
     return this.ACTION(() => ({

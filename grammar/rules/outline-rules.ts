@@ -56,9 +56,9 @@ export class OutlineRules extends MotifRules {
       DEF: [
         { ALT: () => this.SUBRULE(this.arcByRadius) },
         { ALT: () => this.SUBRULE(this.arcThrough) },
-        { ALT: () => this.SUBRULE(this.arcByBulge) },
+        { ALT: () => this.SUBRULE(this.arcByRise) },
       ],
-      ERR_MSG: '`radius`, `through` or `bulge`',
+      ERR_MSG: '`radius`, `through` or `rise`',
     }),
   );
 
@@ -82,13 +82,13 @@ export class OutlineRules extends MotifRules {
     return this.ACTION(() => ({ kind: 'arc through', point, range: spanOf(rangeOf(word), point.range) }));
   });
 
-  private arcByBulge = this.RULE('arcByBulge', (): ArcForm => {
-    const word = this.CONSUME(keyword.bulge);
-    const bulge = this.SUBRULE(this.expression);
+  private arcByRise = this.RULE('arcByRise', (): ArcForm => {
+    const word = this.CONSUME(keyword.rise);
+    const rise = this.SUBRULE(this.expression);
     const turn = this.SUBRULE(this.arcTurn);
     return this.ACTION(() => ({
-      kind: 'arc by bulge',
-      bulge,
+      kind: 'arc by rise',
+      rise,
       turn: turn.image as 'left' | 'right',
       range: spanOf(rangeOf(word), rangeOf(turn)),
     }));

@@ -1,4 +1,5 @@
 /** Grammar of the phrases inside the work. */
+import type { IToken } from 'chevrotain';
 import { listed, typed } from '../problems/listed-words.ts';
 import { ObjectRules } from './object-rules.ts';
 import { phraseOf } from './property-rules.ts';
@@ -101,10 +102,9 @@ export class WorkRules extends ObjectRules {
   public minutes = this.RULE('minutes', (): MinutesProperty => {
     const word = this.CONSUME(keyword.minutes);
     const value = this.SUBRULE(this.expression);
-    this.CONSUME(keyword.per);
     const per = this.OR({
-      DEF: labourUnits.map((unit) => ({ ALT: () => this.CONSUME2(keyword[unit]) })),
-      ERR_MSG: listed(typed(labourUnits)),
+      DEF: [{ ALT: () => this.CONSUME(keyword.once) }, { ALT: () => this.SUBRULE(this.labourUnit) }],
+      ERR_MSG: '`once` or `per` and what the minutes are for',
     });
     this.CONSUME(keyword.for);
     const aStep = 'a step of the job, such as `notch_strips`';
@@ -124,5 +124,13 @@ export class WorkRules extends ObjectRules {
       step,
       wait: wait ?? null,
     }));
+  });
+
+  private labourUnit = this.RULE('labourUnit', (): IToken => {
+    this.CONSUME(keyword.per);
+    return this.OR({
+      DEF: labourUnits.map((unit) => ({ ALT: () => this.CONSUME2(keyword[unit]) })),
+      ERR_MSG: listed(typed(labourUnits)),
+    });
   });
 }

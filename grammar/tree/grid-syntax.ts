@@ -3,7 +3,7 @@ import type { Block, Expression, ListProperty, Name, NameProperty, Phrase, Value
 
 export interface GridKindProperty extends Phrase {
   readonly kind: 'grid kind';
-  readonly gridKind: 'three_way' | 'square' | 'diamond' | 'basket_weave' | 'free';
+  readonly gridKind: 'three_way' | 'square' | 'diamond' | 'kagome' | 'free';
   /** The angle of a diamond's sharp or wide corner; null for the other kinds. */
   readonly angle: Expression | null;
 }

@@ -16,7 +16,7 @@ export interface LineStep extends Phrase {
   readonly rounded: Expression | null;
 }
 
-/** What says how an arc runs: its radius, a point on it, or how far it bulges from its chord. */
+/** What says how an arc runs: its radius, a point on it, or its rise over its chord. */
 export type ArcForm =
   | ({
       readonly kind: 'arc by radius';
@@ -25,7 +25,7 @@ export type ArcForm =
       readonly large: boolean;
     } & Node)
   | ({ readonly kind: 'arc through'; readonly point: PointSyntax } & Node)
-  | ({ readonly kind: 'arc by bulge'; readonly bulge: Expression; readonly turn: 'left' | 'right' } & Node);
+  | ({ readonly kind: 'arc by rise'; readonly rise: Expression; readonly turn: 'left' | 'right' } & Node);
 
 export interface ArcStep extends Phrase {
   readonly kind: 'arc';

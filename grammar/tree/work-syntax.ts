@@ -43,13 +43,14 @@ export interface MoistureProperty extends Phrase {
   readonly hangs: Expression;
 }
 
-export const labourUnits = ['work', 'setting', 'pass', 'piece', 'strip', 'cell', 'mix', 'metre', 'copy'] as const;
+/** What minutes may be for, behind `per`. */
+export const labourUnits = ['setting', 'pass', 'piece', 'strip', 'cell', 'mix', 'metre', 'copy'] as const;
 
-/** `minutes 1.5 per setting for notch_strips wait 2h`. */
+/** `minutes 1.5 per setting for notch_strips wait 2h`, or `once` in the place of `per setting`. */
 export interface MinutesProperty extends Phrase {
   readonly kind: 'minutes';
   readonly value: Expression;
-  readonly per: (typeof labourUnits)[number];
+  readonly per: (typeof labourUnits)[number] | 'once';
   readonly perRange: SourceRange;
   readonly step: Name;
   readonly wait: Expression | null;

@@ -8,7 +8,9 @@ export const gridWords = {
       three_way: property('Three directions of strips, 60° apart, three through every node.'),
       square: constant('Two directions of strips at right angles.'),
       diamond: property('Two directions of strips at an angle; its openings are rhombi.'),
-      basket_weave: property('Three directions of strips, never three through one node: triangles and hexagons.'),
+      kagome: property(
+        'The basket weave: three directions of strips, never three through one node: triangles and hexagons.',
+      ),
       free: property('A grid of families that are each declared.'),
       family: property('Parallel strips of one direction.'),
       side: property('Length of one side of an opening, from node to node.'),

@@ -38,7 +38,7 @@ export const outlineWords = {
       large: constant('The longer way around.'),
     },
     arcThrough: { through: link('A point on the arc.') },
-    arcByBulge: { bulge: link('How far the arc’s middle is from its chord.') },
+    arcByRise: { rise: link('How far the arc’s middle is from its chord.') },
     arcTurn: {
       left: constant('Turning counter-clockwise.'),
       right: constant('Turning clockwise.'),

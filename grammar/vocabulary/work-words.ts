@@ -38,9 +38,8 @@ export const workWords = {
     },
     finishUse: { none: constant('Left bare.') },
     moisture: { to: link('Where it will hang.') },
-    minutes: {
+    labourUnit: {
       per: link('The unit that takes this time.'),
-      work: declaration('Once for the whole work.'),
       setting: constant('Setting up a jig, a fence or a stop.'),
       pass: constant('One pass over the blade.'),
       piece: property('One piece of infill.'),
@@ -49,6 +48,9 @@ export const workWords = {
       mix: property('One mix of resin.'),
       metre: constant('A metre of length.'),
       copy: property('One copy of the work.'),
+    },
+    minutes: {
+      once: constant('One time for the whole job.'),
       for: link('The step of the job.'),
       wait: link('Time that must pass after the step.'),
     },

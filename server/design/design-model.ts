@@ -91,7 +91,7 @@ export interface GridFamily {
 }
 
 /** The kinds whose families are known by their size alone. */
-export type PresetKind = 'three_way' | 'square' | 'diamond' | 'basket_weave';
+export type PresetKind = 'three_way' | 'square' | 'diamond' | 'kagome';
 
 export type GridKind = PresetKind | 'free';
 

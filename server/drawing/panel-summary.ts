@@ -9,7 +9,7 @@ const gridNames: Record<GridKind, string> = {
   three_way: 'three-way',
   square: 'square',
   diamond: 'diamond',
-  basket_weave: 'basket-weave',
+  kagome: 'kagome',
   free: 'free',
 };
 

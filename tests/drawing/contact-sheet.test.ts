@@ -17,7 +17,7 @@ const grids = {
   triangle: 'three_way  side 60',
   square: 'square  pitch 40',
   rhombus: 'diamond 60deg  side 50',
-  hexagon: 'basket_weave  side 40',
+  hexagon: 'kagome  side 40',
 };
 
 /** A design that sets every motif of the library into a panel of its own. */

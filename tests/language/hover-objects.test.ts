@@ -143,7 +143,7 @@ describe('proposals', () => {
       'border',
       'fillers',
     ]);
-    const work = 'work w {\n  minutes 2 per work for ';
+    const work = 'work w {\n  minutes 2 once for ';
     expect(proposalsAt(analyse(`${work}\n}`), work.length).map(({ label }) => label)).toContain('notch_strips');
   });
 });

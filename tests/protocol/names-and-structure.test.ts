@@ -127,6 +127,15 @@ describe('quick fixes', () => {
   }
 
   it.each([
+    ['an arc', 'outline o { start 0, 0  arc to 9, 0 rise 2 left  line to start }', 'rise', 'bulge'],
+    ['a grid', 'strip ash { section face 3 depth 9 }\ngrid g { kagome  side 40  of ash }', 'kagome', 'basket_weave'],
+    ['a minute', 'work w { minutes 40 once for assemble }', 'once', 'per work'],
+  ])('writes the new word of %s in the place of the old one', async (name, sound, now, old) => {
+    const result = await fixed(name.replace(' ', '-'), sound.replace(now, old), old);
+    expect(result).toEqual({ title: `Change to \`${now}\``, text: sound });
+  });
+
+  it.each([
     ['a motif', 'with hemp of', 'with hempp of', 'hempp'],
     ['a property', 'copies 2', 'copeis 2', 'copeis'],
     ['a declaration', 'outline round', 'outlien round', 'outlien'],

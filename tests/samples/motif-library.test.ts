@@ -21,7 +21,7 @@ strip ash { section face ${face} depth 9 }
 grid triangle { three_way  side 60  of ash }
 grid square { square  pitch 60  of ash }
 grid rhombus { diamond 60deg  side 60  of ash }
-grid hexagon { basket_weave  side 60  of ash }
+grid hexagon { kagome  side 60  of ash }
 `);
 
 /** What stands in the comment before a motif. */

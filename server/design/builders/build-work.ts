@@ -118,14 +118,16 @@ function buildLabour(minutes: MinutesProperty, context: DesignContext): LabourRa
     return null;
   }
   if (!hasUnit(step, minutes, context)) return null;
-  return each === null ? null : { step, minutes: each, per: minutes.per, wait: wait ?? 0 };
+  return each === null
+    ? null
+    : { step, minutes: each, per: minutes.per === 'once' ? 'work' : minutes.per, wait: wait ?? 0 };
 }
 
 /** Minutes for what a step has none of would count nothing. */
 function hasUnit(step: StepName, { per, perRange }: MinutesProperty, context: DesignContext): boolean {
   const units = unitsOfStep(step);
-  if (units.includes(per)) return true;
-  const others = units.map((unit) => `\`per ${unit}\``);
+  if (per === 'once' || units.includes(per)) return true;
+  const others = units.map((unit) => (unit === 'work' ? '`once`' : `\`per ${unit}\``));
   context.report(
     problemAt(
       'stepHasNoUnit',

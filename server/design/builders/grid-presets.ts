@@ -28,7 +28,7 @@ export const gridPresets: Readonly<Record<PresetKind, GridPreset>> = {
       [-angle / 2, angle / 2].map((direction) => ({ direction, spacing: Math.sin(radians(angle)), offset: 0 })),
   },
   /** The third family lies half a spacing off, so that no three lines meet; a node lies at the origin. */
-  basket_weave: {
+  kagome: {
     size: 'side',
     families: () => [
       { direction: 0, spacing: root3, offset: 0 },

@@ -59,13 +59,13 @@ export function arcThrough(from: Point, through: Point, to: Point): ArcSegment |
 }
 
 /**
- * The arc whose middle lies `bulge` from the middle of its chord c: of radius (c²/4 + bulge²) / (2·bulge) (intersecting
+ * The arc whose middle is `rise` from the middle of its chord c: of radius (c²/4 + rise²) / (2·rise) (intersecting
  * chords, Euclid III 35). Beyond half the chord it is the larger part of its circle. Null where the ends coincide.
  */
-export function arcByBulge(from: Point, to: Point, bulge: number, turn: 'left' | 'right'): ArcSegment | null {
+export function arcByRise(from: Point, to: Point, rise: number, turn: 'left' | 'right'): ArcSegment | null {
   const half = distance(from, to) / 2;
   if (half <= placeTolerance) return null;
-  return arcByRadius(from, to, (half ** 2 + bulge ** 2) / (2 * bulge), turn, bulge > half);
+  return arcByRadius(from, to, (half ** 2 + rise ** 2) / (2 * rise), turn, rise > half);
 }
 
 /** A whole ellipse as two halves, counter-clockwise; `tilt` turns its first radius from the x axis. */

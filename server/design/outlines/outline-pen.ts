@@ -9,7 +9,7 @@ import { distance } from '../../geometry/point.ts';
 import type { Point } from '../../geometry/point.ts';
 import { openSpline } from '../../geometry/spline.ts';
 import { placeTolerance } from '../../geometry/tolerance.ts';
-import { arcByBulge, arcByRadius, arcThrough } from './arc-geometry.ts';
+import { arcByRise, arcByRadius, arcThrough } from './arc-geometry.ts';
 import type { DesignContext } from '../design-context.ts';
 import type { DrawnSegment } from './drawn-segment.ts';
 import { readLength, readPoint } from '../values/read-values.ts';
@@ -112,9 +112,9 @@ function arcOf(step: ArcStep, from: Point, to: Point, context: DesignContext): P
       if (!arc) context.report(problemAt('impossibleArc', form.point.range, message));
       return arc;
     }
-    case 'arc by bulge': {
-      const bulge = readLength(form.bulge, 'bulge', 'positive', context);
-      return bulge === null ? null : arcByBulge(from, to, bulge, form.turn);
+    case 'arc by rise': {
+      const rise = readLength(form.rise, 'rise', 'positive', context);
+      return rise === null ? null : arcByRise(from, to, rise, form.turn);
     }
   }
 }

@@ -1,4 +1,6 @@
 /** Edits that put a problem right, found by the problem's code and place, never by its wording. */
+import { phraseAt } from '../../../grammar/reading/word-places.ts';
+import { renamedWord } from '../../../grammar/reading/renamed-words.ts';
 import { nearestName, nearestWord } from '../../../grammar/problems/nearest-word.ts';
 import { problemCatalogue } from '../../../grammar/problems/problem-catalogue.ts';
 import type { WrittenProblem } from '../../words/write-words.ts';
@@ -34,6 +36,11 @@ function nearest(analysis: Analysis, { code, range }: WrittenProblem): string | 
       return nearestName(written, namesFor(analysis, range));
     case problemCatalogue.woodNotKnown.code:
       return nearestName(written, knownWoods(analysis.names));
+    case problemCatalogue.unexpectedWord.code: {
+      const phrase = phraseAt(analysis.files[0].parsed.phrases, range.start);
+      const place = phrase?.form.rule;
+      return (place && renamedWord(place, written)) ?? renamedWord(blockKindAt(analysis, range.start), written);
+    }
     case problemCatalogue.unknownDeclaration.code:
     case problemCatalogue.unknownProperty.code:
       return nearestWord(written, wordsOf(blockKindAt(analysis, range.start)));

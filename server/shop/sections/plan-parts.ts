@@ -38,7 +38,8 @@ export const planGrids = (design: GridUsers): PlanGrid[] =>
   gridsMade(design).map(({ name, grid }) => ({ ...planGrid(grid), name }));
 
 function planGrid(grid: Grid): PlanGrid {
-  const { name, kind, side, fit } = grid;
+  const { name, side, fit } = grid;
+  const kind = grid.kind === 'kagome' ? 'basket_weave' : grid.kind; // the plan's word for it is the older one
   const { what, millimetres } = gridCheck(grid);
   return {
     name,

@@ -73,7 +73,7 @@ describe('grids that name more', () => {
       spacing: expect.closeTo(family.spacing, 9) as unknown,
       offset: expect.closeTo(family.offset, 9) as unknown,
     }));
-    expect(familiesOf('basket_weave side 30')).toEqual(families);
+    expect(familiesOf('kagome side 30')).toEqual(families);
   });
 });
 

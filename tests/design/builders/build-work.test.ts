@@ -34,7 +34,7 @@ describe('a work', () => {
       moisture 8% to 11%
       hourly 32 EUR
       minutes 1.5 per setting for notch_strips
-      minutes 40 per work for assemble wait 2h
+      minutes 40 once for assemble wait 2h
       margin 35% commission 40% tax 20% packing 14 EUR losses 5%`;
     expect(workOf(text)).toMatchObject({
       name: 'ginkgo',

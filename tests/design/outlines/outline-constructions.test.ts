@@ -4,7 +4,7 @@
  * perimeter 4a·E(1 − b²/a²) (NIST DLMF 19.30(i)).
  */
 import { describe, expect, test } from 'vitest';
-import { arcByBulge, arcThrough } from '../../../server/design/outlines/arc-geometry.ts';
+import { arcByRise, arcThrough } from '../../../server/design/outlines/arc-geometry.ts';
 import { pointOnArc } from '../../../server/geometry/flatten-path.ts';
 import { contourArea, contourLength } from '../../../server/geometry/measure-path.ts';
 import { endDirection, pointOn, startDirection } from '../../../server/geometry/path-parts.ts';
@@ -23,21 +23,21 @@ const kindsOf = (steps: string): string[] =>
 const segment = (radius: number, angle: number): number => (radius ** 2 / 2) * (angle - Math.sin(angle));
 
 describe('arcs', () => {
-  test('by bulge: chord 100 and bulge 20.71067812 give radius 70.71067812 and a quarter turn', () => {
-    const arc = arcByBulge({ x: 0, y: 0 }, { x: 100, y: 0 }, 50 * Math.tan(Math.PI / 8), 'left');
+  test('by rise: chord 100 and rise 20.71067812 give radius 70.71067812 and a quarter turn', () => {
+    const arc = arcByRise({ x: 0, y: 0 }, { x: 100, y: 0 }, 50 * Math.tan(Math.PI / 8), 'left');
     expect(arc?.radiusX).toBeCloseTo(70.710678, 6);
     expect(arc?.sweep).toBeCloseTo(90, 9);
-    expect(areaOf('start 0, 0  arc to 100, 0 bulge 20.71067812 left  line to start')).toBeCloseTo(
+    expect(areaOf('start 0, 0  arc to 100, 0 rise 20.71067812 left  line to start')).toBeCloseTo(
       segment(50 * Math.SQRT2, Math.PI / 2),
       4,
     );
   });
 
-  test('by bulge: its middle lies that far from the chord, on the right of the way when it turns left', () => {
-    for (const bulge of [1, 20, 50, 80]) {
-      const arc = arcByBulge({ x: 0, y: 0 }, { x: 100, y: 0 }, bulge, 'left');
-      expect(arc && pointOnArc(arc, 0.5).y).toBeCloseTo(-bulge, 9);
-      expect(arc && Math.abs(arc.sweep) > 180).toBe(bulge > 50);
+  test('by rise: its middle lies that far from the chord, on the right of the way when it turns left', () => {
+    for (const rise of [1, 20, 50, 80]) {
+      const arc = arcByRise({ x: 0, y: 0 }, { x: 100, y: 0 }, rise, 'left');
+      expect(arc && pointOnArc(arc, 0.5).y).toBeCloseTo(-rise, 9);
+      expect(arc && Math.abs(arc.sweep) > 180).toBe(rise > 50);
     }
   });
 
@@ -141,7 +141,7 @@ describe('rounded corners of a path', () => {
     ['a line and a parabola', 'start 0, 0  line to 100, 0 rounded 10  curve to start by 50, 90'],
     ['a parabola and a line', 'start 0, 0  line to 100, 0  curve to start by 50, 90 rounded 10'],
     ['two curves', 'start 0, 0  curve to 100, 0 by 40, -50 and 80, -20 rounded 10  curve to start by 50, 90'],
-    ['an arc and a spline', 'start 0, 0  arc to 100, 0 bulge 15 right rounded 10  spline to start through 60, 60'],
+    ['an arc and a spline', 'start 0, 0  arc to 100, 0 rise 15 right rounded 10  spline to start through 60, 60'],
   ])('between %s: the arc goes on the way both sides go, and no place of them is nearer to its centre', (_, steps) => {
     const [contour = []] = outlineOf(steps).contours;
     const at = contour.findIndex((part) => part.kind === 'arc' && Math.abs(part.radiusX - 10) < 1e-6);
@@ -168,7 +168,7 @@ describe('rounded corners of a path', () => {
 
   test('between two arcs', () => {
     const [contour = []] = outlineOf(
-      'start 0, 0  arc to 100, 0 bulge 30 right rounded 6  arc to start bulge 30 right',
+      'start 0, 0  arc to 100, 0 rise 30 right rounded 6  arc to start rise 30 right',
     ).contours;
     expect(contour.filter((part) => part.kind === 'arc' && Math.abs(part.radiusX - 6) < 1e-6)).toHaveLength(1);
     expect(contour).toHaveLength(3);

@@ -12,7 +12,7 @@ const grids: Record<string, Grid> = {
   square: gridOf('square', 40, ash),
   diamond: diamondGrid(40, 50, ash),
   three_way: gridOf('three_way', 40, ash),
-  basket_weave: basketGrid(40, ash),
+  kagome: basketGrid(40, ash),
 };
 const anyLaps = { wood: false, laps: false };
 const matchLaps = { wood: false, laps: true };
@@ -29,7 +29,7 @@ describe('turns of a bare grid', () => {
     ['square', [0, 90, 180, 270]],
     ['diamond', [0, 180]],
     ['three_way', [0, 60, 120, 180, 240, 300]],
-    ['basket_weave', [0, 60, 120, 180, 240, 300]],
+    ['kagome', [0, 60, 120, 180, 240, 300]],
   ] as const)('%s', (name, turns) => {
     const moves = movesOf(grids[name] as Grid, anyLaps);
     expect(turnsOf(moves, false)).toEqual(turns);
@@ -43,7 +43,7 @@ describe('with the laps matched', () => {
     ['square', [45, 135]],
     ['diamond', [0, 90]],
     ['three_way', [60, 150]],
-    ['basket_weave', [60, 150]],
+    ['kagome', [60, 150]],
   ] as const)('%s turns by 0° and 180° only, and over the axes of its layers', (name, axes) => {
     const moves = movesOf(grids[name] as Grid, matchLaps);
     expect(turnsOf(moves, false)).toEqual([0, 180]);

@@ -156,7 +156,7 @@ describe('columns of cells', () => {
   });
 
   it('of a basket weave are a side wide: hexagons and triangles take turns', () => {
-    const steps = columnsOf('basket_weave', ['triangle', 'hexagon']);
+    const steps = columnsOf('kagome', ['triangle', 'hexagon']);
     expect(steps.length).toBeGreaterThan(5);
     for (const step of steps) expect(step).toBeCloseTo(1, 6);
   });

@@ -83,7 +83,7 @@ describe('what a step has none of', () => {
     expect(problem).toMatchObject({ code: 'LAP0906', severity: 'warning' });
     expect(text.slice(problem?.range.start, problem?.range.end)).toBe('pass');
     expect(problem?.message).toBe(
-      '`finish` has nothing to count by the pass, so these minutes are left out. Give them `per work`, `per copy` or `per piece`.',
+      '`finish` has nothing to count by the pass, so these minutes are left out. Give them `once`, `per copy` or `per piece`.',
     );
     expect(design.work?.labour.map(({ per }) => per)).toEqual(['copy']);
   });
