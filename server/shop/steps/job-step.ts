@@ -1,4 +1,5 @@
 /** What is known of one step of the job, whatever the design. */
+import type { Words } from '../../../grammar/words.ts';
 import type { Bench } from '../../design/design-model.ts';
 import type { Design } from '../../design/design.ts';
 import type { StepName } from '../../design/names/step-names.ts';
@@ -8,7 +9,7 @@ import type { PlannedDesign } from '../planned-design.ts';
 import type { CountedPlan } from '../sections/counted-parts.ts';
 import type { SheetName } from '../sections/work-sections.ts';
 import type { ShopPlan } from '../shop-plan.ts';
-import type { LengthWords, TaskFigures } from './task-words.ts';
+import type { TaskFigures } from './task-words.ts';
 
 export interface JobStep {
   readonly title: StepName;
@@ -21,7 +22,7 @@ export interface JobStep {
   /** Whether the design asks for it; a step with settings is needed without being asked for. */
   readonly isNeeded?: (planned: PlannedDesign) => boolean;
   /** What is done, a line a task. */
-  readonly tasks: (at: StepFigures) => string[];
+  readonly tasks: (at: StepFigures) => Words[];
   /** What must pass before the next step, as the materials say it; min. */
   readonly wait?: (design: Design) => number;
   /** Whether the sticks of a stock are cut in it; the first step that cuts them has them. */
@@ -44,7 +45,6 @@ export interface StepFigures {
   readonly bench: Bench | null;
   /** The sticks that are cut in the step. */
   readonly sticks: ShopPlan['stock'];
-  readonly words: LengthWords;
 }
 
 export type StockUsers = Pick<ShopPlan, 'strips' | 'pieces' | 'frames' | 'bands' | 'kit'>;

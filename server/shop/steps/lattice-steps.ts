@@ -35,7 +35,7 @@ export const latticeSteps = {
     gate: 'a test notch slides under thumb pressure',
     caution:
       'Sawing and planing make fine dust: extract it and wear a mask. Follow the machine maker’s instructions and local safety rules.',
-    tasks: ({ plan, words }) => millTasks(plan, words),
+    tasks: ({ plan }) => millTasks(plan),
     counts: {
       piece: (plan) => stripsCut(plan) + totalOf(plan.pieces) + membersCut(plan) + laminationsBent(plan),
       strip: stripsCut,
@@ -47,7 +47,7 @@ export const latticeSteps = {
     gate: 'two strips cross square to their faces and lie flush',
     caution:
       'Clamp the strips as a pack, keep the guard on and cut a test notch first. Long thin strips whip: support both ends.',
-    tasks: ({ plan, bench, words }) => notchTasks(plan, bench, words),
+    tasks: ({ plan, bench }) => notchTasks(plan, bench),
     counts: { piece: stripsCut, strip: stripsCut, metre: notchedRun },
   },
   'cut to length': {
@@ -55,7 +55,7 @@ export const latticeSteps = {
     gate: 'strips of one mark lie level at both ends',
     caution:
       'Short off-cuts can jam beside the blade and fly: hold the strip against the fence, clear nothing before the blade stands still.',
-    tasks: ({ sticks, words }) => lengthTasks(sticks, words),
+    tasks: ({ sticks }) => lengthTasks(sticks),
     // what goes into a class's bags cut is cut with the strips
     cuts: (stock, { strips, pieces, kit }) =>
       uses(strips, stock) || (uses(pieces, stock) && (kit?.done.includes('cut') ?? false)),
@@ -74,14 +74,14 @@ export const latticeSteps = {
     caution:
       'A planing machine tears the short ends of a lattice out and throws them: plane by hand or sand it, extract the dust and wear a mask.',
     isNeeded: ({ panels }) => panels.some(({ strips }) => strips.some(({ stock }) => stock.flush > 0)),
-    tasks: ({ plan, words }) => flushTasks(plan, words),
+    tasks: ({ plan }) => flushTasks(plan),
     counts: { piece: stripsLaid, strip: stripsLaid, cell: cellsFilled, metre: laidRun },
   },
   measure: {
     sheet: 'to the lattice',
     gate: 'the measured sizes are written down; infill follows them',
     caution: null,
-    tasks: ({ plan, planned, words }) => measureTasks(plan, planned, words),
+    tasks: ({ plan, planned }) => measureTasks(plan, planned),
     counts: { piece: stripsLaid, strip: stripsLaid, cell: cellsFilled, metre: laidRun },
   },
   frame: {
@@ -90,7 +90,7 @@ export const latticeSteps = {
     caution:
       'Narrow members tip and kick back: keep the guard on, feed them with a push stick, and clamp what is grooved, morticed or mitred.',
     isNeeded: ({ panels }) => panels.some(({ panel, strips }) => panel.edge === 'framed' && strips.length > 0),
-    tasks: ({ planned, plan, sticks, words }) => frameTasks(planned.panels, plan, sticks, words),
+    tasks: ({ planned, plan, sticks }) => frameTasks(planned.panels, plan, sticks),
     cuts: (stock, { frames }) => uses(frames, stock),
     counts: { piece: membersCut },
   },
@@ -98,7 +98,7 @@ export const latticeSteps = {
     sheet: 'after measuring',
     gate: 'test cell: fits by finger push',
     caution: smallPieces,
-    tasks: ({ plan, bench, words }) => infillTasks(plan, bench, words),
+    tasks: ({ plan, bench }) => infillTasks(plan, bench),
     cuts: (stock, { pieces }) => uses(pieces, stock),
     counts: { piece: infillToCut, cell: cellsFilled },
   },

@@ -1,50 +1,52 @@
 /** Tasks of the steps that make the lattice and its infill. */
-import { counted } from '../../../grammar/words.ts';
+import { counted, measure, type Words, words } from '../../../grammar/words.ts';
 import type { Bench } from '../../design/design-model.ts';
 import { sum } from '../../geometry/numbers.ts';
 import { cotangent } from '../../geometry/point.ts';
 import { sidesToMeasure } from './sides-to-measure.ts';
 import type { PlannedDesign } from '../planned-design.ts';
 import { latticesMade } from '../lattices-made.ts';
-import { type LengthWords, orderText, type TaskFigures } from './task-words.ts';
+import { orderText, type TaskFigures, told } from './task-words.ts';
 
 /** Each stock's milling, and once what to look for in the wood of all. */
-export function millTasks({ mill }: TaskFigures, words: LengthWords): string[] {
+export function millTasks({ mill }: TaskFigures): Words[] {
   const rules = [...new Set(mill.flatMap(({ grain }) => grain))];
   return [
-    ...mill.flatMap((stock) => stockTasks(stock, words)),
+    ...mill.flatMap((stock) => stockTasks(stock)),
     ...(rules.length > 0 ? [`Choose wood with ${rules.join('; ')}.`] : []),
   ];
 }
 
-function stockTasks(
-  { stock, faceMm, depthMm, sticks, millSticks, rejectsPct, boards, problems }: TaskFigures['mill'][number],
-  words: LengthWords,
-): string[] {
-  const section = `${words.length(faceMm)} face × ${words.length(depthMm)} depth`;
+function stockTasks({
+  stock,
+  faceMm,
+  depthMm,
+  sticks,
+  millSticks,
+  rejectsPct,
+  boards,
+  problems,
+}: TaskFigures['mill'][number]): Words[] {
+  const section = words`${told.length(faceMm)} face × ${told.length(depthMm)} depth`;
   const rejects = rejectsPct > 0 ? `: ${sticks ?? 0} and ${rejectsPct} % for rejects, in one run` : ', in one run';
   const head =
     millSticks === null
-      ? `${stock}: mill to ${section}.`
-      : `${stock}: mill ${counted(millSticks, 'stick')} to ${section}${rejects}.`;
+      ? words`${measure.name('strip', stock)}: mill to ${section}.`
+      : words`${measure.name('strip', stock)}: mill ${counted(millSticks, 'stick')} to ${section}${rejects}.`;
   const ripping = boards
     ? [
-        `${stock}: rip ${counted(boards.boards, 'board')} ${words.length(boards.thicknessMm)} × ${words.length(boards.widthMm)} × ${words.length(boards.lengthMm)}, ${boards.stripsPerBoard} strips side by side with a cut of ${words.fine(boards.ripKerfMm)}${boards.rejointMm > 0 ? `, edge dressed by ${words.length(boards.rejointMm)} every ${counted(boards.rejointEvery, 'rip')}` : ''}; ${words.length(boards.leftoverWidthMm)} of the last one is left.`,
+        words`${measure.name('strip', stock)}: rip ${counted(boards.boards, 'board')} ${told.size([boards.thicknessMm, boards.widthMm, boards.lengthMm])}, ${boards.stripsPerBoard} strips side by side with a cut of ${told.fine(boards.ripKerfMm)}${boards.rejointMm > 0 ? words`, edge dressed by ${told.length(boards.rejointMm)} every ${counted(boards.rejointEvery, 'rip')}` : ''}; ${told.length(boards.leftoverWidthMm)} of the last one is left.`,
       ]
     : [];
   return [head, ...ripping, ...problems];
 }
 
-export function notchTasks(
-  { settings, changes, strips, stock }: TaskFigures,
-  bench: Bench | null,
-  words: LengthWords,
-): string[] {
+export function notchTasks({ settings, changes, strips, stock }: TaskFigures, bench: Bench | null): Words[] {
   const rows = settings.filter(({ step }) => step === 'notch strips');
   const passes = rows.map(({ notching }) => notching?.passes ?? null);
   const gang = bench?.gang ?? 1;
   const order = changes.find(({ step }) => step === 'notch strips');
-  const tasks = [
+  const tasks: Words[] = [
     bench?.indexing === 'stop'
       ? 'Fixed stop: each notch is set from the strip’s end; the first stop is in the table, the others lie one pitch further each.'
       : 'Indexing pin: set it once for each pitch and do not touch it until all strips of that pitch are done.',
@@ -53,13 +55,13 @@ export function notchTasks(
   if (passes.every((count) => count !== null)) tasks.push(`${sum(passes)} passes over the blade in all.`);
   if (stock.some(({ sticks }) => sticks.some(({ cuts }) => cuts.length > 1)))
     tasks.push('The first stop counts from each strip’s own end: on a long stick, one saw cut after the strip before.');
-  if (gang > 1) tasks.push(...packTasks(rows, strips, words));
+  if (gang > 1) tasks.push(...packTasks(rows, strips));
   if (order) tasks.push(orderText(order));
   return tasks;
 }
 
 /** A pack of strips side by side is sheared for a slanted row: each is set on from its neighbour by face · cot angle. */
-function packTasks(rows: TaskFigures['settings'], strips: TaskFigures['strips'], words: LengthWords): string[] {
+function packTasks(rows: TaskFigures['settings'], strips: TaskFigures['strips']): Words[] {
   const slanted = rows.flatMap(({ angle, marks }) =>
     angle === null || angle === 90
       ? []
@@ -69,57 +71,57 @@ function packTasks(rows: TaskFigures['settings'], strips: TaskFigures['strips'],
   );
   const texts = slanted.map(
     ({ angle, step }) =>
-      `At ${angle}° set each strip of a pack on by ${words.fine(step)} from its neighbour, or notch the board before it is ripped.`,
+      words`At ${measure.angle(angle)} set each strip of a pack on by ${told.fine(step)} from its neighbour, or notch the board before it is ripped.`,
   );
-  return [...new Set(texts)];
+  return [...new Map(texts.map((text) => [JSON.stringify(text), text])).values()];
 }
 
-export const lengthTasks = (cut: TaskFigures['stock'], words: LengthWords): string[] => [
+export const lengthTasks = (cut: TaskFigures['stock']): Words[] => [
   'Longest first: what is cut wrong can still become a shorter strip.',
-  ...stickTasks(cut, words),
+  ...stickTasks(cut),
 ];
 
 /** The sticks that are cut in a step; how, stands in their own list. */
-export function stickTasks(cut: TaskFigures['stock'], words: LengthWords): string[] {
+export function stickTasks(cut: TaskFigures['stock']): Words[] {
   return cut
     .filter(({ sticks }) => sticks.length > 0)
     .map(
       ({ stock: name, sticksUsed, kerfMm, endTrimMm }) =>
-        `${name}: ${counted(sticksUsed, 'stick')} as listed, ${words.fine(kerfMm)} between pieces${endTrimMm > 0 ? `, ${words.length(endTrimMm)} off each end first` : ''}.`,
+        words`${measure.name('strip', name)}: ${counted(sticksUsed, 'stick')} as listed, ${told.fine(kerfMm)} between pieces${endTrimMm > 0 ? words`, ${told.length(endTrimMm)} off each end first` : ''}.`,
     );
 }
 
-export function assembleTasks(planned: PlannedDesign): string[] {
+export function assembleTasks(planned: PlannedDesign): Words[] {
   return latticesMade(planned).map(({ panel, quantity, strips }) => {
     const layers = [...new Set(strips.map(({ layer }) => layer))].sort((a, b) => a - b);
     const families = layers.map(
       (layer) =>
         `family ${[...new Set(strips.filter((strip) => strip.layer === layer).map(({ family }) => family))].join(' and ')}`,
     );
-    return `${panel.name}, ${quantity} to make: lay ${families.join(', then ')}; seat all laps halfway, then tap home from the middle outward.`;
+    return words`${measure.name('panel', panel.name)}, ${quantity} to make: lay ${families.join(', then ')}; seat all laps halfway, then tap home from the middle outward.`;
   });
 }
 
-export const flushTasks = ({ mill }: TaskFigures, words: LengthWords): string[] =>
+export const flushTasks = ({ mill }: TaskFigures): Words[] =>
   mill
     .filter(({ depthMm, finishedDepthMm }) => finishedDepthMm < depthMm)
     .map(
       ({ stock, depthMm, finishedDepthMm }) =>
-        `${stock}: take ${words.fine((depthMm - finishedDepthMm) / 2)} off each face, ${words.length(depthMm)} becomes ${words.length(finishedDepthMm)}.`,
+        words`${measure.name('strip', stock)}: take ${told.fine((depthMm - finishedDepthMm) / 2)} off each face, ${told.length(depthMm)} becomes ${told.length(finishedDepthMm)}.`,
     );
 
-export function measureTasks({ grids }: TaskFigures, planned: PlannedDesign, words: LengthWords): string[] {
+export function measureTasks({ grids }: TaskFigures, planned: PlannedDesign): Words[] {
   const small = latticesMade(planned).flatMap((laid) => {
     const sides = sidesToMeasure(laid);
     return sides === 0 || sides === 10
       ? []
       : [
-          `${laid.panel.name} has no ten: ${counted(sides, 'side')} along a strip should measure ${words.length(sides * laid.panel.grid.side)}; measured ________`,
+          words`${measure.name('panel', laid.panel.name)} has no ten: ${counted(sides, 'side')} along a strip should measure ${told.length(sides * laid.panel.grid.side)}; measured ________`,
         ];
   });
   return [
     ...grids.map(
-      ({ name, check }) => `${name}: ${check.what} should measure ${words.length(check.mm)}; measured ________`,
+      ({ name, check }) => words`${name}: ${check.what} should measure ${told.length(check.mm)}; measured ________`,
     ),
     ...small,
     'Strip face, at ten places: measured ________',
@@ -127,17 +129,15 @@ export function measureTasks({ grids }: TaskFigures, planned: PlannedDesign, wor
   ];
 }
 
-export function infillTasks(
-  { pieces, hinges, byHand, changes }: TaskFigures,
-  bench: Bench | null,
-  words: LengthWords,
-): string[] {
+export function infillTasks({ pieces, hinges, byHand, changes }: TaskFigures, bench: Bench | null): Words[] {
   const order = changes.find(({ step }) => step === 'cut infill');
   const trim = bench?.trim ?? 0;
   return [
     `${sum(pieces.map(({ total }) => total))} pieces of ${counted(pieces.length, 'mark')}; the caliper governs, the stop is where to begin.`,
-    ...(trim > 0 ? [`Rough pieces are ${words.length(trim)} longer at each end, which the first cuts take off.`] : []),
-    ...hinges.map((hinge) => foldTask(hinge, trim, words)),
+    ...(trim > 0
+      ? [words`Rough pieces are ${told.length(trim)} longer at each end, which the first cuts take off.`]
+      : []),
+    ...hinges.map((hinge) => foldTask(hinge, trim)),
     'Blunt ends first, against the square end; sharp ends last.',
     ...(byHand.length > 0 ? [`Fitted to the frame by hand, no jig has their ends: ${byHand.join(', ')}.`] : []),
     ...(order ? [orderText(order)] : []),
@@ -145,12 +145,8 @@ export function infillTasks(
 }
 
 /** Lengths as they are sawn, before the jigs. */
-function foldTask(
-  { marks, lengthMm, scoreMm, make }: TaskFigures['hinges'][number],
-  trim: number,
-  words: LengthWords,
-): string {
+function foldTask({ marks, lengthMm, scoreMm, make }: TaskFigures['hinges'][number], trim: number): Words {
   const [first, second] = marks;
   const which = first === second ? 'one end' : `the end of ${first}`;
-  return `${marks.join('+')}: saw ${counted(make, 'length')} of ${words.length(lengthMm + 2 * trim)}; score each across on the inside of the fold, ${words.length(scoreMm + trim)} from ${which}, until only the outer fibres hold; then ends and fold are pared, each half measured from the score.`;
+  return words`${marks.join('+')}: saw ${counted(make, 'length')} of ${told.length(lengthMm + 2 * trim)}; score each across on the inside of the fold, ${told.length(scoreMm + trim)} from ${which}, until only the outer fibres hold; then ends and fold are pared, each half measured from the score.`;
 }

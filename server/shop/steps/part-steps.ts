@@ -31,9 +31,9 @@ export const partSteps = {
     gate: 'each layer goes on inside the recoat window of the one below',
     caution: resinCaution,
     isNeeded: ({ design }) => arePoured(design),
-    tasks: ({ planned, plan, words }) => [
-      ...mouldTasks(planned.design.blanks, words),
-      ...plan.pours.filter(({ kind }) => kind === 'blank').flatMap((pour) => pourTasks(pour, words)),
+    tasks: ({ planned, plan }) => [
+      ...mouldTasks(planned.design.blanks),
+      ...plan.pours.filter(({ kind }) => kind === 'blank').flatMap((pour) => pourTasks(pour)),
     ],
     wait: ({ blanks }) => maximum([0, ...blanks.map(({ cast }) => cast?.resin.cure ?? 0)]),
     counts: { piece: latticesPoured, mix: latticeMixes },
@@ -44,7 +44,7 @@ export const partSteps = {
     caution:
       'Dust of resin sensitises too, and what is not cured through most of all: wait for its cure, extract the dust, wear a mask and gloves.',
     isNeeded: ({ design }) => arePoured(design),
-    tasks: ({ plan, words }) => flattenTasks(plan.pours, words),
+    tasks: ({ plan }) => flattenTasks(plan.pours),
     counts: { piece: latticesPoured },
   },
   'register templates': {
@@ -61,7 +61,7 @@ export const partSteps = {
     caution:
       'Round work can catch and kick back, and off-cuts can jam beside the blade: hold the panel down, stop the saw before clearing.',
     isNeeded: ({ panels }) => panels.some(isSawn),
-    tasks: ({ planned, words }) => sawTasks(planned, words),
+    tasks: ({ planned }) => sawTasks(planned),
     counts: { piece: panelsSawn, metre: sawnRun },
   },
   'bend bands': {
@@ -69,10 +69,7 @@ export const partSteps = {
     gate: 'the band is flush, hollows first',
     caution: 'Hot pipes and steam burn: gloves and eye protection. Strips can snap; stand aside of the bend.',
     isNeeded: ({ design }) => design.bands.length > 0,
-    tasks: ({ plan, sticks, words }) => [
-      ...stickTasks(sticks, words),
-      ...plan.bands.flatMap((band) => bandTasks(band, words)),
-    ],
+    tasks: ({ plan, sticks }) => [...stickTasks(sticks), ...plan.bands.flatMap((band) => bandTasks(band))],
     cuts: (name, { bands }) => bands.some(({ stock }) => stock === name),
     counts: { piece: laminationsBent, strip: laminationsBent, metre: bandRun },
   },
@@ -81,8 +78,7 @@ export const partSteps = {
     gate: 'hard to the nail, and at the finished depth',
     caution: resinCaution,
     isNeeded: ({ design }) => design.pours.some(({ mould }) => mould.kind !== 'blank'),
-    tasks: ({ plan, words }) =>
-      plan.pours.filter(({ kind }) => kind === 'body').flatMap((pour) => pourTasks(pour, words)),
+    tasks: ({ plan }) => plan.pours.filter(({ kind }) => kind === 'body').flatMap((pour) => pourTasks(pour)),
     wait: bodiesWait,
     counts: { piece: bodiesCast, mix: bodyMixes },
   },
@@ -92,9 +88,9 @@ export const partSteps = {
     caution:
       'A sheet tips and binds as it parts: support both sides of the cut, stand out of the line of the blade, and extract the dust of glued board.',
     isNeeded: ({ design }) => design.boards.length > 0,
-    tasks: ({ plan, words }) => [
-      ...plan.sheets.map((sheet) => sheetTask(sheet, words)),
-      ...plan.boards.flatMap((board) => boardTasks(board, plan.sheets, words)),
+    tasks: ({ plan }) => [
+      ...plan.sheets.map((sheet) => sheetTask(sheet)),
+      ...plan.boards.flatMap((board) => boardTasks(board, plan.sheets)),
     ],
     counts: { piece: boardsCut, metre: boardRun },
   },

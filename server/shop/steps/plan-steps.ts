@@ -1,13 +1,14 @@
 /** The steps of the job that a design needs, in order: gate, caution, tasks and settings of each. */
 import type { StepName } from '../../design/names/step-names.ts';
 import type { Kit } from '../../design/work-model.ts';
+import { writeWords } from '../../words/write-words.ts';
 import type { PlannedDesign } from '../planned-design.ts';
 import { notchingBench } from '../sections/plan-settings.ts';
 import type { PlanStep } from '../sections/work-sections.ts';
 import type { ShopPlan } from '../shop-plan.ts';
 import type { JobStep } from './job-step.ts';
 import { jobSteps, stepOfStock } from './job-steps.ts';
-import { lengthWords, type TaskFigures } from './task-words.ts';
+import type { TaskFigures } from './task-words.ts';
 
 /** The steps without their times; settings name the step they belong to. */
 export function planSteps(planned: PlannedDesign, plan: TaskFigures): PlanStep[] {
@@ -15,14 +16,13 @@ export function planSteps(planned: PlannedDesign, plan: TaskFigures): PlanStep[]
   const withSettings = new Set(plan.settings.map(({ step }) => step));
   const needed = jobSteps.filter(({ title, isNeeded }) => withSettings.has(title) || isNeeded?.(planned));
   const bench = notchingBench(design.benches);
-  const words = lengthWords(design.units);
   return bagsInPlace(needed, design.kits).map(({ title, sheet, gate, caution, tasks }, index) => {
     const sticks = plan.stock.filter(({ stock }) => stepOfStock(stock, plan) === title);
     return {
       order: index + 1,
       title,
       sheet,
-      tasks: tasks({ planned, plan, bench, sticks, words }),
+      tasks: tasks({ planned, plan, bench, sticks }).map((task) => writeWords(task, design.units)),
       settings: plan.settings.filter(({ step }) => step === title).map(({ order }) => order),
       handsOnMin: null,
       waitH: null,

@@ -1,5 +1,5 @@
 /** What the tasks of the steps are written from, and how. */
-import { counted } from '../../../grammar/words.ts';
+import { bare, counted, type Measure, measure, type Words } from '../../../grammar/words.ts';
 import type { LengthUnit } from '../../design/design-model.ts';
 import { inchFraction, isImperial } from '../../design/values/length-text.ts';
 import { millimetresIn } from '../../design/values/quantity.ts';
@@ -53,8 +53,18 @@ export const lengthWords = (units: LengthUnit): LengthWords =>
       }
     : { length: millimetres, key: keyMillimetres, fine: (value) => value.toFixed(2), unit: ' mm' };
 
+/** Lengths as tasks tell them: in millimetres without their unit, which the sheet says once for all. */
+export const told = {
+  length: (millimetres: number | readonly number[], between?: string): Measure =>
+    bare(measure.length(millimetres, between)),
+  /** What the saw takes, and what is set to a hundredth. */
+  fine: (millimetres: number): Measure => bare(measure.fine(millimetres)),
+  /** What is bought, and sizes over all. */
+  size: (millimetres: readonly number[]): Measure => bare(measure.size(millimetres)),
+} as const;
+
 /** How good the order of a step's settings is. */
-export const orderText = ({ changes, bound, proven, model }: TaskFigures['changes'][number]): string =>
+export const orderText = ({ changes, bound, proven, model }: TaskFigures['changes'][number]): Words =>
   changes === 0
     ? 'One setting serves all that follows.'
     : `${counted(changes, 'change')} of setting after the first, ${proven ? 'and no order needs fewer' : `at least ${bound}`} (${model}).`;

@@ -11,7 +11,7 @@ export const workSteps = {
     gate: 'dry layout: every joint closes',
     caution: 'Scribing is done with a sharp edge: clamp the part, and keep both hands behind the edge.',
     isNeeded: ({ design: { work } }) => (work?.placements.length ?? 0) > 1,
-    tasks: ({ plan, words }) => fitTasks(plan.work, words),
+    tasks: ({ plan }) => fitTasks(plan.work),
     counts: { piece: partsPlaced },
   },
   finish: {
@@ -33,7 +33,7 @@ export const workSteps = {
     caution:
       'A work that falls can hurt: the fixing’s data sheet, the wall and local codes decide, and for heavy work a licensed fitter.',
     isNeeded: ({ design: { work } }) => work?.hanging != null,
-    tasks: ({ plan, words }) => mountTasks(plan.hanging, words),
+    tasks: ({ plan }) => mountTasks(plan.hanging),
     counts: { piece: partsPlaced },
   },
   'fill the bags': {
@@ -49,7 +49,7 @@ export const workSteps = {
     gate: null,
     caution: null,
     isNeeded: ({ design: { work } }) => work !== null,
-    tasks: ({ plan, words }) => packTasks(plan, words),
+    tasks: ({ plan }) => packTasks(plan),
     counts: { piece: ({ pieces }) => totalOf(pieces), strip: stripsCut },
   },
 } as const satisfies Partial<Record<StepName, StepFacts>>;

@@ -1,18 +1,18 @@
 /** What is done to fit the parts of the work to each other, to finish, hang and bag them, and to pack it. Lengths mm. */
-import { counted } from '../../../grammar/words.ts';
+import { counted, measure, type Words, words } from '../../../grammar/words.ts';
 import { sum } from '../../geometry/numbers.ts';
 import type { PlanWork } from '../sections/object-sections.ts';
-import { type LengthWords, type TaskFigures } from '../steps/task-words.ts';
+import { type TaskFigures, told } from '../steps/task-words.ts';
 
 /** Each joint as it is drawn: how it must be scribed. */
-export function fitTasks(work: PlanWork | null, words: LengthWords): string[] {
+export function fitTasks(work: PlanWork | null): Words[] {
   const joints = (work?.joints ?? []).map(({ parts, at, overlapMm, gapMm, contactMm }) => {
-    const place = `${parts.join(' to ')}, about ${words.length(at.xMm)}, ${words.length(at.yMm)}`;
+    const place = words`${parts.join(' to ')}, about ${told.length([at.xMm, at.yMm], ', ')}`;
     if (overlapMm > 0)
-      return `${place}: as drawn they overlap by ${words.length(overlapMm)}; scribe one against the other.`;
+      return words`${place}: as drawn they overlap by ${told.length(overlapMm)}; scribe one against the other.`;
     return gapMm > 0 && contactMm === 0
-      ? `${place}: as drawn ${words.length(gapMm)} stay open.`
-      : `${place}: ${words.length(contactMm)} of edge to glue.`;
+      ? words`${place}: as drawn ${told.length(gapMm)} stay open.`
+      : words`${place}: ${told.length(contactMm)} of edge to glue.`;
   });
   return [
     'Lay the parts out dry; scribe one against the other with extra left, and take it off in small bites.',
@@ -20,31 +20,35 @@ export function fitTasks(work: PlanWork | null, words: LengthWords): string[] {
   ];
 }
 
-export const finishTasks = (finish: TaskFigures['finish']): string[] =>
-  finish ? [...finish.order, `About ${finish.volumeMl} mL for ${(finish.areaMm2 / 1e6).toFixed(2)} m².`] : [];
+export const finishTasks = (finish: TaskFigures['finish']): Words[] =>
+  finish ? [...finish.order, words`About ${finish.volumeMl} mL for ${measure.surface(finish.areaMm2)}.`] : [];
 
-export function mountTasks(hanging: TaskFigures['hanging'], words: LengthWords): string[] {
+export function mountTasks(hanging: TaskFigures['hanging']): Words[] {
   if (!hanging) return [];
   const { loadG, carriesG, verdict, cleat, spacer, drill, fixings } = hanging;
-  const heightText = (height: number): string => `${words.length(Math.abs(height))} ${height < 0 ? 'below' : 'above'}`;
-  const load = loadG === null ? 'mass not known' : `${(loadG / 1000).toFixed(2)} kg`;
+  const heightText = (height: number): Words =>
+    words`${told.length(Math.abs(height))} ${height < 0 ? 'below' : 'above'}`;
+  const load = loadG === null ? 'mass not known' : measure.mass(loadG);
   return [
-    `${counted(fixings, 'fixing')} carry ${(carriesG / 1000).toFixed(1)} kg with their safety; the work: ${load}; ${verdict}.`,
+    words`${counted(fixings, 'fixing')} carry ${measure.mass(carriesG)} with their safety; the work: ${load}; ${verdict}.`,
     ...(cleat
       ? [
-          `Cleat ${words.length(cleat.lengthMm)} long, upper edge ${heightText(cleat.heightMm)} the work’s origin, from ${words.length(cleat.fromMm)} to ${words.length(cleat.toMm)} seen from the front.`,
-          `Seen from behind, drill at ${drill.map(({ xMm }) => words.length(xMm)).join(', ')} from the cleat’s left end.`,
+          words`Cleat ${told.length(cleat.lengthMm)} long, upper edge ${heightText(cleat.heightMm)} the work’s origin, from ${told.length(cleat.fromMm)} to ${told.length(cleat.toMm)} seen from the front.`,
+          words`Seen from behind, drill at ${told.length(
+            drill.map(({ xMm }) => xMm),
+            ', ',
+          )} from the cleat’s left end.`,
         ]
       : []),
     ...(spacer
       ? [
-          `Spacer as thick as the cleat, upper edge ${heightText(spacer.heightMm)} the origin, up to ${words.length(spacer.lengthMm)} long.`,
+          words`Spacer as thick as the cleat, upper edge ${heightText(spacer.heightMm)} the origin, up to ${told.length(spacer.lengthMm)} long.`,
         ]
       : []),
   ];
 }
 
-export function bagTasks(kit: TaskFigures['kit']): string[] {
+export function bagTasks(kit: TaskFigures['kit']): Words[] {
   if (!kit) return [];
   const { students, bag, teacherBox, spares, jigs } = kit;
   const perBag = sum(spares.map((each) => each.perBag));
@@ -64,8 +68,8 @@ export function bagTasks(kit: TaskFigures['kit']): string[] {
   ];
 }
 
-export function packTasks({ copies, work }: TaskFigures, words: LengthWords): string[] {
-  const box = work ? [`Box, inside: ${work.boxMm.map(words.length).join(' × ')}, padded on every side.`] : [];
+export function packTasks({ copies, work }: TaskFigures): Words[] {
+  const box = work ? [words`Box, inside: ${told.size(work.boxMm)}, padded on every side.`] : [];
   return [
     `Pack ${counted(copies, 'copy', 'copies')}, a dated card with the source and revision of this plan in each.`,
     ...box,

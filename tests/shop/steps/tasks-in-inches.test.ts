@@ -25,24 +25,26 @@ work wall { place back at 0, 0  place leaf at 0, 0  hang cleat screws 2 each 5kg
 const { steps } = planAtSight(analyse(text), 'wall.lap');
 const tasks = steps.flatMap((step) => step.tasks);
 
-test('every figure with a decimal has a unit behind it', () => {
-  const units = /^( and B \d+\.\d+)? ?(in|kg|mL|m²|g|%|h)\b|^ ?[%°²]/;
+test('every figure with a decimal has a unit behind it, several lengths one behind the last', () => {
+  const units = /^(( ×|,| and) -?\d+(\.\d+)?)* ?(in|lb|oz|kg|mL|ft²|g|%|h)\b|^ ?[%°²]/;
   // Marks of bands are numbered so: run 1, lamination 1.
   const told = tasks.map((task) => task.replaceAll(/rim \d\.\d/g, 'mark'));
   const bare = told.filter((task) =>
     [...task.matchAll(/\d+\.\d+/g)].some(({ 0: figure, index }) => !units.test(task.slice(index + figure.length))),
   );
   expect(bare).toEqual([]);
+  expect(tasks.filter((task) => / mm\b/.test(task))).toEqual([]);
 });
 
-test('in fractions where a rule is laid on, in thousandths where that is too coarse', () => {
+test('what is set or measured to 0.001 in; what is bought in fractions, where one is exact', () => {
   const all = tasks.join('\n');
   for (const words of [
-    '1/8 in face × 1/2 in depth',
+    '0.125 in face × 0.500 in depth',
     // 1/8 in · cot 60° = 0.0722 in.
     'set each strip of a pack on by 0.072 in',
-    'a groove 15/32 in wide and 1/4 in deep',
-    'trim each lattice to 10 in × 9 in',
+    'a groove 0.469 in wide and 0.250 in deep',
+    'trim each lattice to 10.000 × 9.000 in',
+    '1 × ply, 24 × 12 in',
   ])
     expect(all).toContain(words);
 });
