@@ -44,7 +44,7 @@ export function decimalComma({ token, before, behind }: Misfit): Problem | null 
   const range = spanOf(rangeOf(before), rangeOf(behind));
   const written = before.image + token.image + behind.image;
   if (range.end - range.start !== written.length) return null;
-  const message = `\`${written}\` is written with a decimal comma, and a comma parts two numbers here. Write \`${before.image}.${behind.image}\`.`;
+  const message = `\`${written}\` is written with a decimal comma, and a comma separates two numbers here. Write \`${before.image}.${behind.image}\`.`;
   return problemAt('unexpectedWord', range, message);
 }
 
@@ -115,7 +115,7 @@ function partedWords({ token, before, ended }: Misfit, block: BlockKind): Proble
 function partedPoints({ token, before, behind }: Misfit, block: BlockKind): Problem | null {
   if (block !== 'outline' || token.image !== ',' || !before || !isMeasured(before)) return null;
   if (!behind || !(isMeasured(behind) || behind.image === '-')) return null;
-  const message = `A comma stands between x and y, and between two points stands \`and\`. Write \`and\` here.`;
+  const message = `A comma separates x from y, and \`and\` one point from the next. Write \`and\` here.`;
   return problemAt('unexpectedWord', rangeOf(token), message);
 }
 
@@ -123,7 +123,7 @@ function partedPoints({ token, before, behind }: Misfit, block: BlockKind): Prob
 function hyphenedWord({ token, behind }: Misfit, block: BlockKind): Problem | null {
   const word = wordsOf(block).find((each) => each.startsWith(`${token.image}_`));
   if (behind?.image !== '-' || word === undefined) return null;
-  const message = `The parts of a name are joined by \`_\`, for \`-\` takes away. Write \`${word}\`.`;
+  const message = `A hyphen subtracts; the parts of a name are joined by \`_\`. Write \`${word}\`.`;
   return problemAt('unknownProperty', rangeOf(token), message);
 }
 
@@ -135,19 +135,19 @@ function numberWithoutLet({ token, behind }: Misfit, block: BlockKind): Problem 
 
 /** What to write instead of characters that mean nothing here. */
 const instead: readonly (readonly [characters: RegExp, advice: string])[] = [
-  [/^[“”„«»‘’]/u, 'Text stands between straight quotes: write `"`.'],
-  [/^'/u, 'Text stands between double quotes, `"`; feet and inches are `ft` and `in`.'],
+  [/^[“”„«»‘’]/u, 'Text goes between straight quotes: write `"`.'],
+  [/^'/u, 'Text goes between double quotes, `"`; feet and inches are `ft` and `in`.'],
   [/^×/u, 'Between a width and a height write `x`.'],
-  [/^[:;]/u, 'Nothing stands between a word and its value, or between phrases. Take it out.'],
-  [/^\[|^\]/u, 'A block stands in `{` and `}`.'],
-  [/^°/u, 'Write `deg` behind the number.'],
+  [/^[:;]/u, 'Nothing goes between a word and its value, or between phrases. Delete it.'],
+  [/^\[|^\]/u, 'A block goes between `{` and `}`.'],
+  [/^°/u, 'Write `deg` right after the number.'],
   [/^[−–—]/u, 'Write `-`.'],
-  [/^[½¼¾⅛⅜⅝⅞]/u, 'Write the fraction with a stroke, as in `1/2in`.'],
-  [/^″/u, 'Write `in` or `"` behind the number.'],
-  [/^%/u, 'A percentage stands right behind its number, as in `8%`.'],
+  [/^[½¼¾⅛⅜⅝⅞]/u, 'Write the fraction with a slash, as in `1/2in`.'],
+  [/^″/u, 'Write `in` or `"` right after the number.'],
+  [/^%/u, 'The percent sign goes right after its number, as in `8%`.'],
   [/^\^/u, 'Write a power as a product, as in `side * side`.'],
 ];
 
 /** Advice about characters that could not be read. */
 export const adviceFor = (characters: string): string =>
-  instead.find(([pattern]) => pattern.test(characters))?.[1] ?? 'Take it out.';
+  instead.find(([pattern]) => pattern.test(characters))?.[1] ?? 'Delete it.';

@@ -57,7 +57,7 @@ export function unknownPhrase(misfit: Misfit, block: BlockKind): Problem {
     return problemAt(
       'unexpectedWord',
       range,
-      `\`${token.image}\` does not belong${after}. Take it out or put a property before it.`,
+      `\`${token.image}\` does not belong${after}. Delete it, or put a property before it.`,
     );
   }
   const words = wordsOf(block);
@@ -69,7 +69,7 @@ export function unknownPhrase(misfit: Misfit, block: BlockKind): Problem {
       ? `It belongs to ${blockNames[home]}.`
       : `Use one of ${listed(typed(words))}.`;
   return block === 'document'
-    ? problemAt('unknownDeclaration', range, `\`${token.image}\` begins no declaration. ${advice}`)
+    ? problemAt('unknownDeclaration', range, `\`${token.image}\` does not begin a declaration. ${advice}`)
     : problemAt(
         'unknownProperty',
         range,
@@ -96,7 +96,7 @@ export function missingBlock(head: SourceRange, next: IToken | null, form: Phras
 
 /** A property behind the brace of the block it belongs to. */
 export function outsideBlock(token: IToken, block: BlockKind): Problem {
-  const message = `\`${token.image}\` stands outside ${blockNames[block]}, whose \`}\` comes too early. Move that \`}\` behind its last property.`;
+  const message = `\`${token.image}\` is outside ${blockNames[block]}, whose \`}\` comes too early. Move that \`}\` to after its last property.`;
   return problemAt('unknownDeclaration', rangeOf(token), message);
 }
 
@@ -106,11 +106,7 @@ export function unclosedBlock(open: IToken, next: IToken | null): Problem {
 }
 
 export function strayBrace(token: IToken): Problem {
-  return problemAt(
-    'unexpectedWord',
-    rangeOf(token),
-    `This \`${token.image}\` has no partner or place here. Take it out.`,
-  );
+  return problemAt('unexpectedWord', rangeOf(token), `This \`${token.image}\` closes nothing here. Delete it.`);
 }
 
 export function unclosedText(token: IToken): Problem {
@@ -122,7 +118,7 @@ export function unknownUnit(token: IToken): Problem {
   return problemAt(
     'notANumber',
     rangeOf(token),
-    `\`${letters}\` is no unit. Use one of ${quantityUnits.join(', ')}, or put a space before a word.`,
+    `\`${letters}\` is not a unit. Use one of ${quantityUnits.join(', ')}, or put a space before a word.`,
   );
 }
 

@@ -23,7 +23,7 @@ export class WorkRules extends ObjectRules {
       this.CONSUME(keyword.in);
       this.CONSUME(keyword.front);
       this.CONSUME(keyword.of);
-      return this.SUBRULE2(this.name, { ARGS: ['the name of what lies behind'] });
+      return this.SUBRULE2(this.name, { ARGS: ['the name of what is behind it'] });
     });
     return this.ACTION((): PlaceProperty => {
       const last: SourceRange = inFrontOf?.range ?? (mirrored ? rangeOf(mirrored) : (turned ?? at).range);

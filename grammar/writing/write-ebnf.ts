@@ -18,7 +18,7 @@ import { Text, NumberToken, Quantity, UnknownQuantity, Word } from '../vocabular
 import { entryFormOf, formOf, type PhraseForm, wordsOf } from '../phrases/phrase-forms.ts';
 
 /** What is said of the tokens that are no fixed words. */
-const lexicalRules = `/* Tokens. Spaces and line ends part them; a comment runs from # to the end of its line. */
+const lexicalRules = `/* Tokens. Spaces and line ends separate them; a comment runs from # to the end of its line. */
 
 NAME     ::= [#x5F] or a letter of any script, then letters, marks, digits and #x5F; every word of the notation is one too
 NUMBER   ::= [0-9]+ ("." [0-9]+)? | "." [0-9]+
@@ -62,7 +62,7 @@ export function ebnfText(): string {
   });
   return [
     '/* The grammar of Halflap. Written by grammar/writing/write-ebnf.ts from the rules of the parser: do not change it here. */',
-    '/* No word is reserved: where a NAME is read, each of them may stand. Order inside a block is free but in outlines and maps. */',
+    '/* No word is reserved: where a NAME is read, any of them may be one. Order inside a block is free, except in outlines and maps. */',
     ...lines,
     '/* Phrases. */',
     ...written,
