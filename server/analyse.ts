@@ -19,6 +19,7 @@ import { raisedAt } from './lattice/checks/raised-problem.ts';
 import type { MarkedKinds } from './shop/marks/marked-kinds.ts';
 import { objectProblems } from './shop/object-problems.ts';
 import { textFingerprint } from './shop/text-fingerprint.ts';
+import { stickProblems } from './shop/stock/stick-checks.ts';
 import { placementProblems } from './shop/work/placement-problems.ts';
 import { markKinds } from './shop/marks/mark-kinds.ts';
 import { unknownWoods } from './shop/wood/unknown-woods.ts';
@@ -66,6 +67,8 @@ export function* analyseByStages(text: string, place: SourcePlace = nowhere): Ge
     laid.flatMap((result) => (result.panel ? [result.panel] : [])),
     nested.blanks,
   );
+  yield 'marking pieces';
+  const kinds = markMade(panels, nested.blanks, design);
   yield 'checking';
   const raised = [
     ...laid.flatMap((result) => result.problems),
@@ -78,12 +81,12 @@ export function* analyseByStages(text: string, place: SourcePlace = nowhere): Ge
       ...nested.problems,
       ...objectProblems(design),
       ...placementProblems(design, panels),
+      ...stickProblems({ design, panels, kinds }),
       ...unknownWoods(names),
     ]),
   ];
   const here = problemsHere(raised, files[0]);
   const problems = inOrderOfPlace(writeProblems([...designProblems, ...here], design.units));
-  yield 'marking pieces';
   return {
     text,
     revision: textFingerprint(files.flatMap(textsOf).join('\0')),
@@ -93,7 +96,7 @@ export function* analyseByStages(text: string, place: SourcePlace = nowhere): Ge
     design,
     panels,
     blanks: nested.blanks,
-    kinds: markMade(panels, nested.blanks, design),
+    kinds,
     problems,
     incomplete: problems.some((problem) => problem.severity === 'error'),
   };

@@ -258,7 +258,7 @@ export const phraseForms: { readonly [Block in BlockKind]: Readonly<Record<Begin
     minutes: { rule: 'minutes', example: 'minutes 1.5 per setting for notch_strips', inner: ['finish'] },
     margin: { rule: 'gain', example: 'margin 35%' },
     markup: { rule: 'gain', example: 'markup 60%' },
-    commission: { rule: 'commission', example: 'commission 40%' },
+    commission: { rule: 'commission', example: 'commission 40% of before_tax' },
     tax: { rule: 'tax', example: 'tax 20%' },
     packing: { rule: 'packing', example: 'packing 14 EUR' },
     losses: { rule: 'losses', example: 'losses 5%' },

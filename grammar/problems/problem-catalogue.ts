@@ -78,6 +78,7 @@ export const problemCatalogue = {
   faceFromKerfUnclear: entry('LAP0803', 'error'),
   layerTooDeep: entry('LAP0804', 'error'),
   woodNotKnown: entry('LAP0805', 'warning'),
+  sticksTooShort: entry('LAP0806', 'error'),
   secondWork: entry('LAP0901', 'error'),
   countDiffersFromCopies: entry('LAP0902', 'warning'),
   notPlaced: entry('LAP0903', 'error'),

@@ -4,7 +4,14 @@ import { listed, typed } from '../problems/listed-words.ts';
 import { ObjectRules } from './object-rules.ts';
 import { phraseOf } from './property-rules.ts';
 import { keyword } from '../vocabulary/tokens.ts';
-import type { FinishUse, HangProperty, MinutesProperty, MoistureProperty, PlaceProperty } from '../tree/work-syntax.ts';
+import type {
+  CommissionProperty,
+  FinishUse,
+  HangProperty,
+  MinutesProperty,
+  MoistureProperty,
+  PlaceProperty,
+} from '../tree/work-syntax.ts';
 import { labourUnits } from '../tree/work-syntax.ts';
 import { rangeOf, type SourceRange } from '../tree/source-range.ts';
 
@@ -95,9 +102,25 @@ export class WorkRules extends ObjectRules {
   public hourly = this.moneyRule('hourly');
   public packing = this.moneyRule('packing');
   public gain = this.chosenValueRule('gain', ['margin', 'markup']);
-  public commission = this.valueRule('commission');
   public tax = this.valueRule('tax');
   public losses = this.valueRule('losses');
+
+  public commission = this.RULE('commission', (): CommissionProperty => {
+    const word = this.CONSUME(keyword.commission);
+    const value = this.SUBRULE(this.expression);
+    const of = this.OPTION(() => {
+      this.CONSUME(keyword.of);
+      return this.OR({
+        DEF: [{ ALT: () => this.CONSUME(keyword.before_tax) }, { ALT: () => this.CONSUME(keyword.buyer_price) }],
+        ERR_MSG: listed(typed(['before_tax', 'buyer_price'])),
+      });
+    });
+    return this.ACTION((): CommissionProperty => ({
+      ...phraseOf('commission', word, of ? rangeOf(of) : value.range),
+      value,
+      of: (of?.image ?? null) as CommissionProperty['of'],
+    }));
+  });
 
   public minutes = this.RULE('minutes', (): MinutesProperty => {
     const word = this.CONSUME(keyword.minutes);

@@ -56,6 +56,13 @@ export interface MinutesProperty extends Phrase {
   readonly wait: Expression | null;
 }
 
+/** `commission 40% of buyer_price`; a null `of` is of the price before tax. */
+export interface CommissionProperty extends Phrase {
+  readonly kind: 'commission';
+  readonly value: Expression;
+  readonly of: 'before_tax' | 'buyer_price' | null;
+}
+
 export type WorkProperty =
   | ValueProperty<'copies'>
   | PlaceProperty
@@ -65,7 +72,7 @@ export type WorkProperty =
   | MoneyProperty<'hourly'>
   | MinutesProperty
   | ChosenValueProperty<'gain', 'margin' | 'markup'>
-  | ValueProperty<'commission'>
+  | CommissionProperty
   | ValueProperty<'tax'>
   | MoneyProperty<'packing'>
   | ValueProperty<'losses'>;

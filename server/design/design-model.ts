@@ -22,6 +22,8 @@ export interface StripStock extends Named {
   readonly wood: string | null;
   readonly face: number;
   readonly depth: number;
+  /** Where the lengths of its sticks stand. */
+  readonly lengthsRange: SourceRange | null;
   /** Sticks that can be bought. */
   readonly lengths: readonly StockLength[];
   readonly onHand: readonly StockOnHand[];

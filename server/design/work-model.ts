@@ -138,7 +138,9 @@ export interface Work extends Named {
   readonly labour: readonly LabourRate[];
   /** Share of the price (margin) or of the cost (mark-up). */
   readonly gain: { readonly kind: 'margin' | 'markup'; readonly share: number } | null;
+  /** What a seller keeps, and of which price: before tax, or what the buyer pays. */
   readonly commission: number;
+  readonly commissionOf: 'before_tax' | 'buyer_price';
   readonly tax: number;
   readonly packing: Money | null;
   /** Share of copies that are lost before they are sold. */

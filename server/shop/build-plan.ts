@@ -4,6 +4,7 @@ import { planBoards } from './boards/plan-boards.ts';
 import type { NestedSheet } from './sheets/nest-sheets.ts';
 import { planSheets } from './sheets/plan-sheets.ts';
 import { planBlanks } from './sections/plan-blanks.ts';
+import { planBuying } from './sections/plan-buying.ts';
 import { planClosing } from './sections/plan-closing.ts';
 import { planCost } from './sections/plan-cost.ts';
 import { planFinish } from './sections/plan-finish.ts';
@@ -39,7 +40,9 @@ export function buildPlan(planned: PlannedDesign, source: string, { cuttings, ne
   const bench = notchingBench(design.benches);
   const frames = planFrames(panels, kinds);
   const { settings, changes, byHand } = planSettings(planned, frames);
-  const stock = planCutting(cuttings);
+  const cut = planCutting(cuttings);
+  const stocks = stocksOf(kinds, panels, design.bands);
+  const mill = planMill(stocks, cut, bench);
   const mass = planMass(design, panels);
   const figures = {
     schema: 'halflap-plan/1' as const,
@@ -58,8 +61,8 @@ export function buildPlan(planned: PlannedDesign, source: string, { cuttings, ne
     settings,
     changes,
     byHand,
-    stock,
-    mill: planMill(stocksOf(kinds, panels, design.bands), stock, bench),
+    stock: planBuying(cut, stocks, mill, design.units),
+    mill,
     sheets: planSheets(nested),
     frames,
     blanks: planBlanks(planned.blanks),

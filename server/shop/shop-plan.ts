@@ -201,12 +201,24 @@ export interface PlanStock {
    */
   length: { valueMm: number; boundMm: number; proven: boolean } | null;
   wastePct: number;
+  /** Of the bought sticks that are cut; rejects and the rack apart. */
   cost: number | null;
-  /** Currency of `cost`. */
+  /** Of all its prices; null where none is stated, or they are in several. */
   currency: string | null;
+  /** Marks that no stick is long or wide enough for: they are in none. */
+  leftOut: string[];
+  /** What is bought, rejects in `count`; none where the stock is ripped from boards. */
+  buy: { lengthMm: number; count: number; rejects: number; price: number | null; cost: number | null }[];
+  /** What is taken from the rack, at the price of its length. */
+  rack: { lengthMm: number; count: number; price: number | null; cost: number | null }[];
+  /** What the rack holds afterwards, off-cuts of at least `overMm` counted in; null where none is kept. */
+  keep: { overMm: number; onHand: { count: number; lengthMm: number }[] } | null;
   /** What keeps pieces out of the plan, or is worth a second look. */
   problems: string[];
 }
+
+/** A cutting plan before anything is bought for it. */
+export type CutStock = Omit<PlanStock, 'buy' | 'rack' | 'keep'>;
 
 export interface ShopPlan {
   schema: 'halflap-plan/1';

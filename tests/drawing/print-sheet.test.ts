@@ -222,8 +222,8 @@ describe('a sheet with everything stated', () => {
     const fields = pages
       .flatMap(({ items }) => [...flatItems(items)])
       .filter((item) => item.kind === 'path' && item.look === 'box' && Object.keys(item.facts).length === 0);
-    // two parts to weigh, one line of labour, three of cost, four totals
-    expect(fields).toHaveLength(10);
+    // two parts to weigh, one line of labour, three of cost, five totals
+    expect(fields).toHaveLength(11);
   });
 
   test('tells how it hangs and what its frame is made of', () => {

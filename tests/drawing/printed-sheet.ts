@@ -58,6 +58,16 @@ function plainSticks({ strips, pieces }: ShopPlan): PlanStock[] {
       wastePct: 12.5,
       cost: null,
       currency: null,
+      leftOut: [],
+      buy: own.map(({ lengthMm }) => ({
+        lengthMm: 2 * lengthMm + 30,
+        count: 3,
+        rejects: 0,
+        price: null,
+        cost: null,
+      })),
+      rack: [],
+      keep: null,
       problems: [],
     };
   });

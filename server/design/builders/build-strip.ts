@@ -57,6 +57,7 @@ export function buildStrip(
     wood: propertyOf(strip, 'of wood')?.name.text ?? null,
     face,
     depth,
+    lengthsRange: (propertyOf(strip, 'lengths') ?? propertyOf(strip, 'on_hand'))?.range ?? null,
     lengths,
     onHand,
     boards,

@@ -62,6 +62,7 @@ export function buildWork(work: WorkDeclaration, parts: WorkParts, context: Desi
     ),
     gain: buildGain(work, context),
     commission: share('commission', 1),
+    commissionOf: propertyOf(work, 'commission')?.of ?? 'before_tax',
     tax: share('tax', Infinity),
     packing: packing ? readMoney(packing.money, 'price of packing', context) : null,
     losses: share('losses', 1),

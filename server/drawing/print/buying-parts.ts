@@ -13,7 +13,11 @@ interface Purchase {
   readonly what: string;
   readonly count: number;
   readonly lengthMm: number;
-  readonly onHand: boolean;
+  readonly from: string;
+  readonly rejects: number;
+  readonly price: number | null;
+  readonly cost: number | null;
+  readonly currency: string | null;
 }
 
 export function buyingParts(context: PrintContext): FlowPart[] {
@@ -23,11 +27,6 @@ export function buyingParts(context: PrintContext): FlowPart[] {
   const problems = [...plan.mill, ...plan.sheets, ...plan.stock].flatMap((each) => each.problems);
   return [
     ...table('Sticks to have', purchaseColumns(context), plan.stock.flatMap(purchases)),
-    ...table(
-      'What a stock costs',
-      priceColumns,
-      plan.stock.filter(({ cost }) => cost !== null),
-    ),
     ...table('To mill, in one run a stock', millColumns(context), plan.mill),
     ...table(
       'Boards to rip',
@@ -39,30 +38,21 @@ export function buyingParts(context: PrintContext): FlowPart[] {
   ];
 }
 
-/** Equal sticks of all patterns together, the longest first. */
-function purchases({ stock, sticks }: PlanStock): Purchase[] {
-  const counts = new Map<string, { lengthMm: number; onHand: boolean; count: number }>();
-  for (const { lengthMm, onHand, count } of sticks) {
-    const key = `${lengthMm} ${onHand}`;
-    const known = counts.get(key);
-    if (known) known.count += count;
-    else counts.set(key, { lengthMm, onHand, count });
-  }
-  return [...counts.values()].sort((a, b) => b.lengthMm - a.lengthMm).map((each) => ({ what: stock, ...each }));
-}
+/** What is bought, rejects in it, then what the rack gives. */
+const purchases = ({ stock, buy, rack, currency }: PlanStock): Purchase[] => [
+  ...buy.map((each) => ({ what: stock, ...each, from: 'to buy', currency })),
+  ...rack.map((each) => ({ what: stock, ...each, rejects: 0, from: 'the rack', currency })),
+];
 
 const purchaseColumns = ({ figure }: PrintContext): PrintColumn<Purchase>[] => [
   { title: '', tick: true },
   { title: 'stock', strong: true, cell: ({ what }) => what },
   { title: 'sticks', align: 'right', strong: true, cell: ({ count }) => String(count) },
   { title: 'length', align: 'right', cell: ({ lengthMm }) => figure(lengthMm) },
-  { title: 'from', cell: ({ onHand }) => (onHand ? 'the rack' : 'to buy') },
-];
-
-const priceColumns: PrintColumn<PlanStock>[] = [
-  { title: 'stock', strong: true, cell: ({ stock }) => stock },
+  { title: 'from', cell: ({ from }) => from },
+  { title: 'for rejects', align: 'right', cell: ({ rejects }) => (rejects === 0 ? '' : String(rejects)) },
+  { title: 'each', align: 'right', cell: ({ price, currency }) => moneyOrNone(price, currency) },
   { title: 'cost', align: 'right', strong: true, cell: ({ cost, currency }) => moneyOrNone(cost, currency) },
-  { title: 'actual', toFill: true },
 ];
 
 const millColumns = ({ figure }: PrintContext): PrintColumn<PlanMill>[] => [

@@ -54,6 +54,9 @@ function totals({ plan: { cost } }: PrintContext): PriceLine[] {
     { what: 'cost of a copy', amount: cost.costPerCopy },
     { what: 'price of a copy, before tax', amount: cost.pricePerCopy },
     { what: 'tax on it', amount: cost.taxPerCopy },
+    { what: 'what the buyer pays', amount: cost.buyerPaysPerCopy },
+    { what: 'sold without commission it must bring at least, before tax', amount: cost.direct?.pricePerCopy ?? null },
+    { what: 'and with tax', amount: cost.direct?.buyerPaysPerCopy ?? null },
     { what: 'price of the edition, before tax', amount: cost.editionPrice },
   ];
   return lines.flatMap(({ what, amount }) =>

@@ -1,5 +1,5 @@
 /** The sticks of one stock, each drawn with its cuts, and what of it is bought. */
-import { moneyText } from '../../words/figures.ts';
+import { buyingText, rackLine } from '../../shop/writers/text/buying-text.ts';
 import { counted } from '../../../grammar/words.ts';
 import type { PlanStock } from '../../shop/shop-plan.ts';
 import { proofText } from '../../shop/stock/proof-text.ts';
@@ -29,6 +29,9 @@ export function stickParts(stock: PlanStock, context: PrintContext): FlowPart[] 
       width,
       typefaces,
     ),
+    ...[stock.buy.length + stock.rack.length > 0 ? buyingText(stock, figure) : '', rackText(stock, context)]
+      .filter((text) => text !== '')
+      .map((text) => paragraph(text, { size: letterSizes.text }, width, typefaces)),
     ...stock.problems.map((problem) =>
       paragraph(problem, { size: letterSizes.text, look: 'strong' }, width, typefaces),
     ),
@@ -40,8 +43,12 @@ export function stickParts(stock: PlanStock, context: PrintContext): FlowPart[] 
   ];
 }
 
-const sticksText = ({ sticksUsed, cost, currency }: PlanStock): string =>
-  `${counted(sticksUsed, 'stick')}${cost === null ? '' : `, ${moneyText(cost, currency)}`}`;
+const sticksText = ({ sticksUsed }: PlanStock): string => counted(sticksUsed, 'stick');
+
+function rackText(stock: PlanStock, { plan }: PrintContext): string {
+  const line = rackLine(stock, plan.units);
+  return line === '' ? '' : `The rack then holds: ${line}`;
+}
 
 function stickBlock(stick: Stick, stock: PlanStock, longest: number, context: PrintContext): Block {
   const { width, typefaces, figure } = context;

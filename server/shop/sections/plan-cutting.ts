@@ -1,13 +1,13 @@
 /** Cutting plans as the shop plan writes them, their problems in words. */
 import { sum } from '../../geometry/numbers.ts';
 import { planLength } from './plan-rounding.ts';
-import type { PlanStock } from '../shop-plan.ts';
+import type { CutStock } from '../shop-plan.ts';
 import type { StockCutting } from '../stock/cut-every-stock.ts';
 import type { StockProblem } from '../stock/stock-request.ts';
 
-export const planCutting = (cuttings: readonly StockCutting[]): PlanStock[] => cuttings.map(planStockOf);
+export const planCutting = (cuttings: readonly StockCutting[]): CutStock[] => cuttings.map(planStockOf);
 
-function planStockOf({ request, plan, currency, problems, interrupted }: StockCutting): PlanStock {
+function planStockOf({ request, plan, currency, problems, interrupted }: StockCutting): CutStock {
   const words = problems.map(wordsOf);
   if (plan && request.kerfMm === 0)
     words.push('No kerf is stated, and the sticks are planned as if the saw took nothing; state the bench’s kerf.');
@@ -39,10 +39,19 @@ function planStockOf({ request, plan, currency, problems, interrupted }: StockCu
       : null,
     wastePct: planLength(plan?.wastePct ?? 0),
     cost: plan?.cost ?? null,
-    currency: plan?.cost == null ? null : currency,
+    currency,
+    leftOut: leftOutOf(problems),
     problems: words,
   };
 }
+
+const leftOutOf = (problems: readonly StockProblem[]): string[] => [
+  ...new Set(
+    problems.flatMap((problem) =>
+      problem.kind === 'pieceTooLong' || problem.kind === 'pieceTooWide' ? [problem.mark] : [],
+    ),
+  ),
+];
 
 const needOf = ({ pieces }: StockCutting['request']): number =>
   sum(pieces.map(({ lengthMm, total }) => lengthMm * total));
@@ -57,6 +66,8 @@ function wordsOf(problem: StockProblem): string {
       return `A stick of ${problem.lengthMm} mm is used up by its end trim; take a longer one.`;
     case 'pieceTooLong':
       return `${problem.mark}, ${planLength(problem.lengthMm)} mm long, is longer than any stick holds (${problem.longestMm} mm) and is left out; add a longer stick.`;
+    case 'pieceTooWide':
+      return `${problem.mark}, ${planLength(problem.widthMm)} mm wide, is wider than its stick (${planLength(problem.faceMm)} mm) and is left out; mill a wider face.`;
     case 'kerfWiderThanPiece':
       return `The saw takes more than ${problem.mark} is long (${planLength(problem.lengthMm)} mm); cut it with a thinner blade.`;
     case 'notEnoughSticks':

@@ -66,10 +66,11 @@ export const frameDemands = (panels: readonly LaidPanel[], kinds: MarkedKinds): 
   plannedFrames(panels, kinds).flatMap(({ plan, laid }) => {
     const stock = laid.panel.frame?.stock;
     if (!stock) return [];
-    return [...plan.members, ...plan.groovePieces].map(({ mark, lengthMm, make }) => ({
+    return [...plan.members, ...plan.groovePieces].map(({ mark, lengthMm, widthMm, make }) => ({
       stock,
       mark,
       lengthMm,
+      widthMm,
       total: make,
     }));
   });

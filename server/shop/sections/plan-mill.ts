@@ -8,8 +8,9 @@ import type { LaidPanel } from '../../lattice/laid-panel.ts';
 import type { MarkedKinds } from '../marks/marked-kinds.ts';
 import { oneCurrency, toCoins } from '../money.ts';
 import { frameStocks } from './plan-frames.ts';
+import { sticksToMill } from './plan-buying.ts';
 import { planLength } from './plan-rounding.ts';
-import type { PlanStock } from '../shop-plan.ts';
+import type { CutStock } from '../shop-plan.ts';
 import { bestFirstFit } from '../stock/first-fit.ts';
 import { sticksUsed } from '../stock/cutting-task.ts';
 import type { PlanMill } from './work-sections.ts';
@@ -42,7 +43,7 @@ export function stocksOf(
 /** How each of `stocks` is milled; `cuttings` tell how many sticks of it are needed. */
 export const planMill = (
   stocks: readonly StripStock[],
-  cuttings: readonly PlanStock[],
+  cuttings: readonly CutStock[],
   bench: Bench | null,
 ): PlanMill[] =>
   stocks.map((stock) =>
@@ -53,15 +54,9 @@ export const planMill = (
     ),
   );
 
-function millOf(stock: StripStock, cutting: PlanStock | undefined, bench: Bench | null): PlanMill {
+function millOf(stock: StripStock, cutting: CutStock | undefined, bench: Bench | null): PlanMill {
   const bought = cutting?.sticks.filter(({ onHand }) => !onHand) ?? [];
-  const lengths = [...new Set(bought.map(({ lengthMm }) => lengthMm))].map((lengthMm) => ({
-    lengthMm,
-    count: withRejects(
-      sum(bought.filter((each) => each.lengthMm === lengthMm).map(({ count }) => count)),
-      stock.rejects,
-    ),
-  }));
+  const lengths = cutting ? sticksToMill(cutting, stock.rejects) : [];
   const isPlanned = cutting !== undefined && cutting.sticks.length > 0;
   const { boards, problems } = isPlanned ? boardsFor(stock, lengths, bench) : { boards: null, problems: [] };
   return {
@@ -77,9 +72,6 @@ function millOf(stock: StripStock, cutting: PlanStock | undefined, bench: Bench 
     problems,
   };
 }
-
-/** So many to mill that, the share of rejects taken out, `count` are left. */
-const withRejects = (count: number, rejects: number): number => Math.ceil(count / (1 - rejects) - arithmeticTolerance);
 
 interface RippedBoards {
   readonly boards: PlanMill['boards'];
@@ -154,6 +146,7 @@ function ripped(
     lengthsPerBoard: longest === 0 ? 0 : Math.floor((board.length + kerf + arithmeticTolerance) / (longest + kerf)),
     boards,
     leftoverWidthMm: planLength(boards === 0 ? 0 : Math.max(0, board.width - widthOf(inLast) - kerf)),
+    price: board.price?.amount ?? null,
     cost: board.price ? toCoins(board.price.amount * boards, currency) : null,
     currency,
   };

@@ -49,6 +49,8 @@ export interface PlanMill {
     lengthsPerBoard: number;
     boards: number;
     leftoverWidthMm: number;
+    /** Of one board. */
+    price: number | null;
     cost: number | null;
     currency: string | null;
   } | null;
@@ -83,6 +85,8 @@ export interface PlanSheet {
   /** By area: no layout of them counts for less. */
   bound: number;
   proven: boolean;
+  /** Of one sheet. */
+  price: number | null;
   /** All sheets of this entry. */
   cost: number | null;
   currency: string | null;
@@ -169,16 +173,36 @@ export interface PlanCostLine {
   perCopy: number;
 }
 
+/** One thing bought for the whole edition, or taken from the rack: `quantity` of it at `price` for every `per`. */
+export interface PlanMaterial {
+  /** The line of the price that it goes into. */
+  line: string;
+  /** Of a stick; null for all else. */
+  lengthMm: number | null;
+  quantity: number;
+  unit: 'stick' | 'board' | 'sheet' | 'g' | 'mL';
+  price: number;
+  per: number;
+  /** To the coin. */
+  cost: number;
+}
+
 /** The price of a copy, from what it takes. Money in `currency`, rounded to its smallest coin at every line. */
 export interface PlanCost {
   currency: string | null;
   copies: number;
+  /** What the lines of material are made of; those of a copy are their sums over the edition by its copies. */
+  materials: PlanMaterial[];
   lines: PlanCostLine[];
   /** Materials, labour, packing and losses. */
   costPerCopy: number | null;
   /** With gain and commission; tax apart. */
   pricePerCopy: number | null;
   taxPerCopy: number | null;
+  /** Price and tax. */
+  buyerPaysPerCopy: number | null;
+  /** The least that a copy must bring where nobody takes a commission; null where none is stated. */
+  direct: { pricePerCopy: number; buyerPaysPerCopy: number } | null;
   editionPrice: number | null;
   /** What is not priced, and what does not add up. */
   problems: string[];

@@ -37,6 +37,7 @@ function planSheet(nested: NestedSheet): PlanSheet[] {
       value: packing.value,
       bound: packing.bound,
       proven: packing.value <= packing.bound + placeTolerance,
+      price: price && price.amount,
       cost: price && filled.count * price.amount,
       currency: price && price.currency,
       problems:

@@ -34,16 +34,15 @@ export function readRequest(request: StockRequest): { read: ReadRequest | null; 
     if (!usable) problems.push({ kind: 'stickUsedUpByTrim', lengthMm });
     return usable;
   });
+  const longestMm = longestPiece(request);
   const roomOf = ({ lengthMm }: StickChoice): number => unitsOf(lengthMm) - trims + cut;
-  const longest = Math.max(...choices.map(roomOf));
   if (choices.length === 0) return { read: null, problems: [...problems, { kind: 'noLengths' }] };
 
   const bySize = new Map<number, PieceDemand[]>();
   for (const piece of request.pieces) {
     const weight = unitsOf(piece.lengthMm) + cut;
     const { mark, lengthMm } = piece;
-    if (weight > longest) {
-      const longestMm = rounded((longest - cut) / unitsPerMm, unitDecimals);
+    if (isLonger(lengthMm, longestMm)) {
       problems.push({ kind: 'pieceTooLong', mark, lengthMm, longestMm });
       continue;
     }
@@ -69,6 +68,16 @@ export function readRequest(request: StockRequest): { read: ReadRequest | null; 
 }
 
 const isBought = ({ onHand }: StickChoice): boolean => onHand === null;
+
+/** The longest piece that any of a request's sticks holds, mm; 0 where there is none. */
+export function longestPiece({ sticks, endTrimMm, breathMm }: Omit<StockRequest, 'pieces'>): number {
+  const beside = 2 * unitsOf(endTrimMm) + unitsOf(breathMm.stick);
+  const longest = Math.max(0, ...sticks.map(({ lengthMm }) => unitsOf(lengthMm) - beside));
+  return rounded(longest / unitsPerMm, unitDecimals);
+}
+
+/** Whether a piece is longer than what a stick holds, as finely as the plan is written. */
+export const isLonger = (lengthMm: number, heldMm: number): boolean => unitsOf(lengthMm) > unitsOf(heldMm);
 
 /** Numbers that no shop has: they spoil the whole request. */
 function impossibleNumbers({ kerfMm, endTrimMm, breathMm, sticks, pieces }: StockRequest): StockProblem[] {

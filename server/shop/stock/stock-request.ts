@@ -37,6 +37,7 @@ export type StockProblem =
   | { readonly kind: 'impossibleNumber'; readonly of: string; readonly value: number }
   | { readonly kind: 'stickUsedUpByTrim'; readonly lengthMm: number }
   | { readonly kind: 'pieceTooLong'; readonly mark: string; readonly lengthMm: number; readonly longestMm: number }
+  | { readonly kind: 'pieceTooWide'; readonly mark: string; readonly widthMm: number; readonly faceMm: number }
   | { readonly kind: 'kerfWiderThanPiece'; readonly mark: string; readonly lengthMm: number }
   | { readonly kind: 'notEnoughSticks'; readonly proven: boolean }
   | { readonly kind: 'mixedCurrencies' };

@@ -21,9 +21,12 @@ import {
   kitRows,
   labourColumns,
   massColumns,
+  materialColumns,
   millColumns,
   settingColumns,
   stepColumns,
+  totalColumns,
+  totalRows,
 } from './csv/work-columns.ts';
 import type { ShopPlan } from '../shop-plan.ts';
 
@@ -44,7 +47,9 @@ export const planCsvFiles = [
   'boards.csv',
   'steps.csv',
   'labour.csv',
+  'materials.csv',
   'cost.csv',
+  'totals.csv',
   'mass.csv',
   'kit.csv',
   'cautions.csv',
@@ -72,7 +77,9 @@ export function writePlanCsv(plan: ShopPlan): Record<(typeof planCsvFiles)[numbe
     'boards.csv': csvTable(boardColumns, plan.boards),
     'steps.csv': csvTable(stepColumns, plan.steps),
     'labour.csv': csvTable(labourColumns, plan.labour.lines),
+    'materials.csv': csvTable(materialColumns(plan.cost.currency), plan.cost.materials),
     'cost.csv': csvTable(costColumns(plan.cost.currency), plan.cost.lines),
+    'totals.csv': csvTable(totalColumns, totalRows(plan)),
     'mass.csv': csvTable(massColumns, plan.mass.parts),
     'kit.csv': csvTable(kitColumns, kitRows(plan)),
     'cautions.csv': csvTable(cautionColumns, plan.cautions),

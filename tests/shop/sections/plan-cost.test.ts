@@ -69,14 +69,46 @@ describe('the price of a copy', () => {
     expect(markup.pricePerCopy).toBe(500);
   });
 
-  test('a gallery’s 50 % is of what the buyer pays: twice the price, and tax comes on top of that', async () => {
+  test('a gallery’s 50 % is of the price before tax: twice the price, and tax comes on top of that', async () => {
     const cost = await costOf({ gain: { kind: 'markup', share: 0.5 }, commission: 0.5, tax: 0.2 });
-    expect(cost).toMatchObject({ costPerCopy: 200, pricePerCopy: 600, taxPerCopy: 120 });
+    expect(cost).toMatchObject({ costPerCopy: 200, pricePerCopy: 600, taxPerCopy: 120, buyerPaysPerCopy: 720 });
+    expect(cost.direct).toEqual({ pricePerCopy: 300, buyerPaysPerCopy: 360 });
     expect(cost.lines.map(({ kind, perCopy }) => [kind, perCopy]).slice(3)).toEqual([
       ['gain', 100],
       ['commission', 300],
       ['tax', 120],
     ]);
+  });
+
+  /** Packing makes up a cost of 1138.25: net 1138.25 / 0.65; ÷ 0.6 before tax, ÷ (1 − 0.4 · 1.2) of the buyer's price. */
+  test('commission on the price before tax, or on what the buyer pays: the buyer’s price by hand', async () => {
+    const sold = {
+      packing: euros(1138.25 - 190),
+      gain: { kind: 'margin', share: 0.35 } as const,
+      commission: 0.4,
+      tax: 0.2,
+    };
+    const direct = { pricePerCopy: 1751.15, buyerPaysPerCopy: 2101.38 };
+    const before = await costOf({ ...sold, commissionOf: 'before_tax' });
+    expect(before).toMatchObject({ costPerCopy: 1138.25, pricePerCopy: 2918.59, buyerPaysPerCopy: 3502.31, direct });
+    expect(before.lines.find(({ kind }) => kind === 'commission')).toEqual({
+      kind: 'commission',
+      what: 'commission, 40 % of the price before tax',
+      perCopy: 1167.44,
+    });
+    const ofBuyer = await costOf({ ...sold, commissionOf: 'buyer_price' });
+    expect(ofBuyer).toMatchObject({ pricePerCopy: 3367.6, buyerPaysPerCopy: 4041.12, direct });
+    expect(ofBuyer.lines.find(({ kind }) => kind === 'commission')).toEqual({
+      kind: 'commission',
+      what: 'commission, 40 % of what the buyer pays, tax in it',
+      perCopy: 1616.45,
+    });
+  });
+
+  test('90 % of what the buyer pays, with 20 % tax in it, leaves nothing to sell', async () => {
+    const cost = await costOf({ commission: 0.9, commissionOf: 'buyer_price', tax: 0.2 });
+    expect(cost).toMatchObject({ lines: [], pricePerCopy: null });
+    expect(cost.problems[0]).toContain('leaves nothing to sell');
   });
 
   test('of eight copies one is lost: the seven sold pay for it', async () => {
@@ -87,6 +119,7 @@ describe('the price of a copy', () => {
     const cost = await costOf({ copies: 3, gain: { kind: 'margin', share: 0.37 }, commission: 0.33, losses: 0.07 });
     const all = cost.lines.reduce((sum, { perCopy }) => sum + perCopy, 0);
     expect(toCoins(all, 'EUR')).toBe(cost.pricePerCopy);
+    expect(cost.buyerPaysPerCopy).toBe(cost.pricePerCopy);
     expect(cost.editionPrice).toBe(toCoins(3 * (cost.pricePerCopy ?? 0), 'EUR'));
   });
 

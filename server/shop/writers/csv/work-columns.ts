@@ -2,7 +2,7 @@
 import type { PlanMassPart } from '../../sections/object-sections.ts';
 import type { PlanSetting, ShopPlan } from '../../shop-plan.ts';
 import type { Column } from '../text-table.ts';
-import type { PlanCostLine, PlanLabour, PlanMill, PlanStep } from '../../sections/work-sections.ts';
+import type { PlanCostLine, PlanLabour, PlanMaterial, PlanMill, PlanStep } from '../../sections/work-sections.ts';
 import { figure, optionalFigure, text } from './csv-columns.ts';
 
 export const settingColumns: readonly Column<PlanSetting>[] = [
@@ -104,6 +104,40 @@ export const labourColumns: readonly Column<PlanLabour['lines'][number]>[] = [
   figure('units', ({ units }) => units),
   figure('minutes', ({ minutes }) => minutes),
   text('actual_min', () => ''),
+];
+
+/** What the price is made of: `materials` of the edition, then sums of `cost.csv` for a copy. */
+export const materialColumns = (currency: string | null): readonly Column<PlanMaterial>[] => [
+  text('line', ({ line }) => line),
+  optionalFigure('length_mm', ({ lengthMm }) => lengthMm),
+  figure('quantity', ({ quantity }) => quantity),
+  text('unit', ({ unit }) => unit),
+  figure('price', ({ price }) => price),
+  figure('price_is_for', ({ per }) => per),
+  figure('cost_of_edition', ({ cost }) => cost),
+  text('currency', () => currency ?? ''),
+];
+
+/** A sum that the price comes to; of one copy unless it says otherwise. */
+interface TotalRow {
+  readonly what: string;
+  readonly amount: number | null;
+}
+
+export const totalRows = ({ cost, labour }: Pick<ShopPlan, 'cost' | 'labour'>): TotalRow[] => [
+  { what: 'minutes of the edition', amount: labour.handsOnMin },
+  { what: 'copies', amount: cost.copies },
+  { what: 'cost', amount: cost.costPerCopy },
+  { what: 'price before tax', amount: cost.pricePerCopy },
+  { what: 'tax', amount: cost.taxPerCopy },
+  { what: 'the buyer pays', amount: cost.buyerPaysPerCopy },
+  { what: 'least without commission, before tax', amount: cost.direct?.pricePerCopy ?? null },
+  { what: 'price of the edition before tax', amount: cost.editionPrice },
+];
+
+export const totalColumns: readonly Column<TotalRow>[] = [
+  text('what', ({ what }) => what),
+  optionalFigure('amount', ({ amount }) => amount),
 ];
 
 export const costColumns = (currency: string | null): readonly Column<PlanCostLine>[] => [

@@ -1,11 +1,12 @@
 /** The steps of the job in words: boxes to tick, the settings of each, its gate, and what to watch. */
+import type { LengthUnit } from '../../../design/design-model.ts';
 import type { PlanSetting, PlanStock, ShopPlan } from '../../shop-plan.ts';
 import { textTable, type Column } from '../text-table.ts';
 import type { PlanStep, SheetName } from '../../sections/work-sections.ts';
 import { proofText } from '../../stock/proof-text.ts';
 import { stepOfStock } from '../../steps/job-steps.ts';
 import { markRanges } from '../../marks/mark-ranges.ts';
-import { moneyText } from '../../../words/figures.ts';
+import { buyingText, rackLine } from './buying-text.ts';
 import { type LengthWords, lengthWords } from '../../steps/task-words.ts';
 import { halfDegrees, indented } from './figures-text.ts';
 
@@ -22,7 +23,7 @@ function stepText(step: PlanStep, plan: ShopPlan): string {
   const words = lengthWords(plan.units);
   const parts = [
     ...tasks.map((task) => `[ ] ${task}`),
-    ...sticksOfStep(title, plan).map((stock) => stockText(stock, words)),
+    ...sticksOfStep(title, plan).map((stock) => stockText(stock, words, plan.units)),
     textTable(settingColumns(own, words), own, words),
     ...(waitH === null ? [] : [`Wait ${hours(waitH)} before the next step.`]),
     ...(caution === null ? [] : [`Take care: ${caution}`]),
@@ -44,18 +45,25 @@ const sticksOfStep = (title: string, plan: ShopPlan): PlanStock[] =>
 const hours = (value: number): string => `${Math.round(value * 10) / 10} h`;
 
 /** Each stick with its cuts; what is wrong or unproven is said. */
-function stockText(plan: PlanStock, words: LengthWords): string {
-  const { stock, sticks, sticksUsed, wastePct, kerfMm, cost, currency, problems } = plan;
+function stockText(plan: PlanStock, words: LengthWords, units: LengthUnit): string {
+  const { stock, sticks, sticksUsed, wastePct, kerfMm, problems } = plan;
   const lines = sticks.map(
     (stick) =>
       `    [ ] ${stick.count} × ${words.length(stick.lengthMm)}${stick.onHand ? ' from the rack' : ''}: ${stick.cuts.map(({ mark, lengthMm, n }) => `${n} × ${mark} at ${words.length(lengthMm)}`).join(', ')}; left over ${words.length(stick.offcutMm)}`,
   );
-  const price = cost === null ? '' : `, ${moneyText(cost, currency)}`;
+  const buying = buyingText(plan, words.length);
+  const rack = rackLine(plan, units);
   const head =
     sticksUsed === 0
       ? `${stock}: no sticks planned`
-      : `${stock}: ${sticksUsed} sticks${price} (${proofText(plan, words.length)}), kerf ${words.fine(kerfMm)} between pieces, ${wastePct.toFixed(1)} % waste`;
-  return [head, ...lines, ...problems.map((problem) => `    ${problem}`)].join('\n');
+      : `${stock}: ${sticksUsed} sticks (${proofText(plan, words.length)}), kerf ${words.fine(kerfMm)} between pieces, ${wastePct.toFixed(1)} % waste`;
+  return [
+    head,
+    ...(buying === '' ? [] : [`    [ ] ${buying}`]),
+    ...lines,
+    ...(rack === '' ? [] : [`    The rack then holds: ${rack}`]),
+    ...problems.map((problem) => `    ${problem}`),
+  ].join('\n');
 }
 
 /** The columns that any of these settings fills. */

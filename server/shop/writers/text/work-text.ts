@@ -67,11 +67,26 @@ export function costText({ cost }: ShopPlan): string {
   return [...(table === '' ? [] : [table, '', ...totals(cost)]), ...problems].join('\n');
 }
 
-function totals({ currency, copies, costPerCopy, pricePerCopy, taxPerCopy, editionPrice }: PlanCost): string[] {
+function totals({
+  currency,
+  copies,
+  costPerCopy,
+  pricePerCopy,
+  taxPerCopy,
+  buyerPaysPerCopy,
+  direct,
+  editionPrice,
+}: PlanCost): string[] {
   const money = (amount: number | null): string => moneyText(amount ?? 0, currency);
-  const tax = taxPerCopy === null || taxPerCopy === 0 ? '' : `, ${money((pricePerCopy ?? 0) + taxPerCopy)} with tax`;
+  const isTaxed = taxPerCopy !== null && taxPerCopy !== 0;
+  const tax = isTaxed ? ` before tax; the buyer pays ${money(buyerPaysPerCopy)}` : '';
+  const least = direct
+    ? [
+        `Sold without commission it must bring at least ${money(direct.pricePerCopy)}${isTaxed ? `, ${money(direct.buyerPaysPerCopy)} with tax` : ''}; below the seller’s price it undersells the seller.`,
+      ]
+    : [];
   const edition = copies > 1 ? [`The edition of ${copies}: ${money(editionPrice)}.`] : [];
-  return [`A copy costs ${money(costPerCopy)} and sells for ${money(pricePerCopy)}${tax}.`, ...edition];
+  return [`A copy costs ${money(costPerCopy)} and sells for ${money(pricePerCopy)}${tax}.`, ...least, ...edition];
 }
 
 const spareColumns: readonly Column<PlanKit['spares'][number]>[] = [
