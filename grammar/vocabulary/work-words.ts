@@ -39,7 +39,7 @@ export const workWords = {
     finishUse: { none: constant('Left bare.') },
     moisture: { to: link('Where it will hang.') },
     commission: {
-      of: link('The price that it is a part of.'),
+      of: property('The price that it is a part of.'),
       before_tax: constant('The price before tax.'),
       buyer_price: constant('What the buyer pays, tax in it.'),
     },
