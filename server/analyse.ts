@@ -18,6 +18,7 @@ import { problemsHere } from './lattice/checks/problems-here.ts';
 import { raisedAt } from './lattice/checks/raised-problem.ts';
 import type { MarkedKinds } from './shop/marks/marked-kinds.ts';
 import { objectProblems } from './shop/object-problems.ts';
+import { lastOf } from './shop/stages.ts';
 import { textFingerprint } from './shop/text-fingerprint.ts';
 import { stickProblems } from './shop/stock/stick-checks.ts';
 import { placementProblems } from './shop/work/placement-problems.ts';
@@ -100,13 +101,6 @@ export function* analyseByStages(text: string, place: SourcePlace = nowhere): Ge
     problems,
     incomplete: problems.some((problem) => problem.severity === 'error'),
   };
-}
-
-/** What the stages lead to. */
-export function lastOf<Result>(stages: Generator<unknown, Result>): Result {
-  let stage = stages.next();
-  while (stage.done !== true) stage = stages.next();
-  return stage.value;
 }
 
 /** All that a file says: its own text, and those of the drawings it takes outlines from. */

@@ -6,6 +6,7 @@ import { nestSheets } from './shop/sheets/nest-sheets.ts';
 import { packWell } from './shop/blanks/nest-blanks.ts';
 import { notchingBench } from './shop/sections/plan-settings.ts';
 import type { ShopPlan } from './shop/shop-plan.ts';
+import { lastRested } from './shop/stages.ts';
 import type { LinearSolver } from './shop/stock/linear-solver.ts';
 import { cutEveryStock, type StockCutting } from './shop/stock/cut-every-stock.ts';
 import { cuttingDemands } from './shop/stock/stock-demands.ts';
@@ -40,7 +41,7 @@ export async function planPacked<Packed extends PlannedDesign>(
   source: string,
   effort: Effort,
 ): Promise<Planned<Packed>> {
-  const nested = nestSheets(packed.design);
+  const nested = await lastRested(nestSheets(packed.design), effort.startClock());
   const cuttings = await cutSticks(packed, effort);
   return { ...packed, plan: buildPlan(packed, source, { nested, cuttings }) };
 }

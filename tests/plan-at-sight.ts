@@ -2,7 +2,8 @@
 import { buildPlan } from '../server/shop/build-plan.ts';
 import type { PlannedDesign } from '../server/shop/planned-design.ts';
 import { nestSheets } from '../server/shop/sheets/nest-sheets.ts';
+import { lastOf } from '../server/shop/stages.ts';
 import type { ShopPlan } from '../server/shop/shop-plan.ts';
 
 export const planAtSight = (planned: PlannedDesign, source: string): ShopPlan =>
-  buildPlan(planned, source, { cuttings: [], nested: nestSheets(planned.design, 0) });
+  buildPlan(planned, source, { cuttings: [], nested: lastOf(nestSheets(planned.design, 0)) });

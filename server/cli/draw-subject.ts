@@ -29,6 +29,7 @@ import { workSheet } from '../drawing/work-sheet.ts';
 import { writeSvg } from '../drawing/write-svg.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import { nestSheets } from '../shop/sheets/nest-sheets.ts';
+import { lastOf } from '../shop/stages.ts';
 import { WrongUsage } from './wrong-usage.ts';
 
 export const subjectOptions = {
@@ -166,7 +167,7 @@ function drawnBlank(analysis: Analysis, name: string, source: string): Picture |
 
 /** A layout by its own name, or the first of the sheet's. */
 function drawnSheet({ design, incomplete }: Analysis, name: string, source: string): Picture | null {
-  const drawings = nestSheets(design).flatMap((nested) =>
+  const drawings = lastOf(nestSheets(design)).flatMap((nested) =>
     drawSheet(nested, design.title).map((drawing) => ({ drawing, sheet: nested.sheet.name })),
   );
   const found = drawings.find(({ drawing }) => drawing.name === name) ?? drawings.find(({ sheet }) => sheet === name);

@@ -1,8 +1,9 @@
 /** The texts open in the editor, each analysed at most once a version: a newer version leaves what is left of an older one undone. */
 import type { SourceRange } from '../../grammar/tree/source-range.ts';
 import { lineStartsOf, rangeInFile } from '../../grammar/tree/source-range.ts';
-import { type Analysis, lastOf } from '../analyse.ts';
+import type { Analysis } from '../analyse.ts';
 import { fileAt, type SourceFiles, type SourcePlace } from '../design/files/source-file.ts';
+import { lastOf } from '../shop/stages.ts';
 import { plainAddress, WorkspaceFiles } from './workspace-files.ts';
 
 /** Words of some file: the address of the document, its line starts, and the range in it. */

@@ -23,13 +23,13 @@ const measures: readonly ((variant: Variant) => number)[] = [
   ({ bounds }) => bounds.right - bounds.left,
 ];
 
-/** The cheapest of the fillings, every order with every size first; one that counts for `enough` ends the search. */
-export function fillSheets(
+/** The cheapest of the fillings, every order with every size first, a filling a stage; one that counts for `enough` ends the search. */
+export function* fillSheets(
   kinds: readonly NestKind[],
   sizes: readonly RoomSize[],
   table: NoFitTable,
   enough: number,
-): FilledSheet[] {
+): Generator<void, FilledSheet[]> {
   let best: { sheets: FilledSheet[]; worth: number; area: number } | null = null;
   for (const measure of measures)
     for (const preferred of sizes.keys()) {
@@ -39,6 +39,7 @@ export function fillSheets(
       const [worth, area] = [sum('worth'), sum('area')];
       if (!best || worth < best.worth || (worth === best.worth && area < best.area)) best = { sheets, worth, area };
       if (best.worth <= enough && sizes.length === 1) return best.sheets;
+      yield;
     }
   return best?.sheets ?? [];
 }

@@ -40,19 +40,27 @@ const fewCorners = 32;
 /** Moves of pieces while cheaper sheets are looked for. */
 export const usualSteps = 3000;
 
-/** Sheet stocks that boards are sawn from, in the order of the file; one without sizes is left out. */
-export function nestSheets(design: Design, steps = usualSteps): NestedSheet[] {
-  return design.sheets.flatMap((sheet) => {
+/** Sheet stocks that boards are sawn from, in the order of the file; one without sizes is left out. In stages. */
+export function* nestSheets(design: Design, steps = usualSteps): Generator<void, NestedSheet[]> {
+  const nested: NestedSheet[] = [];
+  for (const sheet of design.sheets) {
     const own = design.boards.filter((board) => board.sheet === sheet);
-    return own.length === 0 || sheet.sizes.length === 0 ? [] : [nestSheet(sheet, own, design.work?.copies ?? 1, steps)];
-  });
+    if (own.length > 0 && sheet.sizes.length > 0)
+      nested.push(yield* nestSheet(sheet, own, design.work?.copies ?? 1, steps));
+  }
+  return nested;
 }
 
-function nestSheet(sheet: SheetStock, all: readonly Board[], workCopies: number, steps: number): NestedSheet {
+function* nestSheet(
+  sheet: SheetStock,
+  all: readonly Board[],
+  workCopies: number,
+  steps: number,
+): Generator<void, NestedSheet> {
   const { sizes, objective } = sizesOf(sheet);
   const fits = (board: Board): boolean => sizes.some(({ room }) => fitsIn(kindOf(board, sheet, 1), room));
   const boards = all.filter(fits).map((board): NestedBoard => ({ board, count: board.copies * workCopies }));
-  const packing = packSheets({
+  const packing = yield* packSheets({
     kinds: boards.map(({ board, count }) => kindOf(board, sheet, count)),
     sizes,
     gap: { width: Math.round(sheet.kerf * unitsPerMm), arcTolerance: cutTolerance },

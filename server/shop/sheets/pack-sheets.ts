@@ -41,17 +41,17 @@ const slacks = [1, 1.05, 1.1, 1.2, 1.35, 1.6] as const;
 const mostFailures = 2;
 const mostPieces = 120;
 
-/** Every kind must go into one of the sizes. */
-export function packSheets(task: SheetsTask): SheetsPacking {
+/** In stages; every kind must go into one of the sizes. */
+export function* packSheets(task: SheetsTask): Generator<void, SheetsPacking> {
   const { kinds, sizes, gap, need } = task;
   if (kinds.length === 0 || sizes.length === 0) return { sheets: [], value: 0, bound: 0 };
   const table = new NoFitTable(variantsOf(kinds), gap);
   const bound = boundByArea(need, sizes);
-  const first = fillSheets(kinds, sizes, table, bound);
+  const first = yield* fillSheets(kinds, sizes, table, bound);
   const value = worthOf(chosen(first, sizes), sizes);
   const number = kinds.reduce((sum, { count }) => sum + count, 0);
   if (value <= bound || number > mostPieces) return { sheets: first, value, bound };
-  const better = cheaperSheets(task, table, value);
+  const better = yield* cheaperSheets(task, table, value);
   return better
     ? { sheets: better, value: worthOf(chosen(better, sizes), sizes), bound }
     : { sheets: first, value, bound };
@@ -61,11 +61,11 @@ const chosen = (sheets: readonly FilledSheet[], sizes: readonly SheetSize[]): Sh
   sizes.map((_, size) => sheets.reduce((sum, sheet) => sum + (sheet.size === size ? sheet.count : 0), 0));
 
 /** The cheapest choice into which the pieces can be moved; the roomiest are tried first, for they are easier. */
-function cheaperSheets(
+function* cheaperSheets(
   { kinds, sizes, need, steps }: SheetsTask,
   table: NoFitTable,
   value: number,
-): FilledSheet[] | null {
+): Generator<void, FilledSheet[] | null> {
   const random = seededRandom(1);
   let best: FilledSheet[] | null = null;
   let limit = value;
@@ -77,21 +77,21 @@ function cheaperSheets(
   for (const choice of choices) {
     const isHopeless = failed.some((larger) => choice.every((count, size) => count <= (larger[size] ?? 0)));
     if (isHopeless || worthOf(choice, sizes) >= limit || failed.length === mostFailures) continue;
-    const sheets = movedInto(choice, kinds, sizes, table, Math.round(steps / mostFailures), random);
+    const sheets = yield* movedInto(choice, kinds, sizes, table, Math.round(steps / mostFailures), random);
     if (sheets) [best, limit] = [sheets, worthOf(choice, sizes)];
     else failed.push(choice);
   }
   return best;
 }
 
-function movedInto(
+function* movedInto(
   choice: SheetChoice,
   kinds: readonly NestKind[],
   sizes: readonly SheetSize[],
   table: NoFitTable,
   steps: number,
   random: Random,
-): FilledSheet[] | null {
+): Generator<void, FilledSheet[] | null> {
   const order = choice.flatMap((count, size) => Array.from({ length: count }, () => size));
   const rooms = roomsInRow(order.flatMap((size) => sizes[size]?.room ?? []));
   const pieces = kinds.flatMap(({ count }, kind) => Array.from({ length: count }, () => kind));
@@ -103,7 +103,7 @@ function movedInto(
     rooms,
     spots.filter((spot) => spot !== null),
   );
-  if (!separate(layout, { left: steps }, random)) return null;
+  if (!(yield* separate(layout, { left: steps }, random))) return null;
   return order.map((size, index) => ({ size, count: 1, places: placesIn(layout, rooms[index], sizes[size]?.room) }));
 }
 

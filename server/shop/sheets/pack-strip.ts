@@ -10,6 +10,7 @@ import { NoFitTable } from './no-fit-table.ts';
 import { placeInTurn } from './place-in-turn.ts';
 import { type Random, seededRandom } from './seeded-random.ts';
 import { separate, type StepBudget } from './separate.ts';
+import { lastOf } from '../stages.ts';
 
 export interface StripTask {
   readonly kinds: readonly NestKind[];
@@ -105,7 +106,7 @@ class StripSearch {
       if (scattering && failed % 2 === 0) this.scatter();
       else if (failed > 0) this.swapTwo();
       this.shortenTo(Math.max(this.shortest, this.length * (1 - share)));
-      if (!separate(this.layout, this.budget, this.random)) failed += 1;
+      if (!lastOf(separate(this.layout, this.budget, this.random))) failed += 1;
       else {
         failed = 0;
         this.length = this.reach();

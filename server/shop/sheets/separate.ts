@@ -21,8 +21,8 @@ const leastGrowth = 1.2;
 const mostGrowth = 2;
 const fading = 0.95;
 
-/** Moves pieces until they are apart; false, with the least overlap found, when patience or steps end before. */
-export function separate(layout: Layout, budget: StepBudget, random: Random): boolean {
+/** Moves pieces until they are apart, a pass over them a stage; false, with the least overlap found, when patience or steps end before. */
+export function* separate(layout: Layout, budget: StepBudget, random: Random): Generator<void, boolean> {
   const search = new SpotSearch(layout, random);
   let least = overlapAndWeights(layout);
   let kept: Spot[] = layout.spots();
@@ -32,6 +32,7 @@ export function separate(layout: Layout, budget: StepBudget, random: Random): bo
     const before = least;
     for (let idle = 0; idle < mostIdlePasses && budget.left > 0; idle++) {
       movePieces(layout, search, budget, random);
+      yield;
       const total = overlapAndWeights(layout);
       if (total === 0) return true;
       if (total >= least) continue;
