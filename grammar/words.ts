@@ -31,8 +31,13 @@ export type Measure =
   | { kind: 'number'; value: number; decimals: number }
   | { kind: 'name'; of: NamedSort; name: string };
 
-/** Text alone, or text and measures in turn. */
-export type Words = string | readonly (string | Measure)[];
+/** Text and measures in turn. */
+export interface Said {
+  readonly said: readonly (string | Measure)[];
+}
+
+/** Text alone, or text with measures in it. */
+export type Words = string | Said;
 
 const lengths =
   (precision: LengthPrecision) =>
@@ -72,8 +77,19 @@ export const measure = {
   name: (of: NamedSort, name: string): Measure => ({ kind: 'name', of, name }),
 } as const;
 
-/** The same length where the sheet says the unit once for all. */
-export const bare = (of: Measure): Measure => (of.kind === 'length' ? { ...of, bare: true } : of);
+const withoutUnit =
+  (of: (mm: number | readonly number[], between?: string) => Measure) =>
+  (mm: number | readonly number[], between?: string): Measure =>
+    ({ ...of(mm, between), bare: true }) as Measure;
+
+/** The same lengths where the sheet says the unit once for all: `figure.length(36)`. */
+export const figure = {
+  length: withoutUnit(measure.length),
+  fine: withoutUnit(measure.fine),
+  key: withoutUnit(measure.key),
+  pin: withoutUnit(measure.pin),
+  size: withoutUnit(measure.size),
+} as const;
 
 /** Words with measures, names and other words in them; a plain number is a count. */
 export function words(texts: TemplateStringsArray, ...values: readonly (Words | Measure | number)[]): Words {
@@ -98,15 +114,16 @@ export function joined(all: readonly (Words | Measure)[], between: string): Word
     if (index > 0) add(between);
     for (const part of partsOf(each)) add(part);
   });
-  return merged.every((part) => typeof part === 'string') ? merged.join('') : merged;
+  return merged.every((part) => typeof part === 'string') ? merged.join('') : { said: merged };
 }
 
 const partsOf = (each: Words | Measure): readonly (string | Measure)[] =>
-  typeof each === 'string' || isMeasure(each) ? [each] : each;
+  typeof each === 'string' || 'kind' in each ? [each] : each.said;
 
-const isMeasure = (each: Exclude<Words | Measure, string>): each is Measure => !Array.isArray(each);
-
-export const isEmpty = (said: Words): boolean => said.length === 0;
+/** Each of `all` once, in their order. */
+export const distinct = (all: readonly Words[]): Words[] => [
+  ...new Map(all.map((each) => [JSON.stringify(each), each])).values(),
+];
 
 /** "1 stick", "2 sticks". */
 export const counted = (count: number, one: string, more = `${one}s`): string => `${count} ${count === 1 ? one : more}`;

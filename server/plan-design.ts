@@ -1,5 +1,7 @@
 /** The line to its end: analysis → blanks packed → sheets nested, sticks cut → plan. The one way to a plan, for every door. */
+import type { Words } from '../grammar/words.ts';
 import { type Analysis, repacked } from './analyse.ts';
+import { written } from './words/write-words.ts';
 import { buildPlan } from './shop/build-plan.ts';
 import type { PlannedDesign } from './shop/planned-design.ts';
 import { nestSheets } from './shop/sheets/nest-sheets.ts';
@@ -22,7 +24,12 @@ export interface Effort {
 }
 
 /** A design with the plan made of it: its blanks are packed as the plan counts them. */
-export type Planned<Packed extends PlannedDesign = Analysis> = Packed & { readonly plan: ShopPlan };
+export type Planned<Packed extends PlannedDesign = Analysis> = Packed & {
+  /** As the stages say it; compared with another one whatever the units of their files. */
+  readonly said: ShopPlan<Words>;
+  /** As it is written, in the units of its file. */
+  readonly plan: ShopPlan;
+};
 
 /** The plan of what was read; `source` is the name of its file, as the person gave it. The same effort comes to the same plan. */
 export const planDesign = async (analysis: Analysis, source: string, effort: Effort): Promise<Planned> =>
@@ -43,7 +50,8 @@ export async function planPacked<Packed extends PlannedDesign>(
 ): Promise<Planned<Packed>> {
   const nested = await lastRested(nestSheets(packed.design), effort.startClock());
   const cuttings = await cutSticks(packed, effort);
-  return { ...packed, plan: buildPlan(packed, source, { nested, cuttings }) };
+  const said = buildPlan(packed, source, { nested, cuttings });
+  return { ...packed, said, plan: written(said, packed.design.units) };
 }
 
 /** The cutting plans of the design's stocks, for the bench that notches. */

@@ -1,4 +1,5 @@
 /** The shop plan out of what was laid out and counted: each section asked for in turn, and put together. */
+import type { Words } from '../../grammar/words.ts';
 import { planBands } from './bands/plan-bands.ts';
 import { planBoards } from './boards/plan-boards.ts';
 import type { NestedSheet } from './sheets/nest-sheets.ts';
@@ -34,7 +35,7 @@ export interface FoundLayouts {
 }
 
 /** The plan of a design; `source` is the name of its file, as the person gave it. */
-export function buildPlan(planned: PlannedDesign, source: string, { cuttings, nested }: FoundLayouts): ShopPlan {
+export function buildPlan(planned: PlannedDesign, source: string, { cuttings, nested }: FoundLayouts): ShopPlan<Words> {
   const { design, panels, kinds } = planned;
   const { work } = design;
   const bench = notchingBench(design.benches);

@@ -1,4 +1,5 @@
 /** The shop plan as written out: the contract of `plan --as json`. Lengths mm, angles degrees. */
+import type { Words } from '../../grammar/words.ts';
 import type { LengthUnit } from '../design/design-model.ts';
 import type {
   PlanBand,
@@ -174,7 +175,7 @@ export interface PlanChanges {
 }
 
 /** The cutting plan of one strip stock; null figures where nothing could be planned, with the reasons in `problems`. */
-export interface PlanStock {
+export interface PlanStock<Text extends Words = string> {
   stock: string;
   objective: 'cost' | 'sticks';
   needMm: number;
@@ -214,13 +215,13 @@ export interface PlanStock {
   /** What the rack holds afterwards, off-cuts of at least `overMm` counted in; null where none is kept. */
   keep: { overMm: number; onHand: { count: number; lengthMm: number }[] } | null;
   /** What keeps pieces out of the plan, or is worth a second look. */
-  problems: string[];
+  problems: Text[];
 }
 
 /** A cutting plan before anything is bought for it. */
-export type CutStock = Omit<PlanStock, 'buy' | 'rack' | 'keep'>;
+export type CutStock = Omit<PlanStock<Words>, 'buy' | 'rack' | 'keep'>;
 
-export interface ShopPlan {
+export interface ShopPlan<Text extends Words = string> {
   schema: 'halflap-plan/1';
   title: string | null;
   source: string;
@@ -240,27 +241,27 @@ export interface ShopPlan {
   changes: PlanChanges[];
   /** Marks with an end that no jig has: fitted by hand. */
   byHand: string[];
-  stock: PlanStock[];
-  mill: PlanMill[];
+  stock: PlanStock<Text>[];
+  mill: PlanMill<Text>[];
   sheets: PlanSheet[];
   frames: PlanFrame[];
   blanks: PlanBlank[];
-  bands: PlanBand[];
-  pours: PlanPour[];
+  bands: PlanBand<Text>[];
+  pours: PlanPour<Text>[];
   boards: PlanBoard[];
   /** Null where nothing is placed. */
   work: PlanWork | null;
   mass: PlanMass;
   /** Null where the work does not hang. */
-  hanging: PlanHanging | null;
+  hanging: PlanHanging<Text> | null;
   /** Null where the file says nothing of a finish. */
-  finish: PlanFinish | null;
-  fit: PlanClosing[];
-  movement: PlanMovement[];
-  steps: PlanStep[];
+  finish: PlanFinish<Text> | null;
+  fit: PlanClosing<Text>[];
+  movement: PlanMovement<Text>[];
+  steps: PlanStep<Text>[];
   /** Null where there is no class. */
-  kit: PlanKit | null;
+  kit: PlanKit<Text> | null;
   labour: PlanLabour;
-  cost: PlanCost;
+  cost: PlanCost<Text>;
   cautions: { step: string; text: string }[];
 }

@@ -157,6 +157,28 @@ export const changeStep = (units: LengthUnit): '0.1 mm' | '0.01 in' => (isImperi
 const inchesAStep = 0.01;
 const millimetresAStep = 0.1;
 
-/** What a length changes by, in the unit of `changeStep`, where its change in mm for 0.1 mm is known: a rate has no unit. */
-export const changeFigure = (perTenthMm: number, units: LengthUnit): string =>
-  isImperial(units) ? signed((perTenthMm / millimetresAStep) * inchesAStep, 4) : signed(perTenthMm, 2);
+/**
+ * What a length changes by, in the unit of `changeStep`, where its change in mm for 0.1 mm is known (a rate, so the figure
+ * in inches for 0.01 in is a tenth of it); a dash where it is not.
+ */
+export function changeFigure(perTenthMm: number | null | undefined, units: LengthUnit): string {
+  if (perTenthMm == null) return '–';
+  return isImperial(units) ? signed((perTenthMm / millimetresAStep) * inchesAStep, 4) : signed(perTenthMm, 2);
+}
+
+/** How the lengths of a table stand: bare, for its head says the unit. */
+export interface LengthFigures {
+  readonly units: LengthUnit;
+  readonly length: (millimetres: number) => string;
+  readonly fine: (millimetres: number) => string;
+  readonly key: (millimetres: number) => string;
+  readonly pin: (millimetres: number) => string;
+}
+
+export const lengthFigures = (units: LengthUnit): LengthFigures => ({
+  units,
+  length: (millimetres) => lengthFigure(millimetres, units, 'length'),
+  fine: (millimetres) => lengthFigure(millimetres, units, 'fine'),
+  key: (millimetres) => lengthFigure(millimetres, units, 'key'),
+  pin: (millimetres) => lengthFigure(millimetres, units, 'pin'),
+});

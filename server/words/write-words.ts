@@ -1,6 +1,6 @@
 /** Words of the stages as text: every measure in the units of the file. */
 import type { Problem } from '../../grammar/problems/problem.ts';
-import type { Measure, Words } from '../../grammar/words.ts';
+import type { Measure, Said, Words } from '../../grammar/words.ts';
 import type { LengthUnit } from '../design/design-model.ts';
 import {
   angleText,
@@ -24,7 +24,7 @@ import {
 export const writeWords = (said: Words, units: LengthUnit): string =>
   typeof said === 'string'
     ? said
-    : said.map((part) => (typeof part === 'string' ? part : measureText(part, units))).join('');
+    : said.said.map((part) => (typeof part === 'string' ? part : measureText(part, units))).join('');
 
 function measureText(measure: Measure, units: LengthUnit): string {
   switch (measure.kind) {
@@ -69,3 +69,23 @@ export const writeProblems = (problems: readonly Problem[], units: LengthUnit): 
       ? { related: related.map(({ range, message: why }) => ({ range, message: writeWords(why, units) })) }
       : {}),
   }));
+
+/** Data in which words stand, once they are written. */
+export type Written<Data> = Data extends Said
+  ? string
+  : Data extends object
+    ? { [Key in keyof Data]: Written<Data[Key]> }
+    : Data;
+
+/** The same data with every words in it written, in the units of the file that it is made from. */
+export function written<Data>(data: Data, units: LengthUnit): Written<Data> {
+  const write = (value: unknown): unknown => {
+    if (typeof value !== 'object' || value === null) return value;
+    if (Array.isArray(value)) return value.map(write);
+    if (isSaid(value)) return writeWords(value, units);
+    return Object.fromEntries(Object.entries(value).map(([key, each]) => [key, write(each)]));
+  };
+  return write(data) as Written<Data>;
+}
+
+const isSaid = (value: object): value is Said => 'said' in value;

@@ -5,7 +5,7 @@ import { loadTypefaces } from '../../server/machine/typefaces.ts';
 import { flatItems, type GroupItem, type PageItem } from '../../server/drawing/page/page-model.ts';
 import { writePlanCsv } from '../../server/shop/writers/write-plan-csv.ts';
 import { writePlanText } from '../../server/shop/writers/write-plan-text.ts';
-import { tenthText } from '../../server/shop/writers/text/figures-text.ts';
+import { changeFigure } from '../../server/words/figures.ts';
 import { laidTexts, outOfPage, overlaps, printed, type Printed, textsOf } from './printed-sheet.ts';
 
 const text = `title "Everything once"
@@ -140,7 +140,12 @@ describe('what measuring changes', () => {
   });
 
   test('is written with its sign to 0.01, and a dash where it is not known', () => {
-    expect([0.0577, -0.1, 0.001, null].map(tenthText)).toEqual(['+0.06', '−0.10', '0.00', '–']);
+    expect([0.0577, -0.1, 0.001, null].map((change) => changeFigure(change, 'mm'))).toEqual([
+      '+0.06',
+      '−0.10',
+      '0.00',
+      '–',
+    ]);
   });
 });
 

@@ -1,7 +1,7 @@
 /** Measures as text. One inch is 25.4 mm, one pound 453.59237 g (international yard and pound agreement, 1959); precisions: common practice. */
 import { expect, test } from 'vitest';
 import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
-import { bare, joined, measure, type Measure, words } from '../../grammar/words.ts';
+import { figure, joined, measure, type Measure, words } from '../../grammar/words.ts';
 import { writeProblems, writeWords } from '../../server/words/write-words.ts';
 
 test.each<[string, Measure, inMillimetres: string, inInches: string]>([
@@ -16,7 +16,7 @@ test.each<[string, Measure, inMillimetres: string, inInches: string]>([
   ['a size without an exact fraction', measure.size(900), '900 mm', '35.433 in'],
   ['two sizes', measure.size([508, 254]), '508 × 254 mm', '20 × 10 in'],
   ['two lengths', measure.given([12.7, 38.1], ' and '), '12.7 and 38.1 mm', '0.5 and 1.5 in'],
-  ['a bare length', bare(measure.length(25.4)), '25.4', '1.000 in'],
+  ['a bare length', figure.length(25.4), '25.4', '1.000 in'],
   ['a length to write', measure.written(12.7), '12.7', '0.5'],
   ['a place', measure.place({ x: 254, y: -12.7 }), '254, -12.7', '10, -0.5'],
   ['an area', measure.area(12.5), '12.5 mm²', '0.019 in²'],
@@ -33,15 +33,15 @@ test.each<[string, Measure, inMillimetres: string, inInches: string]>([
   ['hours', measure.hours(150), '2.5 h', '2.5 h'],
   ['a name', measure.name('panel', 'blade'), 'blade', 'blade'],
 ])('%s', (_, said, inMillimetres, inInches) => {
-  expect(writeWords([said], 'mm')).toBe(inMillimetres);
-  expect(writeWords([said], 'in')).toBe(inInches);
+  expect(writeWords(words`${said}`, 'mm')).toBe(inMillimetres);
+  expect(writeWords(words`${said}`, 'in')).toBe(inInches);
 });
 
 test('files in cm and ft are told in mm and inches; what is to be written into them, and places, are told so', () => {
-  expect(writeWords([measure.given(25)], 'cm')).toBe('25 mm');
-  expect(writeWords([measure.written(25)], 'cm')).toBe('2.5');
-  expect(writeWords([measure.place({ x: 25, y: 0 })], 'cm')).toBe('25, 0 mm');
-  expect(writeWords([measure.given(304.8)], 'ft')).toBe('12 in');
+  expect(writeWords(words`${measure.given(25)}`, 'cm')).toBe('25 mm');
+  expect(writeWords(words`${measure.written(25)}`, 'cm')).toBe('2.5');
+  expect(writeWords(words`${measure.place({ x: 25, y: 0 })}`, 'cm')).toBe('25, 0 mm');
+  expect(writeWords(words`${measure.given(304.8)}`, 'ft')).toBe('12 in');
 });
 
 test('words without a measure are text, whatever they are put together from', () => {

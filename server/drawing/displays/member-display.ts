@@ -1,4 +1,5 @@
 /** Members of frames, what fills their grooves, and the laminations of bands: each at its true size, with its ends. */
+import type { Words } from '../../../grammar/words.ts';
 import type { LengthUnit } from '../../design/design-model.ts';
 import type { Design } from '../../design/design.ts';
 import { cotangent } from '../../geometry/point.ts';
@@ -31,7 +32,11 @@ export interface MemberKind {
 }
 
 /** Frames first, in the order of their marks. */
-export function memberKinds(frames: readonly PlanFrame[], bands: readonly PlanBand[], design: Design): MemberKind[] {
+export function memberKinds(
+  frames: readonly PlanFrame[],
+  bands: readonly PlanBand<Words>[],
+  design: Design,
+): MemberKind[] {
   return [...frames.flatMap((frame) => frameKinds(frame, design)), ...bands.flatMap((band) => bandKinds(band, design))];
 }
 
@@ -77,7 +82,7 @@ function frameKinds(frame: PlanFrame, design: Design): MemberKind[] {
   ];
 }
 
-function bandKinds(band: PlanBand, design: Design): MemberKind[] {
+function bandKinds(band: PlanBand<Words>, design: Design): MemberKind[] {
   const given = design.bands.find(({ name }) => name === band.name);
   const range = given?.nameRange ?? { start: 0, end: 0 };
   const runs = given ? measureBand(given, design.woods).runs : [];

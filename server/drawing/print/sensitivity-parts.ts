@@ -1,10 +1,10 @@
 /** How each infill length follows the lattice as it came out: figures to work with by hand, and fields for the answer. */
-import { tenthText } from '../../shop/writers/text/figures-text.ts';
 import type { PlanPiece } from '../../shop/shop-plan.ts';
 import type { FlowPart } from './flow.ts';
 import type { PrintContext } from './print-context.ts';
 import { remarks } from './remarks.ts';
 import { printTable, type PrintColumn } from './table.ts';
+import { changeFigure } from '../../words/figures.ts';
 
 /** Nothing where there is no infill. */
 export function sensitivityParts(context: PrintContext): FlowPart[] {
@@ -13,8 +13,8 @@ export function sensitivityParts(context: PrintContext): FlowPart[] {
   const columns: PrintColumn<PlanPiece>[] = [
     { title: 'mark', strong: true, cell: ({ mark }) => mark },
     { title: 'length here', align: 'right', strong: true, cell: ({ lengthMm }) => figure(lengthMm) },
-    { title: 'pitch + 0.1 mm', align: 'right', cell: ({ perTenth }) => tenthText(perTenth?.pitchMm ?? null) },
-    { title: 'face + 0.1 mm', align: 'right', cell: ({ perTenth }) => tenthText(perTenth?.faceMm ?? null) },
+    { title: 'pitch + 0.1 mm', align: 'right', cell: ({ perTenth }) => changeFigure(perTenth?.pitchMm, plan.units) },
+    { title: 'face + 0.1 mm', align: 'right', cell: ({ perTenth }) => changeFigure(perTenth?.faceMm, plan.units) },
     { title: 'pitch measured', toFill: true },
     { title: 'face measured', toFill: true },
     { title: 'new length', toFill: true },

@@ -1,5 +1,6 @@
 /** The sticks of one stock, each drawn with its cuts, and what of it is bought. */
 import { buyingText, rackLine } from '../../shop/writers/text/buying-text.ts';
+import { writeWords } from '../../words/write-words.ts';
 import { counted } from '../../../grammar/words.ts';
 import type { PlanStock } from '../../shop/shop-plan.ts';
 import { proofText } from '../../shop/stock/proof-text.ts';
@@ -24,7 +25,7 @@ export function stickParts(stock: PlanStock, context: PrintContext): FlowPart[] 
     space(2),
     paragraph(`${stock.stock}: ${sticksText(stock)}`, { size: letterSizes.heading, look: 'strong' }, width, typefaces),
     paragraph(
-      `${proofText(stock, figure)}; kerf ${stock.kerfMm.toFixed(2)} between pieces, ${figure(stock.endTrimMm)} off each end first, ${stock.wastePct.toFixed(1)} % waste`,
+      `${writeWords(proofText(stock), context.plan.units)}; kerf ${stock.kerfMm.toFixed(2)} between pieces, ${figure(stock.endTrimMm)} off each end first, ${stock.wastePct.toFixed(1)} % waste`,
       { size: letterSizes.text },
       width,
       typefaces,

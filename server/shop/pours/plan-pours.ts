@@ -1,4 +1,5 @@
 /** Pours as the plan writes them: layers, parts, mixes, seal coat, hold-down. Lengths mm, volumes mL, masses g, times h. */
+import type { Words } from '../../../grammar/words.ts';
 import { sum } from '../../geometry/numbers.ts';
 import { gramsPerCubicMillimetre } from '../mass/mass.ts';
 import type { PlanPour, PlanPourLayer } from '../sections/object-sections.ts';
@@ -11,9 +12,9 @@ const cubicMillimetresPerMillilitre = 1000;
 const squareMillimetresPerSquareMetre = 1e6;
 const minutesPerHour = 60;
 
-export const planPours = (castings: readonly Casting[]): PlanPour[] => castings.map(planPour);
+export const planPours = (castings: readonly Casting[]): PlanPour<Words>[] => castings.map(planPour);
 
-function planPour(casting: Casting): PlanPour {
+function planPour(casting: Casting): PlanPour<Words> {
   const { name, kind, resin, layers, above, contents, sealCoat, spare } = casting;
   const finished = sum(layers.map(({ depth }) => depth));
   const wetted = sum(contents.map(({ count, wettedArea }) => count * wettedArea));

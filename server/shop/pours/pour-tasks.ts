@@ -1,8 +1,7 @@
 /** What is done to pour one casting. Volumes mL, masses g, times h. */
-import { counted, type Measure, measure, type Words, words } from '../../../grammar/words.ts';
+import { type Measure, type Words, counted, figure, measure, words } from '../../../grammar/words.ts';
 import type { Blank } from '../../design/work-model.ts';
 import type { PlanPour, PlanPourLayer } from '../sections/object-sections.ts';
-import { told } from '../steps/task-words.ts';
 
 /** The lattice is made of whole steps, and stands over the edge of its mould all round. */
 export const mouldTasks = (blanks: readonly Blank[]): Words[] =>
@@ -10,15 +9,15 @@ export const mouldTasks = (blanks: readonly Blank[]): Words[] =>
     .filter(({ cast }) => cast !== null)
     .map(
       ({ name, width, height }) =>
-        words`${measure.name('blank', name)}: trim each lattice to ${told.length([width, height])}, equal on all sides, to lie in its mould of that size.`,
+        words`${measure.name('blank', name)}: trim each lattice to ${figure.length([width, height])}, equal on all sides, to lie in its mould of that size.`,
     );
 
-export const flattenTasks = (pours: readonly PlanPour[]): Words[] =>
+export const flattenTasks = (pours: readonly PlanPour<Words>[]): Words[] =>
   pours
     .filter(({ kind, pouredMm, finishedMm }) => kind === 'blank' && pouredMm > finishedMm)
     .map(
       ({ name, pouredMm, finishedMm }) =>
-        words`${measure.name('blank', name)}: flatten both faces, ${told.length(pouredMm)} becomes ${told.length(finishedMm)}.`,
+        words`${measure.name('blank', name)}: flatten both faces, ${figure.length(pouredMm)} becomes ${figure.length(finishedMm)}.`,
     );
 
 export function pourTasks({
@@ -31,11 +30,11 @@ export function pourTasks({
   holdDownG,
   finishedMm,
   notes,
-}: PlanPour): Words[] {
+}: PlanPour<Words>): Words[] {
   const casting = measure.name(kind === 'blank' ? 'blank' : 'pour', name);
   const spares = spare === 0 ? '' : `, ${counted(spare, 'spare')} among them`;
   return [
-    words`${casting}: ${counted(castings, 'casting')}${spares}, ${told.length(finishedMm)} deep when finished.`,
+    words`${casting}: ${counted(castings, 'casting')}${spares}, ${figure.length(finishedMm)} deep when finished.`,
     ...notes.map((note) => words`${casting}: ${note}`),
     ...(sealMl > 0 ? [words`${casting}: ${measure.number(sealMl, 0)} mL for the seal coat.`] : []),
     ...(holdDownG === null
@@ -53,7 +52,7 @@ function layerText(layer: PlanPourLayer, number: number): Words {
   const weighed = partsText(measure.resin, layer.partA_g, layer.partB_g);
   const window =
     recoatFromH === null || recoatToH === null ? '' : `, ${recoatFromH} to ${recoatToH} h after the layer below`;
-  return words`layer ${number}${colour === null ? '' : ` ${colour}`}: ${told.length(pouredMm)} deep, ${measure.number(volumeMl, 0)} mL or ${measure.number(massG, 0)} g in ${counted(mixes, 'mix', 'mixes')}${measured}${weighed}${window}.`;
+  return words`layer ${number}${colour === null ? '' : ` ${colour}`}: ${figure.length(pouredMm)} deep, ${measure.number(volumeMl, 0)} mL or ${measure.number(massG, 0)} g in ${counted(mixes, 'mix', 'mixes')}${measured}${weighed}${window}.`;
 }
 
 const partsText = (amount: (figure: number) => Measure, a: number | null, b: number | null): Words =>

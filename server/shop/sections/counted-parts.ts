@@ -1,4 +1,5 @@
 /** How many parts of each sort a plan makes, and how long they are together: what minutes are counted by. Lengths mm. */
+import type { Words } from '../../../grammar/words.ts';
 import { sum } from '../../geometry/numbers.ts';
 import { keysOf } from '../jigs/key-share.ts';
 import type { MarkedKinds } from '../marks/marked-kinds.ts';
@@ -6,7 +7,7 @@ import type { ShopPlan } from '../shop-plan.ts';
 
 /** What is counted. */
 export type CountedPlan = Pick<
-  ShopPlan,
+  ShopPlan<Words>,
   | 'copies'
   | 'panels'
   | 'blanks'
@@ -49,17 +50,17 @@ export const bandRun = ({ bands }: CountedPlan): number =>
   sum(bands.map(({ quantity, laminations }) => quantity * sum(laminations.map(({ lengthMm }) => lengthMm))));
 
 /** Pours into lattices, or into moulds of their own. */
-const poursInto = (kind: 'blank' | 'body', { pours }: CountedPlan): ShopPlan['pours'] =>
+const poursInto = (kind: 'blank' | 'body', { pours }: CountedPlan): ShopPlan<Words>['pours'] =>
   pours.filter((pour) => pour.kind === kind);
-const castingsOf = (pours: ShopPlan['pours']): number => sum(pours.map(({ castings }) => castings));
-const mixesOf = (pours: ShopPlan['pours']): number =>
+const castingsOf = (pours: ShopPlan<Words>['pours']): number => sum(pours.map(({ castings }) => castings));
+const mixesOf = (pours: ShopPlan<Words>['pours']): number =>
   sum(pours.flatMap(({ layers }) => layers.map(({ mixes }) => mixes)));
 export const latticesPoured = (plan: CountedPlan): number => castingsOf(poursInto('blank', plan));
 export const latticeMixes = (plan: CountedPlan): number => mixesOf(poursInto('blank', plan));
 export const bodiesCast = (plan: CountedPlan): number => castingsOf(poursInto('body', plan));
 export const bodyMixes = (plan: CountedPlan): number => mixesOf(poursInto('body', plan));
 
-const sawnPanels = ({ panels }: CountedPlan): ShopPlan['panels'] => panels.filter(({ edge }) => edge === 'sawn');
+const sawnPanels = ({ panels }: CountedPlan): ShopPlan<Words>['panels'] => panels.filter(({ edge }) => edge === 'sawn');
 export const panelsSawn = (plan: CountedPlan): number => sum(sawnPanels(plan).map(({ quantity }) => quantity));
 export const sawnRun = (plan: CountedPlan): number =>
   sum(sawnPanels(plan).map(({ quantity, perimeterMm }) => quantity * perimeterMm));

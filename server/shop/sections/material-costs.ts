@@ -1,4 +1,5 @@
 /** What the materials of the whole edition cost: every thing bought a row, every line of the price the sum of its rows. */
+import type { Words } from '../../../grammar/words.ts';
 import type { Design } from '../../design/design.ts';
 import type { Money } from '../../design/material-model.ts';
 import { sum } from '../../geometry/numbers.ts';
@@ -7,7 +8,7 @@ import type { PlanStock, ShopPlan } from '../shop-plan.ts';
 import type { PlanMaterial, PlanMill, PlanSheet } from './work-sections.ts';
 
 /** The sections that materials are counted from. */
-export type BoughtPlan = Pick<ShopPlan, 'stock' | 'mill' | 'sheets' | 'finish' | 'pours'>;
+export type BoughtPlan = Pick<ShopPlan<Words>, 'stock' | 'mill' | 'sheets' | 'finish' | 'pours'>;
 
 /** A line of the price for the edition; null money where something in it has no price. */
 export interface MaterialCost {
@@ -43,7 +44,7 @@ function lineOf(what: string, rows: readonly (Row & { readonly currency: string 
 
 const unpriced = (what: string): MaterialCost => ({ what, money: null, rows: [] });
 
-function woodCosts(plan: PlanStock, boards: PlanMill['boards']): MaterialCost[] {
+function woodCosts(plan: PlanStock<Words>, boards: PlanMill<Words>['boards']): MaterialCost[] {
   const { stock, buy, rack, currency } = plan;
   const ofRack = rack.length === 0 ? [] : [sticksCost(`${stock} from the rack`, rack, currency)];
   if (!boards) return isBought(plan) ? [sticksCost(`sticks of ${stock}`, buy, currency), ...ofRack] : ofRack;
@@ -57,10 +58,10 @@ function woodCosts(plan: PlanStock, boards: PlanMill['boards']): MaterialCost[] 
 }
 
 /** Nothing is, where the rack has all of it, or where no stick could be planned for any of it, which is said elsewhere. */
-const isBought = ({ buy, rack, leftOut, needMm }: PlanStock): boolean =>
+const isBought = ({ buy, rack, leftOut, needMm }: PlanStock<Words>): boolean =>
   buy.length > 0 || (rack.length === 0 && leftOut.length === 0 && needMm > 0);
 
-function sticksCost(what: string, sticks: PlanStock['rack'], currency: string | null): MaterialCost {
+function sticksCost(what: string, sticks: PlanStock<Words>['rack'], currency: string | null): MaterialCost {
   if (currency === null || sticks.length === 0 || sticks.some(({ price }) => price === null)) return unpriced(what);
   return lineOf(
     what,
@@ -86,7 +87,7 @@ function sheetCost(sheets: readonly PlanSheet[]): MaterialCost {
 }
 
 /** By mass, seal coats counted in. */
-const resinCosts = ({ resins }: Design, pours: ShopPlan['pours']): MaterialCost[] =>
+const resinCosts = ({ resins }: Design, pours: ShopPlan<Words>['pours']): MaterialCost[] =>
   resins.flatMap(({ name, density, price }) => {
     const own = pours.filter(({ resin }) => resin === name);
     if (own.length === 0) return [];
@@ -100,7 +101,7 @@ const resinCosts = ({ resins }: Design, pours: ShopPlan['pours']): MaterialCost[
 
 const millilitresInLitre = 1000;
 
-function finishCosts({ finishes }: Design, finish: ShopPlan['finish']): MaterialCost[] {
+function finishCosts({ finishes }: Design, finish: ShopPlan<Words>['finish']): MaterialCost[] {
   if (finish?.finish == null) return [];
   const what = `finish ${finish.finish}`;
   const price = finishes.find(({ name }) => name === finish.finish)?.price;

@@ -1,8 +1,9 @@
 /** Sections of the shop plan about the objects made out of panels, and how they close, move, weigh and hang. */
+import type { Words } from '../../../grammar/words.ts';
 import type { BendMethod } from '../../design/work-model.ts';
 
 /** Whether strips that cross the same neighbours agree: differences of settings against the fit. */
-export interface PlanClosing {
+export interface PlanClosing<Text extends Words = string> {
   panel: string;
   grid: string;
   /** Notches of the longest row. */
@@ -12,11 +13,11 @@ export interface PlanClosing {
   spreadMm: number;
   fitMm: number;
   verdict: 'closes' | 'tight' | 'apart';
-  text: string;
+  text: Text;
 }
 
 /** How much one size across the grain changes from where the work is made to where it hangs. */
-export interface PlanMovement {
+export interface PlanMovement<Text extends Words = string> {
   what: string;
   stock: string;
   wood: string;
@@ -26,7 +27,7 @@ export interface PlanMovement {
   hangsPct: number;
   /** Negative shrinks; null where the wood's shrinkage is not known. */
   changeMm: number | null;
-  text: string;
+  text: Text;
 }
 
 export interface PlanMassPart {
@@ -55,7 +56,7 @@ export interface PlanSpan {
   lengthMm: number;
 }
 
-export interface PlanHanging {
+export interface PlanHanging<Text extends Words = string> {
   loadG: number | null;
   fixings: number;
   eachG: number;
@@ -69,7 +70,7 @@ export interface PlanHanging {
   spacer: PlanSpan | null;
   /** Holes in the cleat: x from its left end as seen from behind, y above the work's origin. */
   drill: { xMm: number; yMm: number }[];
-  notes: string[];
+  notes: Text[];
 }
 
 /** A lattice made whole, and the cut-outs laid on it. */
@@ -94,7 +95,7 @@ export interface PlanBandRun {
   marks: string[];
 }
 
-export interface PlanBand {
+export interface PlanBand<Text extends Words = string> {
   name: string;
   around: string;
   stock: string;
@@ -126,7 +127,7 @@ export interface PlanBand {
   } | null;
   /** The caul is cut this far outside the finished line: its pad. */
   caulOutMm: number;
-  notes: string[];
+  notes: Text[];
 }
 
 /** One layer of all castings together, what stays in the cups counted in. */
@@ -151,7 +152,7 @@ export interface PlanPourLayer {
   earliestH: number | null;
 }
 
-export interface PlanPour {
+export interface PlanPour<Text extends Words = string> {
   name: string;
   /** A body in a mould of its own, or a lattice blank. */
   kind: 'body' | 'blank';
@@ -166,7 +167,7 @@ export interface PlanPour {
   sealMl: number;
   /** For one casting; null where a density is not known. */
   holdDownG: number | null;
-  notes: string[];
+  notes: Text[];
 }
 
 export interface PlanBoard {

@@ -1,4 +1,5 @@
 /** What is bought of each stock, what the rack gives, and what goes back into it. Lengths mm; money in the stock's currency. */
+import type { Words } from '../../../grammar/words.ts';
 import type { LengthUnit, StripStock } from '../../design/design-model.ts';
 import { isImperial } from '../../design/values/length-text.ts';
 import { millimetresIn } from '../../design/values/quantity.ts';
@@ -35,9 +36,9 @@ function sticksFrom(sticks: CutStock['sticks'], onHand: boolean): StickCount[] {
 export const planBuying = (
   cut: readonly CutStock[],
   stocks: readonly StripStock[],
-  mill: readonly PlanMill[],
+  mill: readonly PlanMill<Words>[],
   units: LengthUnit,
-): PlanStock[] =>
+): PlanStock<Words>[] =>
   cut.map((plan) => {
     const stock = stocks.find(({ name }) => name === plan.stock);
     const isRipped = mill.some((each) => each.stock === plan.stock && each.boards !== null);
@@ -49,7 +50,7 @@ export const planBuying = (
     };
   });
 
-function bought(plan: CutStock, stock: StripStock): PlanStock['buy'] {
+function bought(plan: CutStock, stock: StripStock): PlanStock<Words>['buy'] {
   const cut = sticksFrom(plan.sticks, false);
   return sticksToMill(plan, stock.rejects).map(({ lengthMm, count }) => ({
     lengthMm,
@@ -59,7 +60,7 @@ function bought(plan: CutStock, stock: StripStock): PlanStock['buy'] {
   }));
 }
 
-const fromRack = (plan: CutStock, stock: StripStock): PlanStock['rack'] =>
+const fromRack = (plan: CutStock, stock: StripStock): PlanStock<Words>['rack'] =>
   sticksFrom(plan.sticks, true).map((sticks) => ({ ...sticks, ...priced(plan, stock, sticks) }));
 
 function priced(
@@ -88,7 +89,12 @@ function priceOfLength({ lengths }: StripStock, lengthMm: number): number | null
 }
 
 /** What lies in the rack when all is cut: sticks not used, and off-cuts that are long enough, whole millimetres or eighths of an inch. */
-function kept(plan: CutStock, stock: StripStock, overMm: number, units: LengthUnit): NonNullable<PlanStock['keep']> {
+function kept(
+  plan: CutStock,
+  stock: StripStock,
+  overMm: number,
+  units: LengthUnit,
+): NonNullable<PlanStock<Words>['keep']> {
   const step = isImperial(units) ? millimetresIn.in / 8 : 1;
   const used = sticksFrom(plan.sticks, true);
   const left = stock.onHand.map(({ length, count }) => ({

@@ -1,4 +1,5 @@
 /** Does it close, in words: differences of pin settings against the fit of each panel. Lengths mm. */
+import { type Words, joined, measure, words } from '../../../grammar/words.ts';
 import type { Bench } from '../../design/design-model.ts';
 import { maximum, sum } from '../../geometry/numbers.ts';
 import type { LaidPanel, StripGroup } from '../../lattice/laid-panel.ts';
@@ -16,7 +17,7 @@ export function planClosing(
   panels: readonly LaidPanel[],
   settings: readonly PlanSetting[],
   bench: Bench | null,
-): PlanClosing[] {
+): PlanClosing<Words>[] {
   if (!bench || (bench.pitchError === null && bench.pitchScatter === null)) return [];
   const error = bench.pitchError ?? 0;
   return panels.flatMap(({ panel, strips }) => {
@@ -36,7 +37,7 @@ export function planClosing(
         spreadMm: planLength(closing.spread),
         fitMm: planLength(closing.allowance),
         verdict: closing.verdict,
-        text: [verdictText(closing.verdict, panel.name), ...resetText(bench, error, notches, fit)].join(' '),
+        text: joined([verdictText(closing.verdict, panel.name), ...resetText(bench, error, notches, fit)], ' '),
       },
     ];
   });
@@ -59,26 +60,27 @@ function comesBackToAPitch(settings: readonly PlanSetting[]): boolean {
   return new Set(runs).size < runs.length;
 }
 
-function verdictText(verdict: PlanClosing['verdict'], panel: string): string {
+function verdictText(verdict: PlanClosing<Words>['verdict'], name: string): Words {
+  const panel = measure.name('panel', name);
   switch (verdict) {
     case 'closes':
-      return `${panel} closes with the pin set once for each pitch, as planned.`;
+      return words`${panel} closes with the pin set once for each pitch, as planned.`;
     case 'tight':
-      return `${panel} closes; some crossings will want pressing.`;
+      return words`${panel} closes; some crossings will want pressing.`;
     case 'apart':
-      return `${panel} will not close: its strips are notched at settings that differ by more than the fit takes up.`;
+      return words`${panel} will not close: its strips are notched at settings that differ by more than the fit takes up.`;
   }
 }
 
 /** What becomes of it if the pin is set anew between two strips; and what an error common to all does. */
-function resetText({ indexing, pitchError }: Bench, error: number, notches: number, fit: number): string[] {
+function resetText({ indexing, pitchError }: Bench, error: number, notches: number, fit: number): Words[] {
   if (pitchError === null || indexing === 'stop') return [];
   const drift = driftOfSettings(error, notches);
   const most = mostNotchesThatClose(error, fit);
   const anew =
     most < notches
-      ? `Set anew in between, the last of ${notches} notches would lie ${drift.toFixed(2)} mm off, beyond the fit (good to ${most} notches): do not touch the pin until all strips of a pitch are done.`
-      : `Even set anew in between, the last of ${notches} notches would lie only ${drift.toFixed(2)} mm off.`;
-  const common = `An error common to all strips only scales the lattice, here by ${drift.toFixed(1)} mm: measure it, and let frame and infill follow.`;
+      ? words`Set anew in between, the last of ${notches} notches would lie ${measure.fine(drift)} off, beyond the fit (good to ${most} notches): do not touch the pin until all strips of a pitch are done.`
+      : words`Even set anew in between, the last of ${notches} notches would lie only ${measure.fine(drift)} off.`;
+  const common = words`An error common to all strips only scales the lattice, here by ${measure.fine(drift)}: measure it, and let frame and infill follow.`;
   return [anew, common];
 }

@@ -1,22 +1,22 @@
 /** What a copy costs and is sold for, line by line. Every line is rounded to the smallest coin, so that a hand adds up the same. */
+import { type Words, measure, words } from '../../../grammar/words.ts';
 import type { Design } from '../../design/design.ts';
 import type { Money } from '../../design/material-model.ts';
 import type { Work } from '../../design/work-model.ts';
 import { sum } from '../../geometry/numbers.ts';
 import { rounded } from '../../geometry/tolerance.ts';
-import { moneyText } from '../../words/figures.ts';
 import { type BoughtPlan, type MaterialCost, materialCosts } from './material-costs.ts';
 import { oneCurrency, toCoins } from '../money.ts';
 import type { ShopPlan } from '../shop-plan.ts';
 import type { PlanCost, PlanCostLine, PlanLabour } from './work-sections.ts';
 
 /** What the prices are for. */
-export type PricedPlan = BoughtPlan & Pick<ShopPlan, 'copies' | 'boards'>;
+export type PricedPlan = BoughtPlan & Pick<ShopPlan<Words>, 'copies' | 'boards'>;
 
 /** Nothing is priced without a work; a line without a price is said and left out. */
-export function planCost(design: Design, plan: PricedPlan, labour: PlanLabour): PlanCost {
+export function planCost(design: Design, plan: PricedPlan, labour: PlanLabour): PlanCost<Words> {
   const { work } = design;
-  const nothing: PlanCost = {
+  const nothing: PlanCost<Words> = {
     currency: null,
     copies: plan.copies,
     materials: [],
@@ -99,16 +99,16 @@ function costLines(
   currency: string,
   materials: readonly MaterialCost[],
   { handsOnMin }: PlanLabour,
-): PlanCostLine[] {
+): PlanCostLine<Words>[] {
   const coins = (amount: number): number => toCoins(amount, currency);
-  const lines = materials.flatMap(({ what, money }): PlanCostLine[] =>
+  const lines = materials.flatMap(({ what, money }): PlanCostLine<Words>[] =>
     money ? [{ kind: 'material', what, perCopy: coins(money.amount / copies) }] : [],
   );
   if (hourly && handsOnMin !== null) {
     const minutes = rounded(handsOnMin / copies, timeDecimals);
     const hours = rounded(minutes / minutesPerHour, timeDecimals);
     const exactly = hours * minutesPerHour === minutes ? '' : ` (${minutes} min)`;
-    const what = `${hours.toFixed(timeDecimals)} h${exactly} at ${moneyText(hourly.amount, currency)}`;
+    const what = words`${measure.number(hours, timeDecimals)} h${exactly} at ${measure.money(hourly.amount, currency)}`;
     lines.push({ kind: 'labour', what, perCopy: coins((minutes / minutesPerHour) * hourly.amount) });
   }
   if (packing) lines.push({ kind: 'packing', what: 'packing', perCopy: coins(packing.amount) });
@@ -125,12 +125,12 @@ function priced(
   work: Work,
   copies: number,
   currency: string,
-  lines: readonly PlanCostLine[],
-): Omit<PlanCost, 'materials' | 'problems'> {
+  lines: readonly PlanCostLine<Words>[],
+): Omit<PlanCost<Words>, 'materials' | 'problems'> {
   const coins = (amount: number): number => toCoins(amount, currency);
   const all = [...lines];
   let price = coins(sum(lines.map(({ perCopy }) => perCopy)));
-  const raise = (kind: PlanCostLine['kind'], what: string, higher: number): void => {
+  const raise = (kind: PlanCostLine<Words>['kind'], what: string, higher: number): void => {
     all.push({ kind, what, perCopy: coins(coins(higher) - coins(price)) });
     price = higher;
   };

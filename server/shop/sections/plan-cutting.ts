@@ -1,4 +1,5 @@
 /** Cutting plans as the shop plan writes them, their problems in words. */
+import { type Words, measure, words } from '../../../grammar/words.ts';
 import { sum } from '../../geometry/numbers.ts';
 import { planLength } from './plan-rounding.ts';
 import type { CutStock } from '../shop-plan.ts';
@@ -56,7 +57,7 @@ const leftOutOf = (problems: readonly StockProblem[]): string[] => [
 const needOf = ({ pieces }: StockCutting['request']): number =>
   sum(pieces.map(({ lengthMm, total }) => lengthMm * total));
 
-function wordsOf(problem: StockProblem): string {
+function wordsOf(problem: StockProblem): Words {
   switch (problem.kind) {
     case 'noLengths':
       return 'No length of stick is given; add the lengths that can be had.';
@@ -65,11 +66,11 @@ function wordsOf(problem: StockProblem): string {
     case 'stickUsedUpByTrim':
       return `A stick of ${problem.lengthMm} mm is used up by its end trim; take a longer one.`;
     case 'pieceTooLong':
-      return `${problem.mark}, ${planLength(problem.lengthMm)} mm long, is longer than any stick holds (${problem.longestMm} mm) and is left out; add a longer stick.`;
+      return words`${problem.mark}, ${measure.given(problem.lengthMm)} long, is longer than any stick holds (${problem.longestMm} mm) and is left out; add a longer stick.`;
     case 'pieceTooWide':
-      return `${problem.mark}, ${planLength(problem.widthMm)} mm wide, is wider than its stick (${planLength(problem.faceMm)} mm) and is left out; mill a wider face.`;
+      return words`${problem.mark}, ${measure.given(problem.widthMm)} wide, is wider than its stick (${measure.given(problem.faceMm)}) and is left out; mill a wider face.`;
     case 'kerfWiderThanPiece':
-      return `The saw takes more than ${problem.mark} is long (${planLength(problem.lengthMm)} mm); cut it with a thinner blade.`;
+      return words`The saw takes more than ${problem.mark} is long (${measure.given(problem.lengthMm)}); cut it with a thinner blade.`;
     case 'notEnoughSticks':
       return 'There are not enough sticks for all pieces; add to what is on hand, or lengths that can be bought.';
     case 'mixedCurrencies':

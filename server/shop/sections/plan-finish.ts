@@ -1,4 +1,5 @@
 /** What the finish takes: area of all that is coated, inside walls of the open lattice too. Lengths mm. */
+import type { Words } from '../../../grammar/words.ts';
 import type { Frame } from '../../design/design-model.ts';
 import type { Design } from '../../design/design.ts';
 import type { FinishStock } from '../../design/material-model.ts';
@@ -17,7 +18,7 @@ import type { PlanFinish } from './work-sections.ts';
 const squareMillimetres = 1e6;
 
 /** Null where the file says nothing of a finish. */
-export function planFinish(design: Design, panels: readonly LaidPanel[]): PlanFinish | null {
+export function planFinish(design: Design, panels: readonly LaidPanel[]): PlanFinish<Words> | null {
   const { work } = design;
   if (!work || work.finish === null) return null;
   if (work.finish === 'none')

@@ -1,4 +1,5 @@
 /** How the work hangs: what its fixings carry, where cleat and spacer lie hidden, where to drill. Masses g, lengths mm. */
+import { type Words, measure, words } from '../../../grammar/words.ts';
 import type { Hanging, Work } from '../../design/work-model.ts';
 import { boundsOf } from '../../geometry/polygons.ts';
 import type { LaidPanel, Polygon } from '../../lattice/laid-panel.ts';
@@ -25,7 +26,11 @@ const caution =
   'What a fixing holds is its maker’s word for sound material: read its data sheet, find studs or the right plug, and follow local codes; for public places or heavy work ask a licensed fitter.';
 
 /** Null where the work does not hang. */
-export function planHanging(work: Work | null, panels: readonly LaidPanel[], mass: PlanMass): PlanHanging | null {
+export function planHanging(
+  work: Work | null,
+  panels: readonly LaidPanel[],
+  mass: PlanMass,
+): PlanHanging<Words> | null {
   if (!work?.hanging) return null;
   const { fixings, each, safety, height } = work.hanging;
   const load = mass.perCopyG;
@@ -103,7 +108,7 @@ const longest = (spans: readonly PlanSpan[]): PlanSpan | null =>
   spans.reduce<PlanSpan | null>((best, span) => (best && best.lengthMm >= span.lengthMm ? best : span), null);
 
 /** Evenly from end to end, counted from the cleat's left end as it is seen from behind. */
-function drillPlaces({ heightMm, lengthMm }: PlanSpan, fixings: number): PlanHanging['drill'] {
+function drillPlaces({ heightMm, lengthMm }: PlanSpan, fixings: number): PlanHanging<Words>['drill'] {
   const yMm = planLength(heightMm - cleatWidth / 2);
   if (fixings === 1) return [{ xMm: planLength(lengthMm / 2), yMm }];
   const end = Math.min(endDistance, lengthMm / 4);
@@ -111,18 +116,18 @@ function drillPlaces({ heightMm, lengthMm }: PlanSpan, fixings: number): PlanHan
   return Array.from({ length: fixings }, (_, index) => ({ xMm: planLength(end + index * step), yMm }));
 }
 
-function notesFor({ height }: Hanging, cleat: PlanSpan | null, mass: PlanMass): string[] {
-  const notes: string[] = [];
+function notesFor({ height }: Hanging, cleat: PlanSpan | null, mass: PlanMass): Words[] {
+  const notes: Words[] = [];
   if (mass.perCopyG === null) notes.push('The mass is not known, so neither is whether the fixings carry it.');
   if (!cleat)
     notes.push(
       height === null
-        ? 'No cleat fits behind the work; place its parts, or hang it otherwise.'
-        : `No cleat fits behind the work at ${height} mm; choose another height.`,
+        ? 'No cleat fits behind the work; place its parts, or hang it another way.'
+        : words`No cleat fits behind the work at ${measure.given(height)}; choose another height.`,
     );
   else
     notes.push(
-      `For a cleat ${cleatWidth} mm wide, its upper edge at the height given; the spacer at the bottom is as thick as the cleat stands off the wall.`,
+      words`For a cleat ${measure.size(cleatWidth)} wide, its upper edge at the height given; the spacer at the bottom is as thick as the cleat is deep off the wall.`,
     );
   if (cleat && mass.centre && cleat.heightMm <= mass.centre.yMm)
     notes.push('The cleat lies below the centre of mass: the work would tip. Choose a greater height.');

@@ -1,6 +1,6 @@
 /** A class: what is in each bag and in the teacher's box, which jigs stand in the room, what a student does in what order. */
+import { type Words, counted, figure, measure, words } from '../../../grammar/words.ts';
 import type { Design } from '../../design/design.ts';
-import { counted } from '../../../grammar/words.ts';
 import type { Kit } from '../../design/work-model.ts';
 import { sum } from '../../geometry/numbers.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
@@ -10,10 +10,8 @@ import type { MarkedKinds } from '../marks/marked-kinds.ts';
 import { notchingBench } from './plan-settings.ts';
 import { planLength } from './plan-rounding.ts';
 import { sidesToMeasure } from '../steps/sides-to-measure.ts';
-import { type LengthWords, lengthWords } from '../steps/task-words.ts';
 import type { PlanSetting } from '../shop-plan.ts';
 import { piecesToCut, sparesOfKit } from '../marks/spares.ts';
-import { halfDegrees } from '../writers/text/figures-text.ts';
 import type { PlanKit } from './work-sections.ts';
 
 /** How sure it shall be that nobody is short. Common practice. */
@@ -39,19 +37,18 @@ export function planKit(
   panels: readonly LaidPanel[],
   kinds: MarkedKinds,
   settings: readonly PlanSetting[],
-): PlanKit | null {
+): PlanKit<Words> | null {
   const [kit, ...others] = design.kits;
   if (!kit) return null;
   const laid = panels.find(({ panel }) => panel.name === kit.panel.name);
   const marks = marksOf(kit, kinds, notchingBench(design.benches)?.trim ?? 0);
   const jigs = jigsFor(kit, marks, settings);
-  const words = lengthWords(design.units);
   const bag = marks.map((each) => ({
     mark: each.mark,
     n: each.n,
     spare: kit.sparesPerBag,
     lengthMm: planLength(each.lengthMm),
-    label: labelOf(each, kit, words),
+    label: labelOf(each, kit),
   }));
   return {
     name: kit.name,
@@ -71,7 +68,7 @@ export function planKit(
     confidencePct: 100 * confidence,
     breakagePct: planLength(100 * kit.breakage),
     jigs: { sets: Math.ceil(kit.students / kit.studentsPerJig), studentsPerSet: kit.studentsPerJig, jigs },
-    card: cardOf(kit, laid, { bag, jigs }, words),
+    card: cardOf(kit, laid, { bag, jigs }),
     problems: problemsOf(kit, laid, others),
   };
 }
@@ -117,15 +114,21 @@ function stateOf({ done }: Kit, kind: KitMark['kind']): string {
 
 const noKeys: Keys = { pieces: 0, longer: 0 };
 
-function labelOf({ mark, kind, role, n, lengthMm, keys }: KitMark, kit: Kit, words: LengthWords): string {
+function labelOf({ mark, kind, role, n, lengthMm, keys }: KitMark, kit: Kit): Words {
   const spare = kit.sparesPerBag > 0 ? ` + ${kit.sparesPerBag} spare` : '';
   const longer =
-    keys.pieces > 0 && keys.longer > 0 ? `, ${keys.pieces} keys among them ${words.fine(keys.longer)} longer` : '';
-  return `${mark}: ${n}${spare} × ${role}, ${words.length(lengthMm)}${words.unit}${longer}, ${stateOf(kit, kind)}`;
+    keys.pieces > 0 && keys.longer > 0
+      ? words`, ${keys.pieces} keys among them ${figure.fine(keys.longer)} longer`
+      : '';
+  return words`${mark}: ${n}${spare} × ${role}, ${measure.length(lengthMm)}${longer}, ${stateOf(kit, kind)}`;
 }
 
 /** One set of jigs: what pares the ends that are not pared in the bag. */
-function jigsFor({ done }: Kit, marks: readonly KitMark[], settings: readonly PlanSetting[]): PlanKit['jigs']['jigs'] {
+function jigsFor(
+  { done }: Kit,
+  marks: readonly KitMark[],
+  settings: readonly PlanSetting[],
+): PlanKit<Words>['jigs']['jigs'] {
   if (done.includes('bevelled')) return [];
   const own = new Set(marks.map(({ mark }) => mark));
   return settings
@@ -141,36 +144,32 @@ function jigsFor({ done }: Kit, marks: readonly KitMark[], settings: readonly Pl
 function cardOf(
   kit: Kit,
   laid: LaidPanel | undefined,
-  { bag, jigs }: { readonly bag: PlanKit['bag']; readonly jigs: PlanKit['jigs']['jigs'] },
-  words: LengthWords,
-): string[] {
+  { bag, jigs }: { readonly bag: PlanKit<Words>['bag']; readonly jigs: PlanKit<Words>['jigs']['jigs'] },
+): Words[] {
   const pieces = sum(bag.map(({ n }) => n));
   const sides = laid ? sidesToMeasure(laid) : 0;
   const length =
     laid && sides > 0
-      ? ` ${counted(sides, 'cell')} along a strip measure ${words.length(sides * laid.panel.grid.side)}${words.unit}.`
+      ? words` ${counted(sides, 'cell')} along a strip measure ${measure.length(sides * laid.panel.grid.side)}.`
       : '';
   return [
     `Count the bag: ${bag.map(({ mark, n, spare }) => (spare > 0 ? `${n} + ${spare} of ${mark}` : `${n} of ${mark}`)).join(', ')}; ${pieces} go in.`,
     ...(kit.done.includes('notched') ? [] : ['Notch the strips on the notching saw with the teacher.']),
     ...(kit.done.includes('cut') ? [] : ['Cut each piece to the length on its label.']),
-    ...jigs.map((jig) => jigText(jig, words)),
+    ...jigs.map((jig) => jigText(jig)),
     'Lay the lowest strips out, notches up, set the others into them and seat all laps halfway; then tap home from the middle outward.',
-    `Check: the diagonals are equal.${length}`,
+    words`Check: the diagonals are equal.${length}`,
     ...motifsOfPanels(laid ? [laid] : []).map(fittingText),
     'Turn it over and tap it: nothing drops out.',
     'Knives and chisels cut away from hands; the teacher shows each tool first.',
   ];
 }
 
-function jigText(
-  { jig, angle, stopMm, caliperMm, keys, flip, marks }: PlanKit['jigs']['jigs'][number],
-  words: LengthWords,
-): string {
-  const figure = keys ? words.key : words.length;
+function jigText({ jig, angle, stopMm, caliperMm, keys, flip, marks }: PlanKit<Words>['jigs']['jigs'][number]): Words {
+  const set = keys ? measure.key : measure.length;
   const what = keys ? `Keys of ${marks.join(', ')}` : marks.join(', ');
-  const caliper = caliperMm === null ? '' : `, caliper ${figure(caliperMm)}`;
-  return `${what}: ${jig} ${halfDegrees(angle)}°, stop at ${figure(stopMm)}${words.unit}${caliper}${flip ? '; turn over and cut again' : ''}; test one before the rest.`;
+  const caliper = caliperMm === null ? '' : words`, caliper ${set(caliperMm)}`;
+  return words`${what}: ${jig} ${measure.angle(angle)}, stop at ${set(stopMm)}${caliper}${flip ? '; turn over and cut again' : ''}; test one before the rest.`;
 }
 
 function problemsOf(kit: Kit, laid: LaidPanel | undefined, others: readonly Kit[]): string[] {

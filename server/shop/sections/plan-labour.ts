@@ -1,4 +1,5 @@
 /** Hands-on minutes by step, waits, and how many days go by. Times min or h, for the whole edition. */
+import type { Words } from '../../../grammar/words.ts';
 import type { Design } from '../../design/design.ts';
 import type { StepName } from '../../design/names/step-names.ts';
 import { maximum, sum } from '../../geometry/numbers.ts';
@@ -27,7 +28,7 @@ interface LabouredDesign {
 
 export function planLabour(
   { design, kinds }: LabouredDesign,
-  steps: readonly PlanStep[],
+  steps: readonly PlanStep<Words>[],
   plan: CountedPlan,
 ): PlanLabour {
   const rates = design.work?.labour ?? [];
@@ -59,7 +60,11 @@ export function planLabour(
 }
 
 /** The steps with their minutes and waits. */
-export const withTimes = (steps: readonly PlanStep[], { lines }: PlanLabour, design: Design): PlanStep[] =>
+export const withTimes = (
+  steps: readonly PlanStep<Words>[],
+  { lines }: PlanLabour,
+  design: Design,
+): PlanStep<Words>[] =>
   steps.map((step) => {
     const own = lines.filter((line) => line.step === step.title);
     return {

@@ -1,4 +1,5 @@
 /** How each strip stock is brought to its section: how many sticks to mill, and from which boards. Lengths mm. */
+import { type Words, measure, words } from '../../../grammar/words.ts';
 import type { Bench, StripStock } from '../../design/design-model.ts';
 import type { BoardStock } from '../../design/material-model.ts';
 import type { Band } from '../../design/work-model.ts';
@@ -45,7 +46,7 @@ export const planMill = (
   stocks: readonly StripStock[],
   cuttings: readonly CutStock[],
   bench: Bench | null,
-): PlanMill[] =>
+): PlanMill<Words>[] =>
   stocks.map((stock) =>
     millOf(
       stock,
@@ -54,7 +55,7 @@ export const planMill = (
     ),
   );
 
-function millOf(stock: StripStock, cutting: CutStock | undefined, bench: Bench | null): PlanMill {
+function millOf(stock: StripStock, cutting: CutStock | undefined, bench: Bench | null): PlanMill<Words> {
   const bought = cutting?.sticks.filter(({ onHand }) => !onHand) ?? [];
   const lengths = cutting ? sticksToMill(cutting, stock.rejects) : [];
   const isPlanned = cutting !== undefined && cutting.sticks.length > 0;
@@ -73,9 +74,13 @@ function millOf(stock: StripStock, cutting: CutStock | undefined, bench: Bench |
   };
 }
 
+type Ripped = NonNullable<PlanMill<Words>['boards']>;
+
+const isRipped = (answer: Ripped | Words): answer is Ripped => typeof answer === 'object' && 'boards' in answer;
+
 interface RippedBoards {
-  readonly boards: PlanMill['boards'];
-  readonly problems: string[];
+  readonly boards: PlanMill<Words>['boards'];
+  readonly problems: Words[];
 }
 
 /** Of the boards that can be had, those of which the least width × length is taken. */
@@ -87,10 +92,9 @@ function boardsFor(
   if (stock.boards.length === 0) return { boards: null, problems: [] };
   const ripKerf = bench?.rippingKerf ?? bench?.kerf ?? null;
   const answers = stock.boards.map((board) => ripped(stock, board, lengths, ripKerf ?? 0));
-  const possible = answers.flatMap((answer) => (typeof answer === 'string' ? [] : [answer]));
-  const problems = answers.flatMap((answer) => (typeof answer === 'string' ? [answer] : []));
-  const wood = (ripping: NonNullable<PlanMill['boards']>): number =>
-    ripping.boards * ripping.widthMm * ripping.lengthMm;
+  const possible = answers.flatMap((answer) => (isRipped(answer) ? [answer] : []));
+  const problems = answers.flatMap((answer) => (isRipped(answer) ? [] : [answer]));
+  const wood = (ripping: Ripped): number => ripping.boards * ripping.widthMm * ripping.lengthMm;
   const [best = null] = possible.sort((a, b) => wood(a) - wood(b));
   if (best && ripKerf === null)
     problems.push(
@@ -108,21 +112,21 @@ function ripped(
   board: BoardStock,
   lengths: readonly { readonly lengthMm: number; readonly count: number }[],
   kerf: number,
-): NonNullable<PlanMill['boards']> | string {
+): Ripped | Words {
   const [fromThickness, fromWidth] =
     board.thicknessGives === 'face' ? [stock.face, stock.depth] : [stock.depth, stock.face];
   if (board.thickness < fromThickness)
-    return `A board ${planLength(board.thickness)} mm thick does not give a ${board.thicknessGives} of ${planLength(fromThickness)} mm; take a thicker one.`;
+    return words`A board ${measure.given(board.thickness)} thick does not give a ${board.thicknessGives} of ${measure.given(fromThickness)}; take a thicker one.`;
   const widthOf = (count: number): number => {
     const { allowance, every } = board.rejoint ?? { allowance: 0, every: 1 };
     return count * fromWidth + (count - 1) * kerf + allowance * Math.ceil(count / every);
   };
   let side = 0;
   while (widthOf(side + 1) <= board.width + arithmeticTolerance) side++;
-  if (side === 0) return `A board ${planLength(board.width)} mm wide gives no strip; take a wider one.`;
+  if (side === 0) return words`A board ${measure.given(board.width)} wide gives no strip; take a wider one.`;
   const longest = Math.max(0, ...lengths.map(({ lengthMm }) => lengthMm));
   if (longest > board.length)
-    return `A board ${planLength(board.length)} mm long gives no stick of ${planLength(longest)} mm; take a longer one.`;
+    return words`A board ${measure.given(board.length)} long gives no stick of ${measure.given(longest)}; take a longer one.`;
   const runs = bestFirstFit({
     sizes: lengths
       .map(({ lengthMm, count }) => ({ weight: lengthMm + kerf, demand: count }))

@@ -1,4 +1,5 @@
 /** What moves across the grain between the shop and the wall. Lengths mm, moistures in percent. */
+import { type Words, measure, words } from '../../../grammar/words.ts';
 import type { StripStock } from '../../design/design-model.ts';
 import type { Design } from '../../design/design.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
@@ -15,7 +16,7 @@ const roomTemperature = 20;
  * nobody knows how the rings will lie in a strip, and this is the direction that moves most. Along the grain wood keeps
  * its length.
  */
-export function planMovement({ work, woods }: Design, panels: readonly LaidPanel[]): PlanMovement[] {
+export function planMovement({ work, woods }: Design, panels: readonly LaidPanel[]): PlanMovement<Words>[] {
   const moisture = work?.moisture;
   if (!moisture) return [];
   const { made, hangs } = moisture;
@@ -66,14 +67,14 @@ function sizesOf(panels: readonly LaidPanel[]): MovingSize[] {
   return [...kinds.values()];
 }
 
-function textOf(change: number | null, fit: number | null, { made, hangs }: { made: number; hangs: number }): string {
+function textOf(change: number | null, fit: number | null, { made, hangs }: { made: number; hangs: number }): Words {
   const air = `${made} % is air of ${percentOf(made)} humidity at ${roomTemperature} °C, ${hangs} % of ${percentOf(hangs)}; read a meter in the shop and on site.`;
   if (change === null) return `Not known: this wood has no shrinkage in the file or the table. ${air}`;
   const way = change < 0 ? 'shrinks' : 'swells';
-  const moves = `${way} by ${Math.abs(change).toFixed(2)} mm`;
-  if (fit === null || Math.abs(change) <= fit) return `${moves}${fit === null ? '' : ', inside the fit'}. ${air}`;
+  const moves = words`${way} by ${measure.fine(Math.abs(change))}`;
+  if (fit === null || Math.abs(change) <= fit) return words`${moves}${fit === null ? '' : ', inside the fit'}. ${air}`;
   const result = change < 0 ? 'crossings loosen: glue them' : 'crossings press: let the wood come to the room first';
-  return `${moves}, more than the fit of ${fit.toFixed(2)} mm takes up; ${result}. ${air}`;
+  return words`${moves}, more than the fit of ${measure.fine(fit)} takes up; ${result}. ${air}`;
 }
 
 const percentOf = (moisture: number): string => `${Math.round(100 * humidityFor(roomTemperature, moisture))} %`;

@@ -1,4 +1,5 @@
 /** The settings of the job as the plan writes them, for the bench that the file describes. */
+import type { Words } from '../../../grammar/words.ts';
 import type { Bench } from '../../design/design-model.ts';
 import type { NotchSetting, Setting } from '../jigs/setting.ts';
 import { workSettings } from '../jigs/work-settings.ts';
@@ -17,7 +18,7 @@ export const notchingBench = (benches: readonly Bench[]): Bench | null =>
 /** Strips go one to a pass, and rough pieces of infill have no extra, where a file has no bench. */
 const bareHands = { kerf: null, gang: 1, trim: 0, indexing: 'pin' } as const;
 
-export type PlannedSettings = Pick<ShopPlan, 'settings' | 'changes' | 'byHand'>;
+export type PlannedSettings = Pick<ShopPlan<Words>, 'settings' | 'changes' | 'byHand'>;
 
 /** The settings for strips, infill and whatever else is cut, the members of `frames` among it. */
 export function planSettings(cut: CutDesign, frames: readonly PlanFrame[]): PlannedSettings {

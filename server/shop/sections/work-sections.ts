@@ -1,4 +1,5 @@
 /** Sections of the shop plan about the work: steps, stock to mill, kit, time and money. Lengths mm, times min or h. */
+import type { Words } from '../../../grammar/words.ts';
 import type { StepName } from '../../design/names/step-names.ts';
 import type { LabourRate } from '../../design/work-model.ts';
 
@@ -6,12 +7,12 @@ import type { LabourRate } from '../../design/work-model.ts';
 export type SheetName = 'to the lattice' | 'after measuring';
 
 /** One step of the job; nothing of a later step is begun before the gate of an earlier one. */
-export interface PlanStep {
+export interface PlanStep<Text extends Words = string> {
   order: number;
   title: StepName;
   sheet: SheetName;
   /** What is done in it, a line a task, with its figures. */
-  tasks: string[];
+  tasks: Text[];
   /** `order` of the settings that belong to it. */
   settings: number[];
   /** For the whole edition; null where the file states no minutes for it. */
@@ -23,7 +24,7 @@ export interface PlanStep {
 }
 
 /** How one strip stock is brought to its section. */
-export interface PlanMill {
+export interface PlanMill<Text extends Words = string> {
   stock: string;
   /** The section to mill to; `depthMm` holds the flush allowance of both faces. */
   faceMm: number;
@@ -56,7 +57,7 @@ export interface PlanMill {
   } | null;
   /** What to look for in the wood. */
   grain: string[];
-  problems: string[];
+  problems: Text[];
 }
 
 /** Sheets of one size that are cut alike: boards in any place, in the turns that the sheet allows. */
@@ -115,14 +116,14 @@ export interface PlanCount {
 }
 
 /** A class: what each bag and the teacher's box hold. */
-export interface PlanKit {
+export interface PlanKit<Text extends Words = string> {
   name: string;
   panel: string;
   students: number;
   /** What is done before the bag is packed. */
   done: ('milled' | 'notched' | 'cut' | 'bevelled')[];
   /** Spares stand beside the pieces that the panel needs. */
-  bag: { mark: string; n: number; spare: number; lengthMm: number; label: string }[];
+  bag: { mark: string; n: number; spare: number; lengthMm: number; label: Text }[];
   teacherBox: PlanCount[];
   /**
    * Pieces to make so that with `confidencePct` nobody is short, if each student has spares in the own bag, and if
@@ -147,8 +148,8 @@ export interface PlanKit {
     }[];
   };
   /** The order in which a student works, a line a stage; for the card. */
-  card: string[];
-  problems: string[];
+  card: Text[];
+  problems: Text[];
 }
 
 /** Minutes by step. */
@@ -167,9 +168,9 @@ export interface PlanLabour {
 }
 
 /** One line of the price, in the order it is built up. */
-export interface PlanCostLine {
+export interface PlanCostLine<Text extends Words = string> {
   kind: 'material' | 'labour' | 'packing' | 'losses' | 'gain' | 'commission' | 'tax';
-  what: string;
+  what: Text;
   perCopy: number;
 }
 
@@ -188,12 +189,12 @@ export interface PlanMaterial {
 }
 
 /** The price of a copy, from what it takes. Money in `currency`, rounded to its smallest coin at every line. */
-export interface PlanCost {
+export interface PlanCost<Text extends Words = string> {
   currency: string | null;
   copies: number;
   /** What the lines of material are made of; those of a copy are their sums over the edition by its copies. */
   materials: PlanMaterial[];
-  lines: PlanCostLine[];
+  lines: PlanCostLine<Text>[];
   /** Materials, labour, packing and losses. */
   costPerCopy: number | null;
   /** With gain and commission; tax apart. */
@@ -205,16 +206,16 @@ export interface PlanCost {
   direct: { pricePerCopy: number; buyerPaysPerCopy: number } | null;
   editionPrice: number | null;
   /** What is not priced, and what does not add up. */
-  problems: string[];
+  problems: Text[];
 }
 
 /** What the finish takes for the whole edition. */
-export interface PlanFinish {
+export interface PlanFinish<Text extends Words = string> {
   finish: string | null;
   areaMm2: number;
   coats: number;
   volumeMl: number;
   recoatMin: number | null;
   /** In which order, a line a task. */
-  order: string[];
+  order: Text[];
 }

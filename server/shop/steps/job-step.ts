@@ -44,7 +44,7 @@ export interface StepFigures {
   /** The bench that notches. */
   readonly bench: Bench | null;
   /** The sticks that are cut in the step. */
-  readonly sticks: ShopPlan['stock'];
+  readonly sticks: ShopPlan<Words>['stock'];
 }
 
-export type StockUsers = Pick<ShopPlan, 'strips' | 'pieces' | 'frames' | 'bands' | 'kit'>;
+export type StockUsers = Pick<ShopPlan<Words>, 'strips' | 'pieces' | 'frames' | 'bands' | 'kit'>;

@@ -1,12 +1,12 @@
 /** Tasks of the steps that make the lattice and its infill. */
-import { counted, measure, type Words, words } from '../../../grammar/words.ts';
+import { type Words, counted, figure, measure, words } from '../../../grammar/words.ts';
 import type { Bench } from '../../design/design-model.ts';
 import { sum } from '../../geometry/numbers.ts';
 import { cotangent } from '../../geometry/point.ts';
 import { sidesToMeasure } from './sides-to-measure.ts';
 import type { PlannedDesign } from '../planned-design.ts';
 import { latticesMade } from '../lattices-made.ts';
-import { orderText, type TaskFigures, told } from './task-words.ts';
+import { orderText, type TaskFigures } from './task-words.ts';
 
 /** Each stock's milling, and once what to look for in the wood of all. */
 export function millTasks({ mill }: TaskFigures): Words[] {
@@ -27,7 +27,7 @@ function stockTasks({
   boards,
   problems,
 }: TaskFigures['mill'][number]): Words[] {
-  const section = words`${told.length(faceMm)} face × ${told.length(depthMm)} depth`;
+  const section = words`${figure.length(faceMm)} face × ${figure.length(depthMm)} depth`;
   const rejects = rejectsPct > 0 ? `: ${sticks ?? 0} and ${rejectsPct} % for rejects, in one run` : ', in one run';
   const head =
     millSticks === null
@@ -35,7 +35,7 @@ function stockTasks({
       : words`${measure.name('strip', stock)}: mill ${counted(millSticks, 'stick')} to ${section}${rejects}.`;
   const ripping = boards
     ? [
-        words`${measure.name('strip', stock)}: rip ${counted(boards.boards, 'board')} ${told.size([boards.thicknessMm, boards.widthMm, boards.lengthMm])}, ${boards.stripsPerBoard} strips side by side with a cut of ${told.fine(boards.ripKerfMm)}${boards.rejointMm > 0 ? words`, edge dressed by ${told.length(boards.rejointMm)} every ${counted(boards.rejointEvery, 'rip')}` : ''}; ${told.length(boards.leftoverWidthMm)} of the last one is left.`,
+        words`${measure.name('strip', stock)}: rip ${counted(boards.boards, 'board')} ${figure.size([boards.thicknessMm, boards.widthMm, boards.lengthMm])}, ${boards.stripsPerBoard} strips side by side with a cut of ${figure.fine(boards.ripKerfMm)}${boards.rejointMm > 0 ? words`, edge dressed by ${figure.length(boards.rejointMm)} every ${counted(boards.rejointEvery, 'rip')}` : ''}; ${figure.length(boards.leftoverWidthMm)} of the last one is left.`,
       ]
     : [];
   return [head, ...ripping, ...problems];
@@ -71,7 +71,7 @@ function packTasks(rows: TaskFigures['settings'], strips: TaskFigures['strips'])
   );
   const texts = slanted.map(
     ({ angle, step }) =>
-      words`At ${measure.angle(angle)} set each strip of a pack on by ${told.fine(step)} from its neighbour, or notch the board before it is ripped.`,
+      words`At ${measure.angle(angle)} set each strip of a pack on by ${figure.fine(step)} from its neighbour, or notch the board before it is ripped.`,
   );
   return [...new Map(texts.map((text) => [JSON.stringify(text), text])).values()];
 }
@@ -87,7 +87,7 @@ export function stickTasks(cut: TaskFigures['stock']): Words[] {
     .filter(({ sticks }) => sticks.length > 0)
     .map(
       ({ stock: name, sticksUsed, kerfMm, endTrimMm }) =>
-        words`${measure.name('strip', name)}: ${counted(sticksUsed, 'stick')} as listed, ${told.fine(kerfMm)} between pieces${endTrimMm > 0 ? words`, ${told.length(endTrimMm)} off each end first` : ''}.`,
+        words`${measure.name('strip', name)}: ${counted(sticksUsed, 'stick')} as listed, ${figure.fine(kerfMm)} between pieces${endTrimMm > 0 ? words`, ${figure.length(endTrimMm)} off each end first` : ''}.`,
     );
 }
 
@@ -107,7 +107,7 @@ export const flushTasks = ({ mill }: TaskFigures): Words[] =>
     .filter(({ depthMm, finishedDepthMm }) => finishedDepthMm < depthMm)
     .map(
       ({ stock, depthMm, finishedDepthMm }) =>
-        words`${measure.name('strip', stock)}: take ${told.fine((depthMm - finishedDepthMm) / 2)} off each face, ${told.length(depthMm)} becomes ${told.length(finishedDepthMm)}.`,
+        words`${measure.name('strip', stock)}: take ${figure.fine((depthMm - finishedDepthMm) / 2)} off each face, ${figure.length(depthMm)} becomes ${figure.length(finishedDepthMm)}.`,
     );
 
 export function measureTasks({ grids }: TaskFigures, planned: PlannedDesign): Words[] {
@@ -116,12 +116,12 @@ export function measureTasks({ grids }: TaskFigures, planned: PlannedDesign): Wo
     return sides === 0 || sides === 10
       ? []
       : [
-          words`${measure.name('panel', laid.panel.name)} has no ten: ${counted(sides, 'side')} along a strip should measure ${told.length(sides * laid.panel.grid.side)}; measured ________`,
+          words`${measure.name('panel', laid.panel.name)} has no ten: ${counted(sides, 'side')} along a strip should measure ${figure.length(sides * laid.panel.grid.side)}; measured ________`,
         ];
   });
   return [
     ...grids.map(
-      ({ name, check }) => words`${name}: ${check.what} should measure ${told.length(check.mm)}; measured ________`,
+      ({ name, check }) => words`${name}: ${check.what} should measure ${figure.length(check.mm)}; measured ________`,
     ),
     ...small,
     'Strip face, at ten places: measured ________',
@@ -135,7 +135,7 @@ export function infillTasks({ pieces, hinges, byHand, changes }: TaskFigures, be
   return [
     `${sum(pieces.map(({ total }) => total))} pieces of ${counted(pieces.length, 'mark')}; the caliper governs, the stop is where to begin.`,
     ...(trim > 0
-      ? [words`Rough pieces are ${told.length(trim)} longer at each end, which the first cuts take off.`]
+      ? [words`Rough pieces are ${figure.length(trim)} longer at each end, which the first cuts take off.`]
       : []),
     ...hinges.map((hinge) => foldTask(hinge, trim)),
     'Blunt ends first, against the square end; sharp ends last.',
@@ -148,5 +148,5 @@ export function infillTasks({ pieces, hinges, byHand, changes }: TaskFigures, be
 function foldTask({ marks, lengthMm, scoreMm, make }: TaskFigures['hinges'][number], trim: number): Words {
   const [first, second] = marks;
   const which = first === second ? 'one end' : `the end of ${first}`;
-  return words`${marks.join('+')}: saw ${counted(make, 'length')} of ${told.length(lengthMm + 2 * trim)}; score each across on the inside of the fold, ${told.length(scoreMm + trim)} from ${which}, until only the outer fibres hold; then ends and fold are pared, each half measured from the score.`;
+  return words`${marks.join('+')}: saw ${counted(make, 'length')} of ${figure.length(lengthMm + 2 * trim)}; score each across on the inside of the fold, ${figure.length(scoreMm + trim)} from ${which}, until only the outer fibres hold; then ends and fold are pared, each half measured from the score.`;
 }

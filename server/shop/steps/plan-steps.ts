@@ -1,7 +1,7 @@
 /** The steps of the job that a design needs, in order: gate, caution, tasks and settings of each. */
+import type { Words } from '../../../grammar/words.ts';
 import type { StepName } from '../../design/names/step-names.ts';
 import type { Kit } from '../../design/work-model.ts';
-import { writeWords } from '../../words/write-words.ts';
 import type { PlannedDesign } from '../planned-design.ts';
 import { notchingBench } from '../sections/plan-settings.ts';
 import type { PlanStep } from '../sections/work-sections.ts';
@@ -11,7 +11,7 @@ import { jobSteps, stepOfStock } from './job-steps.ts';
 import type { TaskFigures } from './task-words.ts';
 
 /** The steps without their times; settings name the step they belong to. */
-export function planSteps(planned: PlannedDesign, plan: TaskFigures): PlanStep[] {
+export function planSteps(planned: PlannedDesign, plan: TaskFigures): PlanStep<Words>[] {
   const { design } = planned;
   const withSettings = new Set(plan.settings.map(({ step }) => step));
   const needed = jobSteps.filter(({ title, isNeeded }) => withSettings.has(title) || isNeeded?.(planned));
@@ -22,7 +22,7 @@ export function planSteps(planned: PlannedDesign, plan: TaskFigures): PlanStep[]
       order: index + 1,
       title,
       sheet,
-      tasks: tasks({ planned, plan, bench, sticks }).map((task) => writeWords(task, design.units)),
+      tasks: tasks({ planned, plan, bench, sticks }),
       settings: plan.settings.filter(({ step }) => step === title).map(({ order }) => order),
       handsOnMin: null,
       waitH: null,
@@ -33,7 +33,7 @@ export function planSteps(planned: PlannedDesign, plan: TaskFigures): PlanStep[]
 }
 
 /** The cautions of the steps that a plan has, in their order. */
-export const cautionsOf = (steps: readonly PlanStep[]): ShopPlan['cautions'] =>
+export const cautionsOf = (steps: readonly PlanStep<Words>[]): ShopPlan<Words>['cautions'] =>
   steps.flatMap(({ title, caution }) => (caution === null ? [] : [{ step: title, text: caution }]));
 
 /** Bags are packed as soon as the shop's part is done; what follows is the class's own work. */

@@ -1,18 +1,18 @@
 /** What is done to fit the parts of the work to each other, to finish, hang and bag them, and to pack it. Lengths mm. */
-import { counted, measure, type Words, words } from '../../../grammar/words.ts';
+import { type Words, counted, figure, joined, measure, words } from '../../../grammar/words.ts';
 import { sum } from '../../geometry/numbers.ts';
 import type { PlanWork } from '../sections/object-sections.ts';
-import { type TaskFigures, told } from '../steps/task-words.ts';
+import { type TaskFigures } from '../steps/task-words.ts';
 
 /** Each joint as it is drawn: how it must be scribed. */
 export function fitTasks(work: PlanWork | null): Words[] {
   const joints = (work?.joints ?? []).map(({ parts, at, overlapMm, gapMm, contactMm }) => {
-    const place = words`${parts.join(' to ')}, about ${told.length([at.xMm, at.yMm], ', ')}`;
+    const place = words`${parts.join(' to ')}, about ${figure.length([at.xMm, at.yMm], ', ')}`;
     if (overlapMm > 0)
-      return words`${place}: as drawn they overlap by ${told.length(overlapMm)}; scribe one against the other.`;
+      return words`${place}: as drawn they overlap by ${figure.length(overlapMm)}; scribe one against the other.`;
     return gapMm > 0 && contactMm === 0
-      ? words`${place}: as drawn ${told.length(gapMm)} stay open.`
-      : words`${place}: ${told.length(contactMm)} of edge to glue.`;
+      ? words`${place}: as drawn ${figure.length(gapMm)} stay open.`
+      : words`${place}: ${figure.length(contactMm)} of edge to glue.`;
   });
   return [
     'Lay the parts out dry; scribe one against the other with extra left, and take it off in small bites.',
@@ -27,14 +27,14 @@ export function mountTasks(hanging: TaskFigures['hanging']): Words[] {
   if (!hanging) return [];
   const { loadG, carriesG, verdict, cleat, spacer, drill, fixings } = hanging;
   const heightText = (height: number): Words =>
-    words`${told.length(Math.abs(height))} ${height < 0 ? 'below' : 'above'}`;
+    words`${figure.length(Math.abs(height))} ${height < 0 ? 'below' : 'above'}`;
   const load = loadG === null ? 'mass not known' : measure.mass(loadG);
   return [
     words`${counted(fixings, 'fixing')} carry ${measure.mass(carriesG)} with their safety; the work: ${load}; ${verdict}.`,
     ...(cleat
       ? [
-          words`Cleat ${told.length(cleat.lengthMm)} long, upper edge ${heightText(cleat.heightMm)} the work’s origin, from ${told.length(cleat.fromMm)} to ${told.length(cleat.toMm)} seen from the front.`,
-          words`Seen from behind, drill at ${told.length(
+          words`Cleat ${figure.length(cleat.lengthMm)} long, upper edge ${heightText(cleat.heightMm)} the work’s origin, from ${figure.length(cleat.fromMm)} to ${figure.length(cleat.toMm)} seen from the front.`,
+          words`Seen from behind, drill at ${figure.length(
             drill.map(({ xMm }) => xMm),
             ', ',
           )} from the cleat’s left end.`,
@@ -42,7 +42,7 @@ export function mountTasks(hanging: TaskFigures['hanging']): Words[] {
       : []),
     ...(spacer
       ? [
-          words`Spacer as thick as the cleat, upper edge ${heightText(spacer.heightMm)} the origin, up to ${told.length(spacer.lengthMm)} long.`,
+          words`Spacer as thick as the cleat, upper edge ${heightText(spacer.heightMm)} the origin, up to ${figure.length(spacer.lengthMm)} long.`,
         ]
       : []),
   ];
@@ -55,7 +55,10 @@ export function bagTasks(kit: TaskFigures['kit']): Words[] {
   const pooled = sum(spares.map((each) => each.pooled));
   const angles = [...new Set(jigs.jigs.map(({ angle }) => angle))].sort((a, b) => a - b);
   return [
-    `${counted(students, 'bag')}, each with ${bag.map(({ label }) => label).join('; ')}.`,
+    words`${counted(students, 'bag')}, each with ${joined(
+      bag.map(({ label }) => label),
+      '; ',
+    )}.`,
     ...(teacherBox.length > 0
       ? [`Teacher’s box: ${teacherBox.map(({ mark, n }) => `${n} of ${mark}`).join(', ')}.`]
       : []),
@@ -69,7 +72,7 @@ export function bagTasks(kit: TaskFigures['kit']): Words[] {
 }
 
 export function packTasks({ copies, work }: TaskFigures): Words[] {
-  const box = work ? [words`Box, inside: ${told.size(work.boxMm)}, padded on every side.`] : [];
+  const box = work ? [words`Box, inside: ${figure.size(work.boxMm)}, padded on every side.`] : [];
   return [
     `Pack ${counted(copies, 'copy', 'copies')}, a dated card with the source and revision of this plan in each.`,
     ...box,

@@ -1,14 +1,14 @@
 /** Tables for spreadsheets: RFC 4180, a line of heads first, lines ended by CR LF, numbers with a decimal point. */
-import { lengthWords } from '../steps/task-words.ts';
-import type { Column } from './text-table.ts';
+import { lengthFigures } from '../../words/figures.ts';
+import { type Column, titleOf } from './text-table.ts';
 
 /** Whatever the file's units are. */
-const inMillimetres = lengthWords('mm');
+const inMillimetres = lengthFigures('mm');
 
 /** The table of `rows`; with no rows, the heads alone. */
 export function csvTable<Row>(columns: readonly Column<Row>[], rows: readonly Row[]): string {
   const lines = [
-    columns.map((column) => column.title),
+    columns.map((column) => titleOf(column, inMillimetres)),
     ...rows.map((row) => columns.map((column) => column.cell(row, inMillimetres))),
   ];
   return lines.map((cells) => `${cells.map(field).join(',')}\r\n`).join('');

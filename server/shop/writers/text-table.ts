@@ -1,22 +1,23 @@
 /** Plain tables for reading: columns as wide as their widest cell, a rule under the heads. */
-import { type LengthWords, lengthWords } from '../steps/task-words.ts';
+import { type LengthFigures, lengthFigures } from '../../words/figures.ts';
 
 export interface Column<Row> {
-  readonly title: string;
+  /** Where a column has one unit for all, its title says it. */
+  readonly title: string | ((words: LengthFigures) => string);
   /** Numbers stand flush right. */
   readonly right?: boolean;
-  readonly cell: (row: Row, words: LengthWords) => string;
+  readonly cell: (row: Row, words: LengthFigures) => string;
 }
 
 /** The table of `rows`, or an empty text where there are none; no line ends in spaces. Lengths stand as `words` have them. */
 export function textTable<Row>(
   columns: readonly Column<Row>[],
   rows: readonly Row[],
-  words: LengthWords = lengthWords('mm'),
+  words: LengthFigures = lengthFigures('mm'),
 ): string {
   if (rows.length === 0) return '';
   const cells = [
-    columns.map((column) => column.title),
+    columns.map((column) => titleOf(column, words)),
     ...rows.map((row) => columns.map((column) => column.cell(row, words))),
   ];
   const widths = columns.map((_, index) => Math.max(...cells.map((line) => lengthOf(line[index]))));
@@ -26,6 +27,9 @@ export function textTable<Row>(
   const rule = widths.map((width) => '─'.repeat(width)).join('  ');
   return [lines[0] ?? '', rule, ...lines.slice(1)].map((line) => line.trimEnd()).join('\n');
 }
+
+export const titleOf = <Row>({ title }: Column<Row>, words: LengthFigures): string =>
+  typeof title === 'string' ? title : title(words);
 
 function fitted(text: string, width: number, column: { readonly right?: boolean }): string {
   const spaces = ' '.repeat(Math.max(0, width - lengthOf(text)));

@@ -1,5 +1,6 @@
 /** Bands in the plan: limits and grades against the reference page, quantities, strips in the cutting plan. */
 import { describe, expect, test } from 'vitest';
+import { writeWords } from '../../../server/words/write-words.ts';
 import { planBands } from '../../../server/shop/bands/plan-bands.ts';
 import type { Band } from '../../../server/design/work-model.ts';
 import { emptyDesign } from '../../../server/design/empty-design.ts';
@@ -66,14 +67,22 @@ describe('the grade', () => {
   test('comes with the place and the thickness that would bend: limit and thickness go together', () => {
     const band = planned(30, 1);
     expect(band?.worst?.bendsAtMm).toBeCloseTo(29.5 / 57.4, 2);
-    expect(band?.notes.join(' ')).toContain('lamination 1 bends to 29.5');
+    expect(band?.notes.map((note) => writeWords(note, 'mm')).join(' ')).toContain('lamination 1 bends to 29.5');
   });
 });
 
 test('glued laminations open as the reference page says: two by a third, three by an eighth', () => {
   // Source: reference page, section 5, springback
-  expect(planned(200, 1, { laminations: 2 })?.notes.join(' ')).toContain('33.3 %');
-  expect(planned(200, 1, { laminations: 3 })?.notes.join(' ')).toContain('12.5 %');
+  expect(
+    planned(200, 1, { laminations: 2 })
+      ?.notes.map((note) => writeWords(note, 'mm'))
+      .join(' '),
+  ).toContain('33.3 %');
+  expect(
+    planned(200, 1, { laminations: 3 })
+      ?.notes.map((note) => writeWords(note, 'mm'))
+      .join(' '),
+  ).toContain('12.5 %');
 });
 
 test('a straight edge needs no bending', () => {
@@ -126,5 +135,5 @@ test('a strip narrower than the edge with its over-width is told', () => {
   const disc = outlineOf('disc', circleContour(200));
   const band = bandOf(disc, stripStock('thin', 1, { wood: 'walnut', depth: 6 }), { overWidth: 1 });
   const [plan] = planBands({ ...emptyDesign, bands: [band], boards: [boardOf(disc)] });
-  expect(plan?.notes[0]).toBe('The strip is 6.0 wide; the edge with its over-width takes 7.0.');
+  expect(writeWords(plan?.notes[0] ?? '', 'mm')).toBe('The strip is 6.0 wide; the edge with its over-width takes 7.0.');
 });

@@ -1,5 +1,6 @@
 /** Closing and movement in the plan: no alarm for a good panel, the right words for a bad one. */
 import { describe, expect, test } from 'vitest';
+import { writeWords } from '../../../server/words/write-words.ts';
 import type { Bench } from '../../../server/design/design-model.ts';
 import { planClosing } from '../../../server/shop/sections/plan-closing.ts';
 import type { PlanSetting } from '../../../server/shop/shop-plan.ts';
@@ -28,7 +29,7 @@ describe('does it close', () => {
       verdict: 'closes',
     });
     expect(entry?.text).toContain('the last of 11 notches would lie 0.50 mm off, beyond the fit (good to 2 notches)');
-    expect(entry?.text).toContain('only scales the lattice, here by 0.5 mm');
+    expect(entry?.text).toContain('only scales the lattice, here by 0.50 mm');
   });
 
   test('scatter that adds up along the pin makes it tight, never an alarm', () => {
@@ -67,7 +68,7 @@ describe('does it close', () => {
     expect(planClosing(panels, [row(40), row(40), row(30)], bench)[0]?.verdict).toBe('closes');
     const [entry] = planClosing(panels, [row(40), row(30), row(40)], bench);
     expect(entry).toMatchObject({ verdict: 'apart', driftMm: 0.5 });
-    expect(entry?.text).toContain('will not close');
+    expect(writeWords(entry?.text ?? '', 'mm')).toContain('will not close');
   });
 });
 

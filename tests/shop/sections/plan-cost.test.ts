@@ -43,7 +43,7 @@ describe('the price of a copy', () => {
     const cost = await costOf({});
     expect(cost.lines).toEqual([
       { kind: 'material', what: 'sticks of ash', perCopy: 40 },
-      { kind: 'labour', what: '5.00 h at 30.00 EUR', perCopy: 150 },
+      { kind: 'labour', what: '5 h at 30.00 EUR', perCopy: 150 },
       { kind: 'packing', what: 'packing', perCopy: 10 },
     ]);
     expect(cost).toMatchObject({

@@ -1,5 +1,5 @@
 /** A class of twelve: bags, the teacher's box, jigs and the student's card. */
-import { keyMillimetres, millimetres } from '../../../server/shop/writers/text/figures-text.ts';
+import { lengthText } from '../../../server/words/figures.ts';
 import { describe, expect, test } from 'vitest';
 import type { Kit } from '../../../server/design/work-model.ts';
 import type { ShopPlan } from '../../../server/shop/shop-plan.ts';
@@ -112,7 +112,7 @@ describe('what is done, and what the class does', () => {
     const { card, jigs } = kitFor({ done: ['milled', 'notched', 'cut'] });
     expect(card[0]).toMatch(/^Count the bag: .*; 71 go in\.$/);
     for (const { stopMm, keys } of jigs.jigs)
-      expect(card.join('\n')).toContain(`stop at ${keys ? keyMillimetres(stopMm) : millimetres(stopMm)} mm`);
+      expect(card.join('\n')).toContain(`stop at ${lengthText(stopMm, 'mm', keys ? 'key' : 'length')}`);
     expect(card.join('\n')).toContain('3 cells along a strip measure 90.0 mm');
     expect(card.join('\n')).toContain('square_hemp');
     expect(card.join('\n')).not.toContain('Notch the strips');

@@ -8,11 +8,12 @@ import { lastOf } from '../../../server/shop/stages.ts';
 import type { ShopPlan } from '../../../server/shop/shop-plan.ts';
 import { writePlanCsv } from '../../../server/shop/writers/write-plan-csv.ts';
 import { writePlanText } from '../../../server/shop/writers/write-plan-text.ts';
+import { written } from '../../../server/words/write-words.ts';
 import { schemaFaults } from '../plan-schema.ts';
 import { layoutFaults, placedRing } from './layout-faults.ts';
 
 const planWith = (analysis: Analysis, nested: NestedSheet[]): ShopPlan =>
-  buildPlan(analysis, 'boards.lap', { cuttings: [], nested });
+  written(buildPlan(analysis, 'boards.lap', { cuttings: [], nested }), 'mm');
 
 const planned = (text: string) => {
   const analysis = analyse(text);

@@ -29,9 +29,9 @@ describe.each(samples)('%s', (file) => {
     expect(text).toContain('Not tested in wood');
   });
 
-  test('is two sheets: infill only on the second, every step on its own', () => {
-    const [first = '', second = ''] = text.split('SECOND SHEET: AFTER MEASURING');
-    expect(first).toContain('FIRST SHEET: TO THE LATTICE');
+  test('is two parts: infill only in the second, every step on its own', () => {
+    const [first = '', second = ''] = text.split('PART 2: AFTER MEASURING');
+    expect(first).toContain('PART 1: TO THE LATTICE');
     expect(first).not.toContain('Infill pieces');
     for (const { order, title, sheet } of plan.steps)
       expect(sheet === 'to the lattice' ? first : second).toContain(`\n${order}. ${title}`);

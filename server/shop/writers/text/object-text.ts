@@ -1,11 +1,10 @@
 /** Bands, castings, sheets and boards in words. */
 import { counted } from '../../../../grammar/words.ts';
 import type { PlanBand, PlanBoard, PlanPourLayer } from '../../sections/object-sections.ts';
-import { moneyText } from '../../../words/figures.ts';
 import type { ShopPlan } from '../../shop-plan.ts';
-import { lengthWords } from '../../steps/task-words.ts';
 import type { PlanSheet } from '../../sections/work-sections.ts';
 import { textTable, type Column } from '../text-table.ts';
+import { fixed, moneyText, percentText, lengthFigures } from '../../../words/figures.ts';
 
 /** One piece of band, as it is cut. */
 interface BandLine {
@@ -25,13 +24,13 @@ const bandColumns: readonly Column<BandLine>[] = [
 
 export function bandsText({ bands, units }: ShopPlan): string {
   if (bands.length === 0) return '';
-  const words = lengthWords(units);
+  const words = lengthFigures(units);
   const lines = bands.flatMap((band) =>
     band.laminations.flatMap(({ pieces }) => pieces.map((piece): BandLine => ({ band, ...piece }))),
   );
   const heads = bands.map(
     ({ name, around, method, grade, smallestRadiusMm, limitMm, limitFrom }) =>
-      `${name} round ${around}, bent ${method}: tightest ${smallestRadiusMm === null ? 'straight' : words.length(smallestRadiusMm)}, limit ${limitMm === null ? 'not known' : `${words.length(limitMm)} (${limitFrom ?? ''})`}: ${grade}`,
+      `${name} around ${around}, bent ${method}: tightest ${smallestRadiusMm === null ? 'straight' : words.length(smallestRadiusMm)}, limit ${limitMm === null ? 'not known' : `${words.length(limitMm)} (${limitFrom ?? ''})`}: ${grade}`,
   );
   return [textTable(bandColumns, lines, words), '', ...heads].join('\n');
 }
@@ -42,7 +41,7 @@ interface LayerLine extends PlanPourLayer {
   readonly layer: number;
 }
 
-const tenths = (value: number | null): string => (value === null ? '' : value.toFixed(1));
+const tenths = (value: number | null): string => (value === null ? '' : fixed(value, 1));
 
 const layerColumns: readonly Column<LayerLine>[] = [
   { title: 'casting', cell: ({ name }) => name },
@@ -63,7 +62,7 @@ export function poursText({ pours, units }: ShopPlan): string {
   const lines = pours.flatMap(({ name, layers }) =>
     layers.map((layer, index): LayerLine => ({ name, layer: index + 1, ...layer })),
   );
-  return textTable(layerColumns, lines, lengthWords(units));
+  return textTable(layerColumns, lines, lengthFigures(units));
 }
 
 /** What all sheets of a stock come to, and how far that is proven. */
@@ -79,7 +78,7 @@ export const sheetColumns: readonly Column<PlanSheet>[] = [
   { title: 'sheets', right: true, cell: ({ count }) => String(count) },
   { title: 'size', cell: ({ widthMm, heightMm }, words) => [widthMm, heightMm].map(words.length).join(' × ') },
   { title: 'gives', cell: ({ pieces }) => pieces.map(({ what, n }) => `${n} × ${what}`).join(', ') },
-  { title: 'used', right: true, cell: ({ usedPct }) => `${usedPct.toFixed(1)} %` },
+  { title: 'used', right: true, cell: ({ usedPct }) => percentText(usedPct / 100) },
   { title: 'all together', cell: sheetsStanding },
 ];
 

@@ -2,15 +2,21 @@
 import { sameLength } from '../../../geometry/tolerance.ts';
 import type { PlanHinge, PlanNotch, PlanPanel, PlanPiece, PlanPieceEnd, PlanStrip } from '../../shop-plan.ts';
 import type { Column } from '../text-table.ts';
-import type { LengthWords } from '../../steps/task-words.ts';
-import { halfDegrees, tenthText } from './figures-text.ts';
+import {
+  type LengthFigures,
+  areaText,
+  angleFigure,
+  angleText,
+  changeStep,
+  changeFigure,
+} from '../../../words/figures.ts';
 
 export const panelColumns: readonly Column<PlanPanel>[] = [
   { title: 'panel', cell: (panel) => panel.name },
   { title: 'copies', right: true, cell: (panel) => String(panel.copies) },
   { title: 'edge', cell: (panel) => panel.edge },
-  { title: 'area cm²', right: true, cell: (panel) => (panel.areaMm2 / 100).toFixed(1) },
-  { title: 'edge length', right: true, cell: (panel, words) => words.length(panel.perimeterMm) },
+  { title: 'area', right: true, cell: (panel, { units }) => areaText(panel.areaMm2, units) },
+  { title: 'perimeter', right: true, cell: (panel, words) => words.length(panel.perimeterMm) },
   { title: 'nodes', right: true, cell: (panel) => String(panel.nodes) },
   { title: 'strips', right: true, cell: (panel) => String(panel.strips) },
   { title: 'infill', right: true, cell: (panel) => String(panel.infill.make) },
@@ -48,12 +54,21 @@ export const pieceColumns: readonly Column<PlanPiece>[] = [
   { title: 'for', cell: panelList },
 ];
 
+const changeTitle =
+  (of: string) =>
+  ({ units }: LengthFigures): string =>
+    `${of} + ${changeStep(units)}`;
+
 /** How each length follows pitch and face of the lattice as it came out. */
 export const changeColumns: readonly Column<PlanStrip | PlanPiece>[] = [
   { title: 'mark', cell: ({ mark }) => mark },
   { title: 'length', right: true, cell: ({ lengthMm }, words) => words.length(lengthMm) },
-  { title: 'pitch + 0.1', right: true, cell: ({ perTenth }) => tenthText(perTenth?.pitchMm ?? null) },
-  { title: 'face + 0.1', right: true, cell: ({ perTenth }) => tenthText(perTenth?.faceMm ?? null) },
+  {
+    title: changeTitle('pitch'),
+    right: true,
+    cell: ({ perTenth }, { units }) => changeFigure(perTenth?.pitchMm, units),
+  },
+  { title: changeTitle('face'), right: true, cell: ({ perTenth }, { units }) => changeFigure(perTenth?.faceMm, units) },
   { title: 'new length', cell: () => '________' },
 ];
 
@@ -64,12 +79,12 @@ export const hingeColumns: readonly Column<PlanHinge>[] = [
   { title: 'make', right: true, cell: (hinge) => String(hinge.make) },
 ];
 
-function sectionOf(item: { face: number; depth: number }, words: LengthWords): string {
+function sectionOf(item: { face: number; depth: number }, words: LengthFigures): string {
   return `${words.length(item.face)} × ${words.length(item.depth)}`;
 }
 
 function bevels(end: PlanPieceEnd): string {
-  return end.bevels ? end.bevels.map(halfDegrees).join(' / ') : 'fitted';
+  return end.bevels ? end.bevels.map(angleFigure).join(' / ') : 'fitted';
 }
 
 function panelList(item: { panels: Record<string, number> }): string {
@@ -79,10 +94,10 @@ function panelList(item: { panels: Record<string, number> }): string {
 }
 
 /** One paragraph a mark: cuts of one setting together, with their places along the strip. */
-export function notchLines(item: { mark: string; notches: PlanNotch[] }, words: LengthWords): string {
+export function notchLines(item: { mark: string; notches: PlanNotch[] }, words: LengthFigures): string {
   const settings = new Map<string, number[]>();
   for (const notch of item.notches) {
-    const setting = `from ${notch.from}, ${words.length(notch.depthMm)} deep, ${words.fine(notch.widthMm)} wide, ${halfDegrees(notch.angle)}°`;
+    const setting = `from ${notch.from}, ${words.length(notch.depthMm)} deep, ${words.fine(notch.widthMm)} wide, ${angleText(notch.angle)}`;
     settings.set(setting, [...(settings.get(setting) ?? []), notch.atMm]);
   }
   return [...settings]
@@ -91,7 +106,7 @@ export function notchLines(item: { mark: string; notches: PlanNotch[] }, words: 
 }
 
 /** Three places or more at one distance are said as a run, the way a stop or pin is set; others one by one. */
-function placesText(places: readonly number[], words: LengthWords): string {
+function placesText(places: readonly number[], words: LengthFigures): string {
   const [first, second] = places;
   const last = places.at(-1);
   if (first === undefined || second === undefined || last === undefined)

@@ -1,4 +1,5 @@
 /** The steps of the job in words: boxes to tick, the settings of each, its gate, and what to watch. */
+import { writeWords } from '../../../words/write-words.ts';
 import type { LengthUnit } from '../../../design/design-model.ts';
 import type { PlanSetting, PlanStock, ShopPlan } from '../../shop-plan.ts';
 import { textTable, type Column } from '../text-table.ts';
@@ -7,8 +8,8 @@ import { proofText } from '../../stock/proof-text.ts';
 import { stepOfStock } from '../../steps/job-steps.ts';
 import { markRanges } from '../../marks/mark-ranges.ts';
 import { buyingText, rackLine } from './buying-text.ts';
-import { type LengthWords, lengthWords } from '../../steps/task-words.ts';
-import { halfDegrees, indented } from './figures-text.ts';
+import { indented } from './figures-text.ts';
+import { type LengthFigures, angleText, percentText, lengthFigures } from '../../../words/figures.ts';
 
 /** The steps of one of the two sheets. */
 export const stepsText = (plan: ShopPlan, sheet: SheetName): string =>
@@ -20,7 +21,7 @@ export const stepsText = (plan: ShopPlan, sheet: SheetName): string =>
 function stepText(step: PlanStep, plan: ShopPlan): string {
   const { order, title, tasks, settings, handsOnMin, waitH, gate, caution } = step;
   const own = plan.settings.filter((setting) => settings.includes(setting.order) && hasFigures(setting));
-  const words = lengthWords(plan.units);
+  const words = lengthFigures(plan.units);
   const parts = [
     ...tasks.map((task) => `[ ] ${task}`),
     ...sticksOfStep(title, plan).map((stock) => stockText(stock, words, plan.units)),
@@ -45,7 +46,7 @@ const sticksOfStep = (title: string, plan: ShopPlan): PlanStock[] =>
 const hours = (value: number): string => `${Math.round(value * 10) / 10} h`;
 
 /** Each stick with its cuts; what is wrong or unproven is said. */
-function stockText(plan: PlanStock, words: LengthWords, units: LengthUnit): string {
+function stockText(plan: PlanStock, words: LengthFigures, units: LengthUnit): string {
   const { stock, sticks, sticksUsed, wastePct, kerfMm, problems } = plan;
   const lines = sticks.map(
     (stick) =>
@@ -56,7 +57,7 @@ function stockText(plan: PlanStock, words: LengthWords, units: LengthUnit): stri
   const head =
     sticksUsed === 0
       ? `${stock}: no sticks planned`
-      : `${stock}: ${sticksUsed} sticks (${proofText(plan, words.length)}), kerf ${words.fine(kerfMm)} between pieces, ${wastePct.toFixed(1)} % waste`;
+      : `${stock}: ${sticksUsed} sticks (${writeWords(proofText(plan), words.units)}), kerf ${words.fine(kerfMm)} between pieces, ${percentText(wastePct / 100)} waste`;
   return [
     head,
     ...(buying === '' ? [] : [`    [ ] ${buying}`]),
@@ -67,22 +68,22 @@ function stockText(plan: PlanStock, words: LengthWords, units: LengthUnit): stri
 }
 
 /** The columns that any of these settings fills. */
-function settingColumns(settings: readonly PlanSetting[], words: LengthWords): Column<PlanSetting>[] {
+function settingColumns(settings: readonly PlanSetting[], words: LengthFigures): Column<PlanSetting>[] {
   return allSettingColumns.filter(({ cell }) => settings.some((setting) => cell(setting, words) !== ''));
 }
 
 /** Keys are set finer than all else. */
-const figureOf = ({ step }: PlanSetting, length: number | null, words: LengthWords): string =>
+const figureOf = ({ step }: PlanSetting, length: number | null, words: LengthFigures): string =>
   length !== null && step === 'cut keys' ? words.key(length) : optional(length, words);
 
 /** Empty where there is none. */
-const optional = (length: number | null | undefined, words: LengthWords): string =>
+const optional = (length: number | null | undefined, words: LengthFigures): string =>
   length == null ? '' : words.length(length);
 
 const allSettingColumns: readonly Column<PlanSetting>[] = [
   { title: '', right: true, cell: (setting) => String(setting.order) },
   { title: 'tool', cell: (setting) => setting.jig ?? setting.tool },
-  { title: 'angle', right: true, cell: ({ angle }) => (angle === null ? '' : `${halfDegrees(angle)}°`) },
+  { title: 'angle', right: true, cell: ({ angle }) => (angle === null ? '' : angleText(angle)) },
   {
     title: 'stop',
     right: true,

@@ -1,33 +1,51 @@
 /** Closing, movement, weight, time, price and class in words. */
-import { moneyText } from '../../../words/figures.ts';
 import { counted } from '../../../../grammar/words.ts';
+import type { LengthUnit } from '../../../design/design-model.ts';
 import type { ShopPlan } from '../../shop-plan.ts';
 import { textTable, type Column } from '../text-table.ts';
 import type { PlanCost, PlanCostLine, PlanKit, PlanStep } from '../../sections/work-sections.ts';
+import {
+  lengthFigure,
+  lengthText,
+  massText,
+  massFigure,
+  massUnit,
+  moneyFigure,
+  moneyText,
+  hoursText,
+  lengthFigures,
+} from '../../../words/figures.ts';
 
 export const closingText = ({ fit }: ShopPlan): string => fit.map(({ text }) => text).join('\n');
 
 /** One line a size. */
-export const movementLines = ({ movement }: Pick<ShopPlan, 'movement'>): string[] =>
+export const movementLines = ({ movement, units }: Pick<ShopPlan, 'movement' | 'units'>): string[] =>
   movement.map(
-    ({ what, stock, wood, sizeMm, text }) => `${what} of ${stock} (${wood}), ${sizeMm.toFixed(1)} mm, ${text}`,
+    ({ what, stock, wood, sizeMm, text }) =>
+      `${what} of ${stock} (${wood}), ${lengthText(sizeMm, units, 'length')}, ${text}`,
   );
 
-const grams = (mass: number | null): string => (mass === null ? 'not known' : mass.toFixed(0));
+const massOf = (mass: number | null, units: LengthUnit): string =>
+  mass === null ? 'not known' : massFigure(mass, units);
 
 const massColumns: readonly Column<ShopPlan['mass']['parts'][number]>[] = [
   { title: 'part', cell: ({ part }) => part },
   { title: 'material', cell: ({ material }) => material },
   { title: 'number', right: true, cell: ({ count }) => String(count) },
-  { title: 'g', right: true, cell: ({ massG }) => grams(massG) },
+  { title: ({ units }) => massUnit(units), right: true, cell: ({ massG }, { units }) => massOf(massG, units) },
 ];
 
-export function massText({ mass: { parts, perCopyG, centre, notes } }: ShopPlan): string {
+export function weightText({ mass: { parts, perCopyG, centre, notes }, units }: ShopPlan): string {
   if (parts.length === 0) return '';
   const place = centre
-    ? `, its centre ${centre.xMm.toFixed(0)} right of and ${centre.yMm.toFixed(0)} above the work’s origin`
+    ? `, its centre ${lengthFigure(centre.xMm, units)} right of and ${lengthFigure(centre.yMm, units)} above the work’s origin`
     : '';
-  return [textTable(massColumns, parts), '', `One copy: ${grams(perCopyG)} g${place}.`, ...notes].join('\n');
+  return [
+    textTable(massColumns, parts, lengthFigures(units)),
+    '',
+    `One copy: ${perCopyG === null ? 'not known' : massText(perCopyG, units)}${place}.`,
+    ...notes,
+  ].join('\n');
 }
 
 const timeColumns: readonly Column<PlanStep>[] = [
@@ -45,7 +63,7 @@ export function timeText({ steps, labour: { handsOnMin, waitH, elapsedDays, hour
     textTable(timeColumns, steps),
     ...others.map(({ step, minutes }) => `${step}: ${Math.ceil(minutes)} min, a step that this job does not have`),
     '',
-    `${(handsOnMin / 60).toFixed(1)} h hands on for the edition, ${waitH.toFixed(1)} h of waiting: ${counted(elapsedDays ?? 0, 'day')} of ${hoursPerDay} h.`,
+    `${hoursText(handsOnMin)} hands on for the edition, ${hoursText(60 * waitH)} of waiting: ${counted(elapsedDays ?? 0, 'day')} of ${hoursPerDay} h.`,
   ].join('\n');
 }
 
@@ -55,7 +73,7 @@ function costColumns(currency: string | null): Column<PlanCostLine>[] {
     {
       title: currency ?? '',
       right: true,
-      cell: ({ perCopy }) => moneyText(perCopy, currency).replace(` ${currency ?? ''}`, ''),
+      cell: ({ perCopy }) => moneyFigure(perCopy, currency),
     },
     { title: 'actual', cell: () => '________' },
   ];
