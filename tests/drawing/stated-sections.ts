@@ -18,8 +18,8 @@ export const statedSections: Partial<ShopPlan> = {
       { mark: 'D', n: 3 },
     ],
     spares: [
-      { mark: 'A1', needed: 288, perBag: 306, pooled: 299 },
-      { mark: 'D', needed: 72, perBag: 81, pooled: 77 },
+      { mark: 'A1', needed: 288, perBag: 306, pooled: 299, stated: null },
+      { mark: 'D', needed: 72, perBag: 81, pooled: 77, stated: null },
     ],
     confidencePct: 95,
     breakagePct: 3,

@@ -70,6 +70,9 @@ const spareColumns: PrintColumn<PlanKit['spares'][number]>[] = [
   { title: 'needed', align: 'right', cell: ({ needed }) => String(needed) },
   { title: 'cut, spares in each bag', align: 'right', cell: ({ perBag }) => String(perBag) },
   { title: 'cut, spares in one box', align: 'right', cell: ({ pooled }) => String(pooled) },
+  { title: 'cut, as stated', align: 'right', cell: ({ stated }) => (stated ? String(stated.total) : '') },
+  { title: 'which is sure to', align: 'right', cell: ({ stated }) => (stated ? `${stated.surePct} %` : '') },
+  { title: 'least box', align: 'right', cell: ({ stated }) => String(stated?.leastBox ?? '') },
 ];
 
 const jigColumns = ({ figure, keyFigure }: PrintContext): PrintColumn<PlanKit['jigs']['jigs'][number]>[] => [

@@ -15,6 +15,7 @@ export type CountedPlan = Pick<
   | 'strips'
   | 'settings'
   | 'stock'
+  | 'mill'
   | 'bands'
   | 'pours'
   | 'frames'
@@ -35,6 +36,9 @@ export const stripsLaid = ({ strips }: CountedPlan): number => sum(strips.map(({
 export const laidRun = ({ strips }: CountedPlan): number => sum(strips.map(({ make, lengthMm }) => make * lengthMm));
 
 export const sticksRun = ({ stock }: Pick<CountedPlan, 'stock'>): number => sum(stock.map(({ stickMm }) => stickMm));
+
+/** Rejects are milled too; what lies in the rack is milled already. */
+export const milledRun = ({ mill }: CountedPlan): number => sum(mill.map(({ millMm }) => millMm ?? 0));
 
 export const membersCut = ({ frames }: CountedPlan): number =>
   sum(frames.flatMap(({ members, groovePieces }) => [...members, ...groovePieces].map(({ make }) => make)));

@@ -3,6 +3,7 @@ import { type Words, counted, figure, measure, words } from '../../../grammar/wo
 import type { Design } from '../../design/design.ts';
 import type { Kit } from '../../design/work-model.ts';
 import { sum } from '../../geometry/numbers.ts';
+import { rounded } from '../../geometry/tolerance.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
 import { fittingText, motifsOfPanels } from '../steps/fitting-order.ts';
 import { type Keys, keysOf } from '../jigs/key-share.ts';
@@ -11,11 +12,15 @@ import { notchingBench } from './plan-settings.ts';
 import { planLength } from './plan-rounding.ts';
 import { sidesToMeasure } from '../steps/sides-to-measure.ts';
 import type { PlanSetting } from '../shop-plan.ts';
+import { boxSuffices, leastBox, withoutBox } from '../marks/class-spares.ts';
 import { piecesToCut, sparesOfKit } from '../marks/spares.ts';
 import type { PlanKit } from './work-sections.ts';
 
 /** How sure it shall be that nobody is short. Common practice. */
 const confidence = 0.95;
+
+/** Per cent. */
+const surenessDecimals = 2;
 
 /** One mark of the panel that a student builds. */
 interface KitMark {
@@ -59,17 +64,33 @@ export function planKit(
     teacherBox: marks
       .map(({ mark, spare }) => ({ mark, n: sparesOfKit(kit) > 0 ? kit.sparesWithTeacher : spare }))
       .filter(({ n }) => n > 0),
-    spares: marks.map(({ mark, n }) => ({
-      mark,
-      needed: n * kit.students,
-      perBag: kit.students * piecesToCut(n, kit.breakage, confidence),
-      pooled: piecesToCut(n * kit.students, kit.breakage, confidence),
-    })),
+    spares: marks.map((each) => sparesFor(each, kit)),
     confidencePct: 100 * confidence,
     breakagePct: planLength(100 * kit.breakage),
     jigs: { sets: Math.ceil(kit.students / kit.studentsPerJig), studentsPerSet: kit.studentsPerJig, jigs },
     card: cardOf(kit, laid, { bag, jigs }),
     problems: problemsOf(kit, laid, others),
+  };
+}
+
+function sparesFor({ mark, n }: KitMark, kit: Kit): PlanKit['spares'][number] {
+  const need = { each: n, students: kit.students, breakage: kit.breakage };
+  const needed = n * kit.students;
+  const box = leastBox(need, kit.sparesPerBag, confidence);
+  return {
+    mark,
+    needed,
+    perBag: withoutBox(need, confidence),
+    pooled: piecesToCut(needed, kit.breakage, confidence),
+    stated:
+      sparesOfKit(kit) === 0
+        ? null
+        : {
+            total: needed + sparesOfKit(kit),
+            surePct: rounded(100 * boxSuffices(need, kit.sparesPerBag, kit.sparesWithTeacher), surenessDecimals),
+            leastBox: box,
+            leastTotal: box === null ? null : needed + kit.students * kit.sparesPerBag + box,
+          },
   };
 }
 

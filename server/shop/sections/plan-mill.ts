@@ -68,6 +68,7 @@ function millOf(stock: StripStock, cutting: CutStock | undefined, bench: Bench |
     sticks: isPlanned ? sum(bought.map(({ count }) => count)) : null,
     rejectsPct: planLength(100 * stock.rejects),
     millSticks: isPlanned ? sum(lengths.map(({ count }) => count)) : null,
+    millMm: isPlanned ? planLength(sum(lengths.map(({ count, lengthMm }) => count * lengthMm))) : null,
     boards,
     grain: [...grainRules],
     problems,

@@ -36,6 +36,8 @@ export interface PlanMill<Text extends Words = string> {
   rejectsPct: number;
   /** Sticks to mill in one run, rejects counted in. */
   millSticks: number | null;
+  /** Their length in all. */
+  millMm: number | null;
   /** How the boards are ripped; null where the stock is bought to its section, or the boards do not give it. */
   boards: {
     thicknessMm: number;
@@ -126,10 +128,17 @@ export interface PlanKit<Text extends Words = string> {
   bag: { mark: string; n: number; spare: number; lengthMm: number; label: Text }[];
   teacherBox: PlanCount[];
   /**
-   * Pieces to make so that with `confidencePct` nobody is short, if each student has spares in the own bag, and if
-   * all share one box.
+   * Pieces to make so that with `confidencePct` nobody in the whole class is short of the mark, if all spares lie in the
+   * bags, and if all lie in one box; beside it what the kit states, null where it states no spares: how sure that is, and
+   * the least box beside those bags that is as sure as it should be (null where no box of a sensible size is).
    */
-  spares: { mark: string; needed: number; perBag: number; pooled: number }[];
+  spares: {
+    mark: string;
+    needed: number;
+    perBag: number;
+    pooled: number;
+    stated: { total: number; surePct: number; leastBox: number | null; leastTotal: number | null } | null;
+  }[];
   confidencePct: number;
   breakagePct: number;
   jigs: {

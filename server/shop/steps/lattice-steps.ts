@@ -8,8 +8,8 @@ import {
   laidRun,
   laminationsBent,
   membersCut,
+  milledRun,
   notchedRun,
-  sticksRun,
   stripsCut,
   stripsLaid,
   totalOf,
@@ -39,7 +39,7 @@ export const latticeSteps = {
     counts: {
       piece: (plan) => stripsCut(plan) + totalOf(plan.pieces) + membersCut(plan) + laminationsBent(plan),
       strip: stripsCut,
-      metre: sticksRun,
+      metre: milledRun,
     },
   },
   'notch strips': {

@@ -53,6 +53,7 @@ export function bagTasks(kit: TaskFigures['kit']): Words[] {
   const { students, bag, teacherBox, spares, jigs } = kit;
   const perBag = sum(spares.map((each) => each.perBag));
   const pooled = sum(spares.map((each) => each.pooled));
+  const sure = spares.flatMap(({ stated }) => stated?.surePct ?? []);
   const angles = [...new Set(jigs.jigs.map(({ angle }) => angle))].sort((a, b) => a - b);
   return [
     words`${counted(students, 'bag')}, each with ${joined(
@@ -62,7 +63,8 @@ export function bagTasks(kit: TaskFigures['kit']): Words[] {
     ...(teacherBox.length > 0
       ? [`Teacher’s box: ${teacherBox.map(({ mark, n }) => `${n} of ${mark}`).join(', ')}.`]
       : []),
-    `With spares in every bag the class would need ${perBag} pieces, with one box for all ${pooled}.`,
+    ...(sure.length > 0 ? [`With these spares nobody is short of a mark with at least ${Math.min(...sure)} %.`] : []),
+    `With spares in the bags alone the class would need ${perBag} pieces, with one box for all ${pooled}.`,
     ...(angles.length > 0
       ? [
           `${counted(jigs.sets, 'set')} of jigs (${angles.map((angle) => `${angle}°`).join(', ')}), ${jigs.studentsPerSet} students to a set: while one cuts, the others fit.`,

@@ -1,8 +1,10 @@
 /** A step's minutes count its own pieces, strips, mixes and metres, and nothing of another step. Counted by hand. */
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
-import { stepNames, writtenStep } from '../../../server/design/names/step-names.ts';
+import { type StepName, stepNames, writtenStep } from '../../../server/design/names/step-names.ts';
 import { unitsOfStep } from '../../../server/design/names/step-units.ts';
+import { benchOf, cellsShape, gridOf, panelOf, stripStock, workOf } from '../../design-builder.ts';
+import { cutPlanOf } from '../planned.ts';
 import { unitsOf } from '../../../server/shop/sections/labour-units.ts';
 import { planAtSight } from '../../plan-at-sight.ts';
 
@@ -71,6 +73,21 @@ describe('mixes', () => {
       'per piece for cast_bodies',
     );
     expect(units).toEqual([1, 1, 1, 2]);
+  });
+});
+
+describe('metres', () => {
+  /** Ten sticks of 1200 cut of twelve milled; 5 strips of 1097 and 10 of 597 notched. */
+  test('are milled with the rejects, cut from sticks in their own step, notched by the strip', async () => {
+    const ash = stripStock('ash', 3, { lengths: [{ length: 1200, price: null }], rejects: 0.15 });
+    const metre = (step: StepName) => ({ step, minutes: 1, per: 'metre', wait: 0 }) as const;
+    const { labour } = await cutPlanOf([panelOf(gridOf('square', 100, ash), cellsShape(6, 11), { edge: 'framed' })], {
+      benches: [benchOf({ kerf: 3 })],
+      work: workOf({
+        labour: [metre('mill strips'), metre('cut to length'), metre('notch strips'), metre('cut infill')],
+      }),
+    });
+    expect(labour.lines.map(({ units }) => units)).toEqual([14.4, 12, 11.46, 0]);
   });
 });
 

@@ -112,6 +112,9 @@ const spareColumns: readonly Column<PlanKit['spares'][number]>[] = [
   { title: 'needed', right: true, cell: ({ needed }) => String(needed) },
   { title: 'spares per bag', right: true, cell: ({ perBag }) => String(perBag) },
   { title: 'pooled', right: true, cell: ({ pooled }) => String(pooled) },
+  { title: 'as stated', right: true, cell: ({ stated }) => (stated ? String(stated.total) : '') },
+  { title: 'sure to', right: true, cell: ({ stated }) => (stated ? `${stated.surePct} %` : '') },
+  { title: 'least box', right: true, cell: ({ stated }) => String(stated?.leastBox ?? '') },
 ];
 
 export function kitText({ kit }: ShopPlan): string {
@@ -119,7 +122,7 @@ export function kitText({ kit }: ShopPlan): string {
   return [
     `${kit.students} students, ${kit.panel} each.`,
     '',
-    `Pieces to make so that with ${kit.confidencePct} % certainty nobody is short if ${kit.breakagePct} % break:`,
+    `Pieces to make so that with ${kit.confidencePct} % certainty nobody in the class is short of a mark if ${kit.breakagePct} % break:`,
     textTable(spareColumns, kit.spares),
     '',
     'Card for the student:',
