@@ -311,7 +311,7 @@ class BlockReader {
   /** The words of an unread phrase may be names it gives; a declaration without any leaves its kind in doubt. */
   private noteNames(form: PhraseForm | null, index: number, end: number): void {
     const words = this.tokens.slice(index + 1, end).filter((token) => tokenMatcher(token, Word));
-    this.unreadNames.push(...words.map((token) => ({ text: token.image, range: rangeOf(token) })));
+    for (const token of words) this.unreadNames.push({ text: token.image, range: rangeOf(token) });
     const word = this.tokens[index];
     const second = this.tokens[index + 1];
     if (form?.names && word && second?.tokenType !== Word) this.unnamed.push(word.image);

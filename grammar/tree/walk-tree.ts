@@ -9,7 +9,7 @@ export function nodesIn(root: SyntaxTree | TreeNode): TreeNode[] {
     const value = waiting.pop();
     if (typeof value !== 'object' || value === null) continue;
     if ('kind' in value) nodes.push(value as TreeNode);
-    waiting.push(...(Object.values(value) as unknown[]));
+    for (const part of Object.values(value) as unknown[]) waiting.push(part);
   }
   return nodes;
 }

@@ -84,7 +84,7 @@ const endOf = (token: IToken): number => token.startOffset + token.image.length;
 class Printer {
   readonly lines: string[] = [];
   /** Comments not printed yet, in order. */
-  private readonly waiting: IToken[];
+  private waiting: IToken[];
   /** Where in the text the last printed thing ended. */
   private reached = 0;
   /** True while an empty line would stand at the beginning of a block or file. */
@@ -118,7 +118,7 @@ class Printer {
   printComments(end: number, depth: number, from = end): void {
     const reached = this.takeWaiting(end);
     const isDue = (comment: IToken): boolean => comment.startOffset < from || this.isOnOwnLine(comment);
-    this.waiting.unshift(...reached.filter((comment) => !isDue(comment)));
+    this.waiting = [...reached.filter((comment) => !isDue(comment)), ...this.waiting];
     for (const comment of reached.filter(isDue)) {
       this.printGap(comment.startOffset);
       this.push(comment.image.trimEnd(), depth);
@@ -142,7 +142,7 @@ class Printer {
     const behind = this.takeWaiting(lineEnd);
     const remarks = behind.map(({ image }) => image.trimEnd()).join(' ');
     this.push(remarks === '' ? line : `${line}  ${remarks}`, depth);
-    this.reached = Math.max(endOf(last), ...behind.map(endOf));
+    this.reached = behind.reduce((reached, comment) => Math.max(reached, endOf(comment)), endOf(last));
   }
 
   /** Takes the waiting comments that begin before `end`. */

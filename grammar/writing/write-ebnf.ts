@@ -52,7 +52,7 @@ export function ebnfText(): string {
     blocks.push(block);
     const forms = formsOf(block);
     for (const { opens } of forms) if (opens) waiting.push(opens.block);
-    phrases.push(...forms.map(({ rule }) => ruleNameOf(rule)));
+    for (const { rule } of forms) phrases.push(ruleNameOf(rule));
     const choices = [...new Set(forms.map((form) => nameOf(ruleNameOf(form.rule)) + bodyOf(form)))];
     lines.push(`${blockName(block)} ::= ( ${choices.join('\n  | ')} )*`);
   }

@@ -1,4 +1,5 @@
 /** Which verb, and what becomes of its answer or its refusal. */
+import { maximum } from '../geometry/numbers.ts';
 import packageFile from '../../package.json' with { type: 'json' };
 import type { Terminal } from './terminal.ts';
 import type { Verb } from './verb.ts';
@@ -41,7 +42,7 @@ async function said(terminal: Terminal, text: string): Promise<number> {
 }
 
 function overview(): string {
-  const width = Math.max(...[...verbs.keys()].map((name) => name.length));
+  const width = maximum([...verbs.keys()].map((name) => name.length));
   const lines = [...verbs].map(([name, verb]) => `  ${name.padEnd(width)}  ${verb.summary}`);
   return `Halflap counts, checks and draws wooden lattice panels written as text (.lap files).
 

@@ -3,6 +3,7 @@
  * is hatched with a dashed line, what only the new one has is dotted with a heavy line, what both have is pale:
  * three looks that need no colour. Every shape carries its mark and the version it belongs to.
  */
+import { maximum } from '../geometry/numbers.ts';
 import { boundsOf, type Bounds } from '../geometry/polygons.ts';
 import type { Point } from '../geometry/point.ts';
 import { escaped, number, pathData } from '../drawing/svg-text.ts';
@@ -30,7 +31,7 @@ interface PlacedOverlay extends NamedOverlay {
 /** All panels below one another; ends with a line break. `versions` says which text is compared with which. */
 export function writeOverlaySvg(overlays: readonly NamedOverlay[], versions: string): string {
   const bounded = overlays.map((each) => ({ ...each, bounds: boundsOfOverlay(each.overlay) }));
-  const width = 2 * margin + Math.max(narrowest, ...bounded.map(({ bounds }) => bounds.right - bounds.left));
+  const width = 2 * margin + Math.max(narrowest, maximum(bounded.map(({ bounds }) => bounds.right - bounds.left)));
   const size = wordSize(width);
   let below = margin + size;
   const placed = bounded.map((each): PlacedOverlay => {

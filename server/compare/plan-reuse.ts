@@ -1,4 +1,5 @@
 /** Which pieces already cut serve in the new version: as many as can be, and of all such plans the one that trims least. */
+import { maximum } from '../geometry/numbers.ts';
 import { rounded } from '../geometry/tolerance.ts';
 import type { StripGroup } from '../lattice/laid-panel.ts';
 import type { MarkedKinds, MarkedStrip } from '../shop/marks/marked-kinds.ts';
@@ -87,7 +88,7 @@ function solved(
       program.addRow(-Infinity, count);
     }
   }
-  const longest = Math.max(1, ...ways.map(({ off }) => off));
+  const longest = Math.max(1, maximum(ways.map(({ off }) => off)));
   // one more piece is worth more than all that could be trimmed less by re-arranging the others
   const worth = 2 * (1 + trimCost) * (rows.size + 1);
   for (const { oldMark, newMark, how, off } of ways) {

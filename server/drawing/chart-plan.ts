@@ -1,4 +1,5 @@
 /** A placement chart before it is drawn: cells by row, letters of the motifs, places of the labels. Panel millimetres, y up. */
+import { minimum } from '../geometry/numbers.ts';
 import { add, cross, direction, dot, type Point, quarterTurn, scale } from '../geometry/point.ts';
 import { directionTolerance } from '../geometry/tolerance.ts';
 import type { LaidCell, LaidPanel } from '../lattice/laid-panel.ts';
@@ -70,7 +71,7 @@ export function planChart(laid: LaidPanel): ChartPlan {
     motifs,
     along,
     up,
-    inradius: Math.min(...cells.map(inradiusOf)),
+    inradius: minimum(cells.map(inradiusOf)),
   };
 }
 
@@ -114,8 +115,8 @@ function chartCell(cell: LaidCell, motifs: readonly ChartMotif[]): ChartCell {
 /** Distance from the middle to the nearest edge. */
 function inradiusOf({ opening }: LaidCell): number {
   const middle = middleOf(opening);
-  return Math.min(
-    ...opening.map((from, index) => {
+  return minimum(
+    opening.map((from, index) => {
       const to = opening[(index + 1) % opening.length] ?? from;
       const edge = add(to, scale(from, -1));
       return cross(edge, add(middle, scale(from, -1))) / Math.hypot(edge.x, edge.y);

@@ -1,4 +1,5 @@
 /** The cells of a placement chart as seen from one side, with row and column numbers and tick boxes. */
+import { maximum } from '../geometry/numbers.ts';
 import { add, dot, type Point, scale } from '../geometry/point.ts';
 import { coarserRing } from '../geometry/coarser-ring.ts';
 import { boundsOf } from '../geometry/polygons.ts';
@@ -46,7 +47,7 @@ export function chartView(laid: LaidPanel, plan: ChartPlan, frame: ChartFrame): 
 
 /** As large as the longest letters with their tick box allow in the narrowest cell. */
 function lettersFor({ rows, inradius }: ChartPlan, frame: ChartFrame): number {
-  const longest = Math.max(...rows.flatMap(({ cells }) => cells.map(({ letters }) => Array.from(letters).length)));
+  const longest = maximum(rows.flatMap(({ cells }) => cells.map(({ letters }) => Array.from(letters).length)));
   return Math.min(largestLetters, (1.5 * inradius * frame.scale) / (0.7 * longest + 0.95));
 }
 
@@ -89,7 +90,7 @@ const label = (text: string, { x, y }: Point, look: string): PageItem =>
 
 /** How far a cell reaches from its middle along a unit vector. */
 const reachOf = ({ cell, middle }: ChartCell, along: Point): number =>
-  Math.max(...cell.opening.map((corner) => dot(along, corner) - dot(along, middle)));
+  maximum(cell.opening.map((corner) => dot(along, corner) - dot(along, middle)));
 
 /** Columns that stand upright are numbered on one line over the panel, each with a thin line down to its uppermost cell. */
 function columnNumbers(

@@ -1,4 +1,5 @@
 /** A sheet with the boards that are sawn from it, seen from its upper face: its margin, every outline with its holes, names. */
+import { minimum } from '../geometry/numbers.ts';
 import { flattenContour } from '../geometry/flatten-path.ts';
 import { add, type Point, turned } from '../geometry/point.ts';
 import { boundsOf, ringOfBounds } from '../geometry/polygons.ts';
@@ -83,7 +84,7 @@ const rows = 12;
 function roomiestPlace(ring: readonly Point[]): Point {
   const { left, right, bottom, top } = boundsOf(ring);
   const edges = ring.map((from, index) => ({ from, to: ring[(index + 1) % ring.length] ?? from }));
-  const room = (point: Point): number => Math.min(...edges.map(({ from, to }) => distanceToSegment(point, from, to)));
+  const room = (point: Point): number => minimum(edges.map(({ from, to }) => distanceToSegment(point, from, to)));
   const middles = Array.from({ length: rows }, (_, row) => {
     const y = bottom + ((row + 0.5) / rows) * (top - bottom);
     const crossings = edges

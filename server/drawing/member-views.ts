@@ -1,4 +1,5 @@
 /** A notched strip or piece seen from the front and from its edge, on a sheet, broken where it is too long. */
+import { maximum, minimum } from '../geometry/numbers.ts';
 import { type Point, radians } from '../geometry/point.ts';
 import { intersectionOf } from '../geometry/polygons.ts';
 import { isZeroLength } from '../geometry/tolerance.ts';
@@ -33,7 +34,7 @@ const besideNotch = 3;
 export const notchStretches = ({ notches, face }: Member): [number, number][] =>
   singleNotches(notches).map((notch) => {
     const along = notchOnFace(notch, face).map(({ x }) => x);
-    return [Math.min(...along) - besideNotch, Math.max(...along) + besideNotch];
+    return [minimum(along) - besideNotch, maximum(along) + besideNotch];
   });
 
 /** The corners of a notch on the face, counter-clockwise from its lower start. `run` along the axis = width / sin(angle). */
@@ -133,7 +134,10 @@ function profile(member: Member, { from, to }: ShownPart, side: 'above' | 'below
   return steps.slice(1).flatMap((end, index) => {
     const start = steps[index] ?? end;
     const middle = (start + end) / 2;
-    const y = Math.max(0, ...cuts.filter((cut) => cut.start < middle && cut.end > middle).map(({ depth }) => depth));
+    const y = Math.max(
+      0,
+      maximum(cuts.filter((cut) => cut.start < middle && cut.end > middle).map(({ depth }) => depth)),
+    );
     return [
       { x: start, y },
       { x: end, y },

@@ -1,4 +1,5 @@
 /** Every kind of notch of a strip, enlarged: its slant, its width along the strip, its depth and side. */
+import { maximum } from '../geometry/numbers.ts';
 import { type Point, radians } from '../geometry/point.ts';
 import type { StripGroup } from '../lattice/laid-panel.ts';
 import { notchOnFace } from './member-views.ts';
@@ -23,7 +24,7 @@ export function notchDetails({ notches, stock }: StripGroup, figure: PaperLength
     const middle = { x: left + cellWidth / 2 - 3, y: top + 15 };
     const reach = cellWidth / 2 - 8;
     const corners = notchOnFace({ ...run, place: 0 }, stock.face);
-    const farthest = Math.max(...corners.map(({ x }) => x));
+    const farthest = maximum(corners.map(({ x }) => x));
     const scale = scales.find((each) => farthest * each <= reach - woodBeside) ?? 1;
     const half = (stock.face / 2) * scale;
     const notch = corners.map(({ x, y }) => ({

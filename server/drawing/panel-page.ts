@@ -1,4 +1,5 @@
 /** A panel's drawing as a page of its own size, full size, for formats that know no patterns: tints tell the layers apart. */
+import { maximum } from '../geometry/numbers.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Drawing, DrawingLayer, Rings } from './drawing.ts';
 import { movedItems } from './page/moved-items.ts';
@@ -25,7 +26,7 @@ export function panelPage(drawing: Drawing, source: string): PageFile {
 
 /** Every layer from the back to the front, in coordinates with y turned down. */
 function layerItems(drawing: Drawing, outline: Look): PageItem[] {
-  const front = Math.max(0, ...drawing.layers.filter(({ kind }) => kind === 'strip').map(({ level }) => level));
+  const front = Math.max(0, maximum(drawing.layers.filter(({ kind }) => kind === 'strip').map(({ level }) => level)));
   return drawing.layers.flatMap((layer): PageItem[] => {
     const look = layerLook(layer, front, outline);
     const items = layer.kinds.flatMap((kind): PageItem[] =>

@@ -1,4 +1,5 @@
 /** A piece's own dimensions, on any page: bevels, lengths, places of its laps. */
+import { maximum, minimum } from '../geometry/numbers.ts';
 import { radians } from '../geometry/point.ts';
 import { arithmeticTolerance, isZeroLength } from '../geometry/tolerance.ts';
 import type { PieceShape, Polygon } from '../lattice/laid-panel.ts';
@@ -54,7 +55,7 @@ function nodesOnAxis(outline: Polygon): [number, number] {
     if (Math.abs(from.y - to.y) <= arithmeticTolerance || from.y * to.y > 0) return [];
     return [from.x + ((to.x - from.x) * from.y) / (from.y - to.y)];
   });
-  return [Math.min(...places), Math.max(...places)];
+  return [minimum(places), maximum(places)];
 }
 
 /** Dimension lines keep this far from the wood, one behind the other, clear of the figures of the angles. */
@@ -70,7 +71,7 @@ function lengths(
 ): PageItem[] {
   const edge = (side: 1 | -1, edgeLength: number): PageItem[] => {
     const atEdge = outline.filter(({ y }) => isZeroLength(y - (side * stock.face) / 2));
-    const start = Math.min(...atEdge.map(({ x }) => x));
+    const start = minimum(atEdge.map(({ x }) => x));
     const [from, to] = [onPage(axis, start), onPage(axis, start + edgeLength)];
     if (edgeLength === 0 || from === null || to === null) return [];
     const y = middle - side * half;

@@ -1,11 +1,12 @@
 /** The slivers of a panel, ringed where they lie: trimmed pieces of which little is kept. */
+import { maximum } from '../geometry/numbers.ts';
 import type { LaidPanel, Sliver } from '../lattice/laid-panel.ts';
 import type { Drawing, DrawingLayer } from './drawing.ts';
 
 /** The drawing with a layer that rings every sliver, and a line that counts them; as it is where there is none. */
 export function withSlivers(drawing: Drawing, { slivers, panel }: LaidPanel): Drawing {
   if (slivers.length === 0) return drawing;
-  const face = Math.max(...panel.fills.map(({ stock }) => stock.face), 1);
+  const face = Math.max(maximum(panel.fills.map(({ stock }) => stock.face)), 1);
   const layer: DrawingLayer = {
     ...{ name: 'slivers', kind: 'note', level: 0, wood: null },
     kinds: slivers.map((sliver) => ({

@@ -1,4 +1,5 @@
 /** What stands under a drawing: title, the summary, a bar to check the print with, and a full-size sample of every infill piece. */
+import { maximum, minimum } from '../geometry/numbers.ts';
 import type { Drawing, DrawnKind } from './drawing.ts';
 import { commonestMark, isLabelled, kindsOf } from './svg-marks.ts';
 import type { PageItem, PathItem, PathStep, TextItem } from './page/page-model.ts';
@@ -38,7 +39,7 @@ export function captionFor(drawing: Drawing, source: string, left: number, top: 
 export function captionWidth(drawing: Drawing, source: string): number {
   const samples = samplesOf(drawing).map((kind) => sampleWidth(kind) + sampleGap + textWidth(kind.label, lineSize));
   const texts = captionTexts(drawing, source).map((text) => textWidth(text, lineSize));
-  return Math.max(bar, textWidth(drawing.title, titleSize), ...texts, ...samples);
+  return Math.max(bar, textWidth(drawing.title, titleSize), maximum(texts), maximum(samples));
 }
 
 function captionTexts(drawing: Drawing, source: string): string[] {
@@ -79,7 +80,7 @@ function samplesOf(drawing: Drawing): DrawnKind[] {
 
 /** The piece itself to lay the part on, with what it is called. */
 function sample(kind: DrawnKind, left: number, middle: number): PageItem[] {
-  const start = left - Math.min(...alongOf(kind));
+  const start = left - minimum(alongOf(kind));
   return [
     sampleShape(kind, start, middle),
     textLine(kind.label, left + sampleWidth(kind) + sampleGap, middle + 1.2, lineSize),
@@ -95,7 +96,7 @@ function sampleShape({ rings, mark }: DrawnKind, left: number, middle: number): 
 
 function sampleWidth(kind: DrawnKind): number {
   const along = alongOf(kind);
-  return Math.max(...along) - Math.min(...along);
+  return maximum(along) - minimum(along);
 }
 
 /** Places of all corners along the axis. */

@@ -1,4 +1,5 @@
 /** Marks on a drawing: beside every strip's end 1, and inside every infill piece that is not of the commonest kind. */
+import { maximum, minimum } from '../geometry/numbers.ts';
 import { radians, turned } from '../geometry/point.ts';
 import type { Drawing, DrawnKind, DrawnText } from './drawing.ts';
 import type { PageItem, TextItem } from './page/page-model.ts';
@@ -64,5 +65,5 @@ function textsOf(kind: DrawnKind, before: number | null, size: number): TextItem
 /** Middle of a piece along its axis. */
 function middleOf(kind: DrawnKind): number {
   const xs = kind.rings.flat().filter((_, index) => index % 2 === 0);
-  return (Math.min(...xs) + Math.max(...xs)) / 2;
+  return (minimum(xs) + maximum(xs)) / 2;
 }

@@ -1,4 +1,5 @@
 /** Looks of an SVG drawing: one fill a layer, made of a wood's tint and of lines that tell the layers apart without colour. */
+import { maximum } from '../geometry/numbers.ts';
 import type { Drawing, DrawingLayer, LayerKind } from './drawing.ts';
 import { ink } from './page/palettes.ts';
 import { number } from './svg-text.ts';
@@ -9,7 +10,10 @@ const tileLength = 400;
 
 /** The <style> and <defs> of the drawing. */
 export function styleSheet(drawing: Drawing): string[] {
-  const front = Math.max(0, ...drawing.layers.filter((layer) => layer.kind === 'strip').map((layer) => layer.level));
+  const front = Math.max(
+    0,
+    maximum(drawing.layers.filter((layer) => layer.kind === 'strip').map((layer) => layer.level)),
+  );
   const filled = drawing.layers.map((layer, index) => ({ layer, index })).filter(({ layer }) => isGrained(layer));
   return [
     '<style>',

@@ -1,4 +1,5 @@
 /** The assembled work to print: as it is displayed, with its size over all beside it. */
+import { maximum, minimum } from '../geometry/numbers.ts';
 import type { Design } from '../design/design.ts';
 import { lengthText } from '../design/values/length-text.ts';
 import type { Work } from '../design/work-model.ts';
@@ -74,7 +75,7 @@ function withRoomFor(texts: readonly DrawnText[], bounds: Bounds): Bounds {
   const rights = texts.map(({ x, size, anchor, text }) => x + (anchor === 'start' ? textWidth(text, size) : 0));
   return {
     ...bounds,
-    bottom: Math.min(bounds.bottom, ...texts.map(({ y }) => y)),
-    right: Math.max(bounds.right, ...rights),
+    bottom: Math.min(bounds.bottom, minimum(texts.map(({ y }) => y))),
+    right: Math.max(bounds.right, maximum(rights)),
   };
 }

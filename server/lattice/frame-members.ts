@@ -1,4 +1,5 @@
 /** The members of a frame round a straight-sided panel: lengths, corners, and what fills its groove between the strips. */
+import { maximum, minimum } from '../geometry/numbers.ts';
 import type { Frame, Panel, PanelFit } from '../design/design-model.ts';
 import { cross, degrees, direction, distance, dot, type Point, radians, subtract, unit } from '../geometry/point.ts';
 import { directionTolerance, kindLengthTolerance, sameAngle, sameLength } from '../geometry/tolerance.ts';
@@ -139,7 +140,7 @@ function gapsAlong(from: Point, to: Point, families: readonly LineFamily[]): num
       const start = dot(lines.normal, from);
       const reaches = [start, start + rise * whole];
       const half = lines.face / 2;
-      return linesBetween(lines, Math.min(...reaches) - half, Math.max(...reaches) + half).map((index) => {
+      return linesBetween(lines, minimum(reaches) - half, maximum(reaches) + half).map((index) => {
         const place = (lineOffset(lines, index) - start) / rise;
         return [place - half / Math.abs(rise), place + half / Math.abs(rise)] as const;
       });

@@ -2,7 +2,7 @@
 import { type Words, measure, words } from '../../grammar/words.ts';
 import type { Panel } from '../design/design-model.ts';
 import { problemAt } from '../../grammar/problems/problem-catalogue.ts';
-import { sum } from '../geometry/numbers.ts';
+import { maximum, minimum, sum } from '../geometry/numbers.ts';
 import { cross, dot } from '../geometry/point.ts';
 import { type Bounds, boundsOf, ringOfBounds } from '../geometry/polygons.ts';
 import { areaTolerance } from '../geometry/tolerance.ts';
@@ -91,13 +91,13 @@ const runsOneWay = ({ grid }: Panel): string =>
   `Grid ${grid.name} has no two families that cross; give it two directions.`;
 
 function tooFine({ grid }: Panel): Words {
-  const face = Math.max(...grid.families.map(({ stock }) => stock.face));
+  const face = maximum(grid.families.map(({ stock }) => stock.face));
   return words`A ${grid.kind} grid of ${measure.given(grid.side)} leaves no opening between strips of ${measure.given(face)} face; make the grid wider or the strips thinner.`;
 }
 
 /** Pieces that the fullest motif sets in one cell; a panel without infill is measured by its openings, for its strips take as much work. */
 const mostPiecesACell = ({ fills }: Panel): number =>
-  Math.max(1, ...fills.map(({ motif }) => motif.pieces.length + motif.dividers.length));
+  Math.max(1, maximum(fills.map(({ motif }) => motif.pieces.length + motif.dividers.length)));
 
 /** A grid without a period has its cells made one by one: more than this is refused. */
 const mostEnumeratedCells = 20_000;
@@ -107,7 +107,7 @@ function crossingsIn(families: readonly LineFamily[], bounds: Bounds): number {
   const corners = ringOfBounds(bounds);
   const lines = families.map((each) => {
     const reaches = corners.map((corner) => dot(each.normal, corner));
-    return spaceAt(each, Math.max(...reaches)) - spaceAt(each, Math.min(...reaches));
+    return spaceAt(each, maximum(reaches)) - spaceAt(each, minimum(reaches));
   });
   return sum(lines.map((count, index) => count * sum(lines.slice(index + 1))));
 }

@@ -42,6 +42,14 @@ describe('a page as PDF', () => {
     expect(height).toBeCloseTo(points(297), 2);
   });
 
+  test('holds more strokes than a call takes arguments', async () => {
+    const boxes = Array.from({ length: 30_000 }, (_, index) => area('box', rectangle(index % 200, 1, 1, 1)));
+    const [head] = new TextDecoder('latin1')
+      .decode((await writePdf(fileOf(...boxes), typefaces)).subarray(0, 5))
+      .split('\n');
+    expect(head).toBe('%PDF-');
+  });
+
   test('keeps a shape at its size and place, y turned up', async () => {
     const { pages } = await read(fileOf(area('box', rectangle(20, 30, 100, 5))));
     const [path = []] = pages[0]?.pathsPt ?? [];

@@ -39,7 +39,7 @@ export function buildOutline(outline: OutlineDeclaration, find: FindOutline, con
 
 /** What is drawn so far. */
 interface Sheet {
-  readonly chains: DrawnChain[];
+  chains: readonly DrawnChain[];
   /** Lines still open, or not closed off yet, in the order in which they were begun. */
   readonly pens: Pen[];
   /** The line that the next step goes on from. */
@@ -49,7 +49,11 @@ interface Sheet {
 }
 
 /** All closed lines; null where a step is broken, which is reported. */
-function drawOutline(outline: OutlineDeclaration, find: FindOutline, context: DesignContext): DrawnChain[] | null {
+function drawOutline(
+  outline: OutlineDeclaration,
+  find: FindOutline,
+  context: DesignContext,
+): readonly DrawnChain[] | null {
   const sheet: Sheet = { chains: [], pens: [], pen: null, isUnchecked: false };
   for (const step of outline.properties) {
     if (!drawStep(step, sheet, outline, find, context)) return null;
@@ -107,7 +111,7 @@ const withoutStart = (keyword: SourceRange): Problem =>
 function addChains(sheet: Sheet, chains: readonly DrawnChain[] | null): boolean {
   if (!chains) return false;
   sheet.pen = null;
-  sheet.chains.push(...chains);
+  sheet.chains = [...sheet.chains, ...chains];
   sheet.isUnchecked = true;
   return true;
 }
@@ -122,7 +126,7 @@ function change(step: OutlineChange, sheet: Sheet, find: FindOutline, context: D
   }
   const contours = changed(step, orientedContours(sheet.chains), find, context);
   if (!contours) return false;
-  sheet.chains.splice(0, sheet.chains.length, ...contours.map((contour) => chainOf(contour, step.range)));
+  sheet.chains = contours.map((contour) => chainOf(contour, step.range));
   return true;
 }
 
@@ -132,7 +136,7 @@ function isSettled(sheet: Sheet, context: DesignContext): boolean {
   if (closed.some((chain) => chain === null)) return false;
   const drawn = closed.filter((chain) => chain !== null);
   const isUnchecked = sheet.isUnchecked || drawn.length > 0;
-  sheet.chains.unshift(...drawn);
+  sheet.chains = [...drawn, ...sheet.chains];
   sheet.pens.length = 0;
   sheet.pen = null;
   sheet.isUnchecked = false;

@@ -1,4 +1,5 @@
 /** Where things lie in the work, and which lies in front. */
+import { maximum } from '../../geometry/numbers.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { PlaceProperty, WorkDeclaration } from '../../../grammar/tree/work-syntax.ts';
 import type { DesignContext } from '../design-context.ts';
@@ -74,7 +75,7 @@ function layersOf(
     });
     path.pop();
     const atWall = partNamed(name, parts)?.kind === 'board' ? 0 : 1;
-    const layer = Math.max(atWall, ...behind.map((each) => each + 1));
+    const layer = Math.max(atWall, maximum(behind.map((each) => each + 1)));
     known.set(name, layer);
     return layer;
   };

@@ -1,4 +1,5 @@
 /** Strips of the design. */
+import { minimum } from '../../geometry/numbers.ts';
 import { measure, words } from '../../../grammar/words.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { RipProperty, StripDeclaration } from '../../../grammar/tree/material-syntax.ts';
@@ -101,7 +102,7 @@ function buildEndTrim(strip: StripDeclaration, lengths: readonly StockLength[], 
   const property = propertyOf(strip, 'end_trim');
   const trim = property ? readLength(property.value, 'end trim', 'notNegative', context) : 0;
   if (!property || trim === null) return 0;
-  const shortest = Math.min(...lengths.map(({ length }) => length));
+  const shortest = minimum(lengths.map(({ length }) => length));
   if (2 * trim < shortest) return trim;
   const message = words`Trimming ${measure.given(trim)} off both ends leaves nothing of a stick of ${measure.given(shortest)}. Trim less.`;
   context.report(problemAt('outOfRange', property.value.range, message));

@@ -1,4 +1,5 @@
 /** The steps of an outline that go on from where the one before ends. */
+import { append } from '../../geometry/numbers.ts';
 import type { ArcStep, PenStep, SplineStep, StartStep, StepEnd } from '../../../grammar/tree/outline-syntax.ts';
 import { measure, words } from '../../../grammar/words.ts';
 import type { PointSyntax } from '../../../grammar/tree/syntax-nodes.ts';
@@ -42,7 +43,8 @@ export function drawOn(pen: Pen, step: PenStep, context: DesignContext): boolean
     .map((segment): DrawnSegment => ({ segment, range: step.range }));
   const last = drawn.pop();
   const corner = rounded && radius !== null ? { rounded: { radius, range: rounded.range } } : {};
-  pen.drawn.push(...drawn, ...(last ? [{ ...last, ...corner }] : []));
+  append(pen.drawn, drawn);
+  if (last) pen.drawn.push({ ...last, ...corner });
   pen.at = to;
   return true;
 }

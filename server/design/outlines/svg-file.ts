@@ -2,6 +2,7 @@
  * An element of an SVG file by its id, as closed lines in millimetres, y up from the upper left corner of the drawing. Its
  * own transform and those of all it stands in are applied, nested viewports and the file's viewBox included.
  */
+import { append } from '../../geometry/numbers.ts';
 import { DOMParser, type Element } from '@xmldom/xmldom';
 import { nearestWord } from '../../../grammar/problems/nearest-word.ts';
 import type { PathSegment } from '../../geometry/path.ts';
@@ -59,7 +60,10 @@ export function readSvgElement(text: string, id: string): SvgLines {
         `A \`transform\` of \`${id}\`, or of what it stands in, can't be read. Apply the transforms in the drawing.`,
       );
     const upward = followedBy(transform, scaling(millimetresAPixel, -millimetresAPixel));
-    lines.push(...shape.lines.map((line) => line.map((segment) => transformedSegment(segment, upward))));
+    append(
+      lines,
+      shape.lines.map((line) => line.map((segment) => transformedSegment(segment, upward))),
+    );
   }
   return { kind: 'lines', lines };
 }
@@ -81,7 +85,7 @@ function withDescendants(element: Element): Element[] {
   for (let next = waiting.pop(); next; next = waiting.pop()) {
     found.push(next);
     const children = [...next.childNodes].filter((node): node is Element => node.nodeType === node.ELEMENT_NODE);
-    waiting.push(...children.reverse());
+    append(waiting, children.reverse());
   }
   return found;
 }

@@ -1,4 +1,5 @@
 /** Arithmetic with dimensions. */
+import { maximum, minimum } from '../../geometry/numbers.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import type { SourceRange } from '../../../grammar/tree/source-range.ts';
@@ -134,7 +135,7 @@ function extreme(
     return null;
   }
   const amounts = read.map(({ amount }) => amount);
-  const amount = name === 'min' ? Math.min(...amounts) : Math.max(...amounts);
+  const amount = name === 'min' ? minimum(amounts) : maximum(amounts);
   return { amount, dimension: first.dimension, ...doubtOf(read) };
 }
 

@@ -1,4 +1,5 @@
 /** Things laid out for show: each with words under it, in rows, read like a page. Millimetres, y up. */
+import { maximum, minimum } from '../../geometry/numbers.ts';
 import type { Drawing, DrawingLayer, DrawnKind, DrawnText, LayerKind } from '../drawing.ts';
 import { drawingBounds } from '../drawing-bounds.ts';
 import { textWidth } from '../svg-caption.ts';
@@ -50,14 +51,14 @@ export function layOutTiles(
 ): Pick<Drawing, 'bounds' | 'layers' | 'texts'> {
   const sized = tiles.map((tile) => sizedTile(tile, letters));
   const area = sized.reduce((total, { width, height }) => total + width * height, 0);
-  const widest = Math.max(0, ...sized.map(({ width }) => width));
+  const widest = Math.max(0, maximum(sized.map(({ width }) => width)));
   const room = stacked ? 0 : Math.max(widest, Math.sqrt(area * pageShape));
   const placed = flow(sized, room);
   const texts = placed.flatMap(({ sized: { tile }, x, y }) => textsOf(tile, x, y, letters));
   const layers = layersOf(placed.map(({ sized: { tile }, x, y }) => ({ tile, x, y: axisOf(tile, y, letters) })));
   const bounds = drawingBounds(layers);
-  const right = Math.max(bounds.right, ...placed.map(({ sized: { width }, x }) => x + width - gap * letters));
-  const bottom = Math.min(bounds.bottom, ...placed.map(({ sized: { height }, y }) => y - height + gap * letters));
+  const right = Math.max(bounds.right, maximum(placed.map(({ sized: { width }, x }) => x + width - gap * letters)));
+  const bottom = Math.min(bounds.bottom, minimum(placed.map(({ sized: { height }, y }) => y - height + gap * letters)));
   return { layers, texts, bounds: { left: Math.min(0, bounds.left), right, bottom, top: Math.max(0, bounds.top) } };
 }
 
@@ -68,7 +69,7 @@ function sizedTile(tile: Tile, letters: number): Sized {
   ];
   return {
     tile,
-    width: Math.max(tile.width, ...widths) + gap * letters,
+    width: Math.max(tile.width, maximum(widths)) + gap * letters,
     height: tile.height + letters * (headingSize * lineHeight + lineHeight * (tile.lines.length + 1) + gap),
   };
 }

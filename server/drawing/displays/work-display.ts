@@ -1,4 +1,5 @@
 /** The assembled work: its parts where they are placed, the furthest back first. */
+import { append } from '../../geometry/numbers.ts';
 import { direction } from '../../geometry/point.ts';
 import type { Placement, Work } from '../../design/work-model.ts';
 import { partName } from '../../shop/work/plan-work.ts';
@@ -70,7 +71,7 @@ function movedLayers(layers: readonly DrawingLayer[], { at, turn, mirrored }: Pl
 
 function eachPoint(ring: readonly number[], move: (x: number, y: number) => [number, number]): number[] {
   const moved: number[] = [];
-  for (let index = 0; index + 1 < ring.length; index += 2) moved.push(...move(ring[index] ?? 0, ring[index + 1] ?? 0));
+  for (let index = 0; index + 1 < ring.length; index += 2) append(moved, move(ring[index] ?? 0, ring[index + 1] ?? 0));
   return moved;
 }
 

@@ -78,7 +78,9 @@ function drawPage(document: pdf.PDFDocument, page: Page, palette: Palette, fonts
       return font && key ? { font, key } : null;
     },
   };
-  drawn.pushOperators(...page.items.flatMap((item) => itemOperators(item, sheet)));
+  for (const item of page.items) {
+    for (const operator of itemOperators(item, sheet)) drawn.pushOperators(operator);
+  }
 }
 
 function itemOperators(item: PageItem, sheet: Sheet): pdf.PDFOperator[] {

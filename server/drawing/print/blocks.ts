@@ -1,4 +1,5 @@
 /** Blocks: what is never cut in two on the printed sheet. A block's items stand from its own upper left corner. */
+import { append } from '../../geometry/numbers.ts';
 import { movedItems } from '../page/moved-items.ts';
 import type { PageItem, TextLook } from '../page/page-model.ts';
 import type { Typefaces } from '../page/typeface.ts';
@@ -36,7 +37,7 @@ export function stacked(blocks: readonly Block[], gap = 0): Block {
   const items: PageItem[] = [];
   for (const [index, block] of blocks.entries()) {
     if (index > 0) top += gap;
-    items.push(...movedItems(block.items, 0, top));
+    append(items, movedItems(block.items, 0, top));
     top += block.height;
   }
   return blockOf(top, items);

@@ -1,4 +1,5 @@
 /** Blocks and tables poured into pages. No block and no row is cut; a table moves to a new page whole if a page can hold it. */
+import { append } from '../../geometry/numbers.ts';
 import type { Block } from './blocks.ts';
 import { movedItems } from '../page/moved-items.ts';
 import type { PageItem } from '../page/page-model.ts';
@@ -72,7 +73,7 @@ class PageInMaking {
   }
 
   put(block: Block): void {
-    this.items.push(...movedItems(block.items, 0, this.top));
+    append(this.items, movedItems(block.items, 0, this.top));
     this.top += block.height;
     this.isKept &&= block.keepsWithNext;
   }

@@ -1,4 +1,5 @@
 /** A class: a label for every bag and for the teacher's box, what is packed and shared, and the student's own card. */
+import { maximum } from '../../geometry/numbers.ts';
 import type { PlanKit } from '../../shop/sections/work-sections.ts';
 import { area, openLine, rectangle, textAt } from '../sheet/sheet-lines.ts';
 import { paperAngle } from '../sheet/paper-figures.ts';
@@ -136,7 +137,7 @@ function bagCard(
 }
 
 function cardRow(cards: readonly Block[], width: number): Block {
-  const height = Math.max(...cards.map((card) => card.height));
+  const height = maximum(cards.map((card) => card.height));
   return blockOf(
     height,
     cards.flatMap((card, index) => [

@@ -1,4 +1,5 @@
 /** The sticks of one stock, each drawn with its cuts, and what of it is bought. */
+import { append, maximum } from '../../geometry/numbers.ts';
 import { buyingText, rackLine } from '../../shop/writers/text/buying-text.ts';
 import { writeWords } from '../../words/write-words.ts';
 import { counted } from '../../../grammar/words.ts';
@@ -20,7 +21,7 @@ const mostBoxes = 8;
 
 export function stickParts(stock: PlanStock, context: PrintContext): FlowPart[] {
   const { width, typefaces, figure } = context;
-  const longest = Math.max(0, ...stock.sticks.map(({ lengthMm }) => lengthMm));
+  const longest = Math.max(0, maximum(stock.sticks.map(({ lengthMm }) => lengthMm)));
   const head = stacked([
     space(2),
     paragraph(`${stock.stock}: ${sticksText(stock)}`, { size: letterSizes.heading, look: 'strong' }, width, typefaces),
@@ -94,13 +95,15 @@ function stickBar(
   let place = endTrimMm;
   for (const { mark, lengthMm, n } of stick.cuts) {
     const pieces = Array.from({ length: n }, (_, index) => place + index * (lengthMm + kerfMm));
-    items.push(
-      ...pieces.map((left) => area('wood', rectangle(left * scale, top, lengthMm * scale, barHeight), { cut: mark })),
+    append(
+      items,
+      pieces.map((left) => area('wood', rectangle(left * scale, top, lengthMm * scale, barHeight), { cut: mark })),
     );
     place += n * (lengthMm + kerfMm);
     const end = (place - kerfMm) * scale;
-    items.push(
-      ...runLabels(
+    append(
+      items,
+      runLabels(
         mark,
         pieces.map((left) => left * scale),
         lengthMm * scale,

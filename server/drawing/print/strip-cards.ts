@@ -1,4 +1,5 @@
 /** Every kind of strip at full size, broken where it is longer than the page, with the places of its notches. */
+import { maximum } from '../../geometry/numbers.ts';
 import type { StripGroup } from '../../lattice/laid-panel.ts';
 import type { MarkedStrip } from '../../shop/marks/marked-kinds.ts';
 import { edgeView, faceView, type Member, notchStretches, singleNotches } from '../member-views.ts';
@@ -64,7 +65,7 @@ function views(mark: string, group: StripGroup, axis: BrokenAxis, { figure, type
   const ordinates = placesShown(member, axis, figure);
   const figuresHeight = Math.max(
     0,
-    ...ordinates.map((each) => textWidth(each.figure, { size: figureSize }, typefaces)),
+    maximum(ordinates.map((each) => textWidth(each.figure, { size: figureSize }, typefaces))),
   );
   const figuresAt = figuresHeight + 2;
   const middle = figuresAt + 7.5 + half;

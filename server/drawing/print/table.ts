@@ -1,5 +1,5 @@
 /** Tables of the printed sheet: columns as wide as their texts need, long texts in several lines, one row a block. */
-import { sum } from '../../geometry/numbers.ts';
+import { maximum, minimum, sum } from '../../geometry/numbers.ts';
 import type { PageItem, TextLook } from '../page/page-model.ts';
 import { textWidth, type Typefaces } from '../page/typeface.ts';
 import { area, openLine, rectangle, textAt } from '../sheet/sheet-lines.ts';
@@ -57,7 +57,7 @@ export function printTable<Row>(
     }),
   );
   const rowBlock = (row: readonly (readonly string[])[], isFirst: boolean): Block => {
-    const height = Math.max(leastHeight, ...row.map((cell) => cell.length * leading * size)) + 2 * padding;
+    const height = Math.max(leastHeight, maximum(row.map((cell) => cell.length * leading * size))) + 2 * padding;
     const items = columns.flatMap((column, index): PageItem[] => {
       const left = lefts[index] ?? 0;
       if (column.tick) return isFirst ? [area('box', rectangle(left, padding, boxSize, boxSize))] : [];
@@ -69,7 +69,7 @@ export function printTable<Row>(
   const headLines = columns.map(({ title: text }, index) =>
     wrapText(text, { size: headSize }, widths[index] ?? 0, typefaces),
   );
-  const headHeight = Math.max(...headLines.map((each) => each.length)) * leading * headSize + 1;
+  const headHeight = maximum(headLines.map((each) => each.length)) * leading * headSize + 1;
   const head = blockOf(
     headHeight,
     [
@@ -130,7 +130,7 @@ function cellItems(
 
 /** A row whose cells have too many lines as several rows. */
 function inParts(row: readonly (readonly string[])[]): (readonly string[])[][] {
-  const parts = Math.max(1, Math.ceil(Math.max(0, ...row.map((cell) => cell.length)) / mostLines));
+  const parts = Math.max(1, Math.ceil(Math.max(0, maximum(row.map((cell) => cell.length))) / mostLines));
   return Array.from({ length: parts }, (_, index) =>
     row.map((cell) => cell.slice(index * mostLines, (index + 1) * mostLines)),
   );
@@ -162,7 +162,7 @@ function headWidth(title: string, typefaces: Typefaces): number {
   const ways = words.map((_, index) =>
     Math.max(width(words.slice(0, index + 1).join(' ')), width(words.slice(index + 1).join(' '))),
   );
-  return Math.min(...ways);
+  return minimum(ways);
 }
 
 /** The width that no column may exceed so that all together take `room`. */
@@ -174,5 +174,5 @@ function levelThatFits(widths: readonly number[], room: number): number {
     if (width > share) return share;
     left -= width;
   }
-  return Math.max(0, ...widths);
+  return Math.max(0, maximum(widths));
 }

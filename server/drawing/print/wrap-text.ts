@@ -1,4 +1,5 @@
 /** Text set in lines by the letters' real widths. */
+import { append } from '../../geometry/numbers.ts';
 import { stepTolerance } from '../../geometry/tolerance.ts';
 import type { TextLook } from '../page/page-model.ts';
 import { textWidth, type Typefaces } from '../page/typeface.ts';
@@ -17,7 +18,7 @@ export function wrapText(text: string, look: TextLook, width: number, typefaces:
       }
       if (line !== '') lines.push(line);
       const parts = brokenWord(word, fits);
-      lines.push(...parts.slice(0, -1));
+      append(lines, parts.slice(0, -1));
       line = parts.at(-1) ?? '';
     }
     lines.push(line);

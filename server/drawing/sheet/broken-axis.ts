@@ -1,4 +1,5 @@
 /** A long shape on a short page: both ends at their true scale, the middle left out between break lines. */
+import { maximum, minimum } from '../../geometry/numbers.ts';
 import type { Point } from '../../geometry/point.ts';
 import type { PageItem } from '../page/page-model.ts';
 import { openLine } from './sheet-lines.ts';
@@ -34,8 +35,8 @@ export function brokenAxis(
   if (length * scale <= room) return { scale, parts: [{ from: 0, to: length, left }], width: length * scale };
   const half = (room - breakGap) / 2 / scale;
   const cutBy = (place: number) => features.filter(([from, to]) => from < place && to > place);
-  const first = Math.min(half, ...cutBy(half).map(([from]) => from));
-  const last = Math.max(length - half, ...cutBy(length - half).map(([, to]) => to));
+  const first = Math.min(half, minimum(cutBy(half).map(([from]) => from)));
+  const last = Math.max(length - half, maximum(cutBy(length - half).map(([, to]) => to)));
   const width = (first + length - last) * scale + breakGap;
   return {
     scale,

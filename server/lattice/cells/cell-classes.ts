@@ -1,4 +1,5 @@
 /** The cells of one period of a grid: their openings, shapes and corner numbers. Every other cell is one of these, moved. */
+import { maximum, minimum } from '../../geometry/numbers.ts';
 import type { CellShape } from '../../design/design-model.ts';
 import { angleOf, cross, distance, dot, type Point, scale, subtract, turned } from '../../geometry/point.ts';
 import {
@@ -144,8 +145,8 @@ function parallelogram(base: LineFamily, baseIndex: number, other: LineFamily, o
 /** The spaces between lines that a polygon reaches into, by index. */
 function spacesAcross(lines: LineFamily, ring: readonly Point[]): number[] {
   const reaches = ring.map((point) => dot(lines.normal, point));
-  const first = spaceAt(lines, Math.min(...reaches));
-  return Array.from({ length: spaceAt(lines, Math.max(...reaches)) - first + 1 }, (_, index) => first + index);
+  const first = spaceAt(lines, minimum(reaches));
+  return Array.from({ length: spaceAt(lines, maximum(reaches)) - first + 1 }, (_, index) => first + index);
 }
 
 const facesOf = (lines: LineFamily, index: number): HalfPlane[] => slab(lines, index, lines.face / 2);

@@ -2,6 +2,7 @@
  * Rings of cells. Ring 1 holds the cells that the edge cuts and those with no cell of the panel beyond one of their
  * sides; ring n + 1 the cells that lie side to side with one of ring n. The work grows with the boundary.
  */
+import { maximum } from '../../geometry/numbers.ts';
 import { add, between, type Point, quarterTurn, scale, subtract, unit } from '../../geometry/point.ts';
 import { regionHolds } from '../../geometry/region.ts';
 import { CellLabels } from './cell-labels.ts';
@@ -39,8 +40,8 @@ export function cellRings(cells: PanelCells, most: number): CellLabels<number> {
 /** Every cell of the panel so near to its edge that it may belong to the first `most` rings. */
 function cellsNearEdge(cells: PanelCells, most: number): Map<string, RingCell> {
   const { scans, period, region, families } = cells;
-  const face = Math.max(...families.map((lines) => lines.face));
-  const reach = most * (Math.max(...families.map(({ spacing }) => spacing)) + face);
+  const face = maximum(families.map((lines) => lines.face));
+  const reach = most * (maximum(families.map(({ spacing }) => spacing)) + face);
   const near = scans.flatMap(({ cell }, classIndex) => {
     const { boundary, middle } = scanClass(cell, period, region, 2 * reach);
     return boundary.map((each) => ({ each, cell, classIndex, key: keyOf(add(middle, each.move), cells) }));

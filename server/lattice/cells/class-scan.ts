@@ -1,4 +1,5 @@
 /** The cells of one class in a region: whole rows inside it, one by one along its boundary. */
+import { maximum } from '../../geometry/numbers.ts';
 import { add, distance, origin, type Point } from '../../geometry/point.ts';
 import { areaOf, boundsOf, centroidOf, intersectionOf } from '../../geometry/polygons.ts';
 import { localRings, type Region } from '../../geometry/region.ts';
@@ -30,7 +31,7 @@ export interface ClassScan {
 /** `beyond` widens the boundary: cells so much further inside are among those listed one by one. */
 export function scanClass(cell: CellClass, period: Period | null, region: Region, beyond = 0): ClassScan {
   const middle = centroidOf(cell.opening);
-  const radius = Math.max(...cell.opening.map((corner) => distance(corner, middle)));
+  const radius = maximum(cell.opening.map((corner) => distance(corner, middle)));
   const { inside, boundary } = scanLattice(region, middle, period, radius + beyond);
   const cells = boundary
     .map((member): BoundaryCell => {

@@ -3,7 +3,7 @@ import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
 import { spanOf } from '../../../grammar/tree/source-range.ts';
 import type { CellMap, CellMapRow, PanelFill } from '../../design/design-model.ts';
-import { sum } from '../../geometry/numbers.ts';
+import { maximum, sum } from '../../geometry/numbers.ts';
 import { dot, type Point, quarterTurn } from '../../geometry/point.ts';
 import { isZeroLength } from '../../geometry/tolerance.ts';
 import { CellLabels } from './cell-labels.ts';
@@ -33,7 +33,7 @@ export function mapCells(map: CellMap, cells: PanelCells): MappedCells {
   const rows = rowsOfCells(cells);
   const signs = new CellLabels<string>();
   const problems: Problem[] = [];
-  const count = Math.max(0, ...rows.keys());
+  const count = Math.max(0, maximum(rows.keys()));
   if (count !== map.rows.length) problems.push(wrongRows(map, count));
   map.rows.forEach((row, index) => {
     const parts = rows.get(index + 1) ?? [];

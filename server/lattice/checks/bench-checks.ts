@@ -1,4 +1,5 @@
 /** What the shop's own tools can't make: notches narrower than the blade, bevels no jig has. */
+import { minimum } from '../../geometry/numbers.ts';
 import { type Words, measure, words } from '../../../grammar/words.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
@@ -28,7 +29,7 @@ function kerfProblems(
 ): RaisedProblem[] {
   return benches.flatMap(({ name, kerf }) =>
     grids.flatMap((grid) => {
-      const narrowest = Math.min(...grid.families.map(({ stock }) => stock.face)) + grid.fit;
+      const narrowest = minimum(grid.families.map(({ stock }) => stock.face)) + grid.fit;
       if (kerf === null || kerf <= narrowest + arithmeticTolerance) return [];
       const message = words`The blade of bench ${name} cuts ${measure.given(kerf)}, wider than the ${measure.given(narrowest)} notches of grid ${grid.name}; mill the strips to a face of ${measure.given(kerf - grid.fit)} (\`face from_kerf\` does it) or take a thinner blade.`;
       const user = panels.find(({ panel }) => panel.grid === grid)?.panel ?? null;
@@ -61,7 +62,7 @@ function bevelProblems(benches: readonly Bench[], panels: readonly LaidPanel[]):
 function lengthProblems(benches: readonly Bench[], panels: readonly LaidPanel[]): RaisedProblem[] {
   const leasts = benches.flatMap(({ shortestPiece }) => shortestPiece ?? []);
   if (leasts.length === 0) return [];
-  const least = Math.min(...leasts);
+  const least = minimum(leasts);
   const isShort = ({ fate, shape }: PieceGroup): boolean => fate === 'whole' && shape.length < least - placeTolerance;
   return panels.flatMap(({ panel, pieces }) =>
     pieces.filter(isShort).flatMap((group) => raisedAt(panel, [tooShort(group, least)], group.fill)),

@@ -1,4 +1,5 @@
 /** Places where the strips of a grid can't be lapped: too many at one node, or bodies that run into one another. */
+import { maximum, minimum } from '../../geometry/numbers.ts';
 import { type Words, joined, measure, words } from '../../../grammar/words.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
@@ -74,7 +75,7 @@ function thirdBody(
     const reaches = lap.map((corner) => dot(lines.normal, corner));
     const half = lines.face / 2;
     const own = through.find((each) => each.lines === lines)?.offset;
-    const near = linesBetween(lines, Math.min(...reaches) - half, Math.max(...reaches) + half)
+    const near = linesBetween(lines, minimum(reaches) - half, maximum(reaches) + half)
       .map((index): Passing => ({ lines, offset: lineOffset(lines, index) }))
       .filter(({ offset }) => own === undefined || Math.abs(offset - own) > placeTolerance);
     const found = near.find((each) => signedArea(clipToHalfPlanes(lap, bodyOf(each))) > areaTolerance);

@@ -1,4 +1,5 @@
 /** Trimmed pieces of which the saw leaves too little to stay in their place. */
+import { maximum, minimum } from '../../geometry/numbers.ts';
 import { centroidOf } from '../../geometry/polygons.ts';
 import { joined, measure, words } from '../../../grammar/words.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
@@ -20,7 +21,7 @@ export function sliverOf(
   const parts = kept
     .map((ring) => {
       const reaches = ring.map((point) => dot(along, point));
-      return { ring, keptMm: Math.max(...reaches) - Math.min(...reaches) };
+      return { ring, keptMm: maximum(reaches) - minimum(reaches) };
     })
     .sort((a, b) => b.keptMm - a.keptMm);
   const [largest] = parts;

@@ -1,4 +1,5 @@
 /** What is wrong with the strips of a panel once their notches are known: too near an end, into one another, walls too thin. */
+import { maximum } from '../../geometry/numbers.ts';
 import { measure, words } from '../../../grammar/words.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
@@ -91,7 +92,7 @@ function notchProblems({ panel, strips }: LaidPanel): Problem[] {
 /** Pairs of notches with less than `leastWall` between them that weaken the same wood. */
 function neighbours(group: StripGroup, leastWall: number): Between[] {
   const notches = notchesAlong(group);
-  const widest = Math.max(0, ...notches.map(({ low, high }) => high - low));
+  const widest = Math.max(0, maximum(notches.map(({ low, high }) => high - low)));
   return notches.flatMap((first, index) => {
     const found: Between[] = [];
     for (const second of notches.slice(index + 1)) {

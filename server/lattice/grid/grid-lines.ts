@@ -88,7 +88,7 @@ export function crossingPair(
 
 /** The widest space between neighbouring lines of a family; 0 where it has one line only. */
 export const widestSpace = ({ places, spacing }: LineFamily): number =>
-  places ? Math.max(0, ...places.slice(1).map((place, index) => place - (places[index] ?? place))) : spacing;
+  places ? Math.max(0, maximum(places.slice(1).map((place, index) => place - (places[index] ?? place)))) : spacing;
 
 /** No cell that is bounded by lines of the first two crossing families reaches further than this from any of its points. */
 export function cellReach(families: readonly LineFamily[]): number {

@@ -1,4 +1,5 @@
 /** The region a panel's lattice fills, and where the grid lies under it. */
+import { minimum } from '../../geometry/numbers.ts';
 import { countedWay } from '../../design/values/counted-places.ts';
 import type { Panel, PanelShape } from '../../design/design-model.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
@@ -171,5 +172,5 @@ function nearestNodeAlong(lines: LineFamily, families: readonly LineFamily[]): n
   const steps = families
     .filter((other) => !areParallel(other, lines))
     .map((other) => widestSpace(other) / Math.abs(dot(other.normal, lines.along)));
-  return Math.min(...steps);
+  return minimum(steps);
 }

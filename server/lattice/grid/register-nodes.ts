@@ -1,4 +1,5 @@
 /** Nodes by which a template is laid on its lattice: three inside the outline, as far apart as they come. */
+import { maximum } from '../../geometry/numbers.ts';
 import { cross, direction, dot, type Point, subtract } from '../../geometry/point.ts';
 import { grownRings } from '../../geometry/grow-rings.ts';
 import { type Region, regionHolds, regionOf } from '../../geometry/region.ts';
@@ -21,7 +22,7 @@ export function registerNodes(families: readonly LineFamily[], region: Region): 
   const clear = regionOf(grownRings(region.rings, -clearOfEdge, 'round'));
   const apart = inside.filter((node) => regionHolds(clear, node));
   const nodes = apart.length < 3 ? inside : apart;
-  const most = Math.max(0, ...nodes.map((node) => familiesThrough(families, node).length));
+  const most = Math.max(0, maximum(nodes.map((node) => familiesThrough(families, node).length)));
   const outermost = extremes(nodes.filter((node) => familiesThrough(families, node).length === most));
   const triples = outermost.flatMap((first, index) =>
     outermost

@@ -1,4 +1,5 @@
 /** The parts that a motif's dividers leave of an opening. */
+import { maximum, minimum } from '../../geometry/numbers.ts';
 import { leftDistance, stretchesWithin } from '../../geometry/lines.ts';
 import { distance, type Point, quarterTurn, scale, subtract, unit } from '../../geometry/point.ts';
 import { clipToHalfPlane, type HalfPlane, leftOf, withoutIdlePoints } from '../../geometry/polygons.ts';
@@ -31,7 +32,7 @@ export function dividedParts(ring: readonly Point[], dividers: readonly Axis[]):
 function stretches(part: readonly Point[], { from, to, face }: Axis) {
   const along = unit(subtract(to, from));
   const sides = part.map((point) => leftDistance(point, from, along));
-  const isBeside = Math.max(...sides) <= face / 2 || Math.min(...sides) >= -face / 2;
+  const isBeside = maximum(sides) <= face / 2 || minimum(sides) >= -face / 2;
   const [within] = isBeside ? [] : stretchesWithin([part], from, along);
   if (!within) return null;
   const [start, end] = within;

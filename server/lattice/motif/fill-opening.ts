@@ -1,4 +1,5 @@
 /** A motif set into one opening: its dividers, its pieces, and the motifs that fill the divided parts. */
+import { append } from '../../geometry/numbers.ts';
 import { type Words, measure, words } from '../../../grammar/words.ts';
 import type { Motif, MotifPiece, StripStock, TipRule } from '../../design/design-model.ts';
 import { problemAt } from '../../../grammar/problems/problem-catalogue.ts';
@@ -82,10 +83,13 @@ function cutMembers(
   const axes = placed.map(({ axis }) => axis);
   const problems: Problem[] = [];
   const folded = foldsOf(motif, placed);
-  problems.push(...folded.problems);
+  append(problems, folded.problems);
   const pieces = placed.flatMap(({ member, axis, isDivider }, number): FilledPiece[] => {
     const ends = [axis.from, axis.to].map((node) => bevelsAt(node, number, placed, ring, tips));
-    problems.push(...ends.flatMap((end) => end.problems));
+    append(
+      problems,
+      ends.flatMap((end) => end.problems),
+    );
     const [first, second] = ends.map(({ bevels }) => bevels);
     if (!first || !second) return [];
     const cut = cutPiece(axis, stock, first, second, ring, lapsOf(number, axes, crossings, stock.depth));

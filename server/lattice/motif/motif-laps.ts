@@ -1,4 +1,5 @@
 /** Where pieces and dividers of one motif cross away from their ends: half laps, three-way laps, and crossings that can't be lapped. */
+import { append } from '../../geometry/numbers.ts';
 import { crossingWithin } from '../../geometry/lines.ts';
 import { angleOf, distance, type Point, subtract } from '../../geometry/point.ts';
 import { directionTolerance, placeTolerance } from '../../geometry/tolerance.ts';
@@ -44,7 +45,7 @@ function fromLowest(
   const ordered: number[] = [];
   while (waiting.length > 0) {
     const lowest = waiting.findIndex((member) => !waiting.some((other) => liesAbove(member, other)));
-    ordered.push(...waiting.splice(Math.max(lowest, 0), 1));
+    append(ordered, waiting.splice(Math.max(lowest, 0), 1));
   }
   return ordered;
 }

@@ -1,4 +1,5 @@
 /** What stands around a node, and the bevels it gives to the pieces that end there. */
+import { append } from '../../geometry/numbers.ts';
 import { liesWithin } from '../../geometry/lines.ts';
 import { add, angleOf, direction, distance, type Point, quarterTurn, scale, subtract } from '../../geometry/point.ts';
 import { type HalfPlane, leftOf } from '../../geometry/polygons.ts';
@@ -84,7 +85,7 @@ export function endsAtNode(
       spread(leftShare.gap, next, shares[(index + 1) % spokes.length]?.first ?? 0),
       spread(rightShare.gap, before, shares[(index + 2 * spokes.length - 2) % spokes.length]?.second ?? 0),
     );
-    troubles.push(...troublesOf(spoke, left, right, leftShare, rightShare, low));
+    append(troubles, troublesOf(spoke, left, right, leftShare, rightShare, low));
   });
   return { ends, troubles };
 }

@@ -1,7 +1,7 @@
 /** The infill of a panel: each motif computed once for each class of cell, and clipped only where the outline passes. */
 import type { Panel, PanelFill } from '../../design/design-model.ts';
 import type { Problem } from '../../../grammar/problems/problem.ts';
-import { sum } from '../../geometry/numbers.ts';
+import { append, sum } from '../../geometry/numbers.ts';
 import { add, direction, origin, type Point, subtract, turned } from '../../geometry/point.ts';
 import {
   areaOf,
@@ -246,7 +246,7 @@ function groupsOfPiece(
     note(cell, isWhole || isFitted ? null : kept, isFitted);
     if (isWhole) whole.push(move);
     else if (panel.edge === 'sawn') trimmed.push(move);
-    else fitted.push(...fittedPieces(piece, fill, kept, move));
+    else append(fitted, fittedPieces(piece, fill, kept, move));
   });
   const group = (fate: PieceFate, count: number, moves: () => Iterable<Point>): PieceGroup =>
     groupOf(piece, fill, fate, count, () => movedPlacements(piece.placement, moves()));

@@ -1,4 +1,5 @@
 /** A piece in its own frame, and the test of whether two pieces are one kind. */
+import { maximum, minimum } from '../../geometry/numbers.ts';
 import type { StripStock } from '../../design/design-model.ts';
 import { angleOf, type Point, subtract } from '../../geometry/point.ts';
 import { boundsOf } from '../../geometry/polygons.ts';
@@ -40,7 +41,7 @@ export function pieceShape(
 /** Length of the outline's straight run at height `side`. */
 function longEdge(outline: Polygon, side: number): number {
   const along = outline.filter(({ y }) => Math.abs(y - side) <= placeTolerance).map(({ x }) => x);
-  return along.length < 2 ? 0 : Math.max(...along) - Math.min(...along);
+  return along.length < 2 ? 0 : maximum(along) - minimum(along);
 }
 
 /** The outline begun at its leftmost, then lowest corner, so that equal outlines are written alike. */

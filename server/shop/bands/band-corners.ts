@@ -1,5 +1,5 @@
 /** In which order the runs of a band are fitted, and how their ends meet at the corners. Lengths mm, angles degrees. */
-import { sum } from '../../geometry/numbers.ts';
+import { maximum, sum } from '../../geometry/numbers.ts';
 import { radians } from '../../geometry/point.ts';
 import { turningOf } from '../../geometry/sharpest-bends.ts';
 import type { BandRun } from './band-runs.ts';
@@ -59,5 +59,5 @@ export function endLength(
   const stop = (end === 'laps') === turn > 0 ? 0 : -band;
   const reach = (face: number): number => (stop - face * Math.cos(radians(turn))) / Math.sin(radians(turn));
   const faces = [distance - thickness / 2, distance + thickness / 2].map(reach);
-  return Math.min(Math.max(...faces), longestLap * band);
+  return Math.min(maximum(faces), longestLap * band);
 }

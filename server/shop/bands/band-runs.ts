@@ -1,4 +1,5 @@
 /** An edge taken apart at its corners: each run between two of them is one length of band. Lengths mm, angles degrees. */
+import { append } from '../../geometry/numbers.ts';
 import { endDirection, startDirection } from '../../geometry/path-parts.ts';
 import type { Contour, PathSegment } from '../../geometry/path.ts';
 import { turnBetween } from '../../geometry/sharpest-bends.ts';
@@ -18,7 +19,7 @@ const cornerTurn = 10;
 /** The runs of an outline, contour by contour; numbers of neighbours count through all of them. */
 export function bandRuns(contours: readonly Contour[]): BandRun[] {
   const runs: BandRun[] = [];
-  for (const contour of contours) runs.push(...runsOfContour(contour, runs.length));
+  for (const contour of contours) append(runs, runsOfContour(contour, runs.length));
   return runs;
 }
 

@@ -1,4 +1,5 @@
 /** Every place that a cut-out may take in a blank: the moves that keep the pattern, as far as they stay inside. */
+import { maximum, minimum } from '../../geometry/numbers.ts';
 import { add, cross, origin, type Point } from '../../geometry/point.ts';
 import { type Bounds, boundsOf } from '../../geometry/polygons.ts';
 import { placeTolerance, sameAngle, wholeNumbersBetween } from '../../geometry/tolerance.ts';
@@ -55,4 +56,4 @@ function* periodsInto(reach: Bounds, period: Period): Generator<Point> {
 }
 
 const spanOf = (values: readonly number[]): { first: number; last: number } =>
-  wholeNumbersBetween(Math.min(...values), Math.max(...values));
+  wholeNumbersBetween(minimum(values), maximum(values));

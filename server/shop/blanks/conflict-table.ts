@@ -1,4 +1,5 @@
 /** Which places of cut-outs cannot be taken together in one blank. */
+import { minimum } from '../../geometry/numbers.ts';
 import { grownRings } from '../../geometry/grow-rings.ts';
 import type { Point } from '../../geometry/point.ts';
 import { areaOf, boundsMeet, grownBounds, intersectionOf } from '../../geometry/polygons.ts';
@@ -71,7 +72,7 @@ const spotsAcross = 6;
  */
 export function spotCliques(places: readonly Place[], gap: number): number[][] {
   const sides = places.map(({ bounds }) => Math.min(bounds.right - bounds.left, bounds.top - bounds.bottom));
-  const step = Math.max(Math.min(...sides) / spotsAcross, gap / 2);
+  const step = Math.max(minimum(sides) / spotsAcross, gap / 2);
   const spots = new Map<string, number[]>();
   places.forEach(({ rings, bounds }, index) => {
     const region = regionOf(grownRings(rings, gap / 2 - placeTolerance, 'round'));

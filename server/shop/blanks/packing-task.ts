@@ -1,6 +1,6 @@
 /** What a packing is looked for among: the places of every cut-out, and which go together. */
 import { grownRings } from '../../geometry/grow-rings.ts';
-import { sum } from '../../geometry/numbers.ts';
+import { append, minimum, sum } from '../../geometry/numbers.ts';
 import { distance } from '../../geometry/point.ts';
 import { areaOf, middleOfBounds } from '../../geometry/polygons.ts';
 import { arithmeticTolerance } from '../../geometry/tolerance.ts';
@@ -137,7 +137,7 @@ export function firstPacking(task: PackingTask, patterns: readonly Pattern[]): F
   const blanks = patterns.flatMap((pattern) => filledWhole(task, pattern, left, Infinity));
   const order = task.places.map((_, index) => index);
   while (left.some((count) => count > 0))
-    blanks.push(...filledWhole(task, filledFrom(task, order, left), left, Infinity));
+    append(blanks, filledWhole(task, filledFrom(task, order, left), left, Infinity));
   return blanks;
 }
 
@@ -149,7 +149,7 @@ export function packingOf(task: PackingTask, patterns: readonly Pattern[], times
     for (let rest = Math.round(times[index] ?? 0); rest > 0;) {
       const filled = filledWhole(task, filledFrom(task, pattern, left), left, rest);
       if (filled.length === 0) break;
-      blanks.push(...filled);
+      append(blanks, filled);
       rest -= sum(filled.map(({ count }) => count));
     }
     return blanks;
@@ -160,7 +160,7 @@ export function packingOf(task: PackingTask, patterns: readonly Pattern[], times
 function filledWhole(task: PackingTask, pattern: Pattern, left: number[], most: number): FilledBlank[] {
   const held = countsOf(task, pattern);
   const times = held.map((number, kind) => (number > 0 ? Math.floor((left[kind] ?? 0) / number) : Infinity));
-  const count = Math.min(most, ...times);
+  const count = Math.min(most, minimum(times));
   if (count <= 0 || count === Infinity) return [];
   held.forEach((number, kind) => (left[kind] = (left[kind] ?? 0) - number * count));
   return [{ places: placesOf(task, pattern), count }];

@@ -1,4 +1,5 @@
 /** The order of work in which the fewest things on the bench are changed from one job to the next. */
+import { minimum } from '../../geometry/numbers.ts';
 
 /** One job at one setting of everything: `settings[i]` is a number that stands for the i-th thing's setting. */
 export interface Job {
@@ -183,7 +184,7 @@ class Queue {
 
   pop(): State | undefined {
     if (this.buckets.size === 0) return undefined;
-    const least = Math.min(...this.buckets.keys());
+    const least = minimum(this.buckets.keys());
     const bucket = this.buckets.get(least);
     const state = bucket?.pop();
     if (bucket?.length === 0) this.buckets.delete(least);

@@ -1,4 +1,5 @@
 /** Jig and stop for every end of every infill piece, in the order with the fewest changes. */
+import { append } from '../../geometry/numbers.ts';
 import { sameAngle, sameLength } from '../../geometry/tolerance.ts';
 import type { PieceShape } from '../../lattice/laid-panel.ts';
 import { kindsOfValues } from './distinct-values.ts';
@@ -59,7 +60,7 @@ export function infillSettings(batches: readonly PieceBatch[], trim: number): In
   const byHand: string[] = [];
   for (const batch of [...batches].sort((a, b) => b.shape.length - a.shape.length)) {
     const ends = cutsOfEnds(batch.shape);
-    if (ends) jobs.push(...jobsOf(batch, ends, trim, jobs.length));
+    if (ends) append(jobs, jobsOf(batch, ends, trim, jobs.length));
     else byHand.push(batch.mark);
   }
   const jigs = kindsOfValues(

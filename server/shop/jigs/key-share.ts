@@ -1,4 +1,5 @@
 /** Which pieces of a kind are keys: fitted last, cut longer and shaved until they lock the cell. */
+import { maximum } from '../../geometry/numbers.ts';
 import type { Motif } from '../../design/design-model.ts';
 import { motifsOfFill } from '../steps/fitting-order.ts';
 import type { MarkedPiece } from '../marks/marked-kinds.ts';
@@ -31,5 +32,5 @@ function keyShare({ fitOrder, pieces, dividers }: Motif, role: string): { share:
   const named = fitOrder.filter((each) => each.role === role);
   const keys = named.flatMap(({ key }) => key ?? []);
   const inCell = [...pieces, ...dividers].filter((piece) => piece.role === role).length;
-  return { share: keys.length / Math.max(named.length, inCell, 1), longer: Math.max(0, ...keys) };
+  return { share: keys.length / Math.max(named.length, inCell, 1), longer: Math.max(0, maximum(keys)) };
 }

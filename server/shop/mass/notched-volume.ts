@@ -1,4 +1,5 @@
 /** Volume of wood left in a notched bar. Lengths in mm, volumes in mm³. */
+import { maximum } from '../../geometry/numbers.ts';
 import { direction, type Point } from '../../geometry/point.ts';
 import { clipToHalfPlanes, leftOf, signedArea } from '../../geometry/polygons.ts';
 import type { NotchRun, Polygon } from '../../lattice/laid-panel.ts';
@@ -37,7 +38,7 @@ function facesBite(outline: Polygon, notches: readonly NotchRun[], flush: number
     .filter(({ from, depth }) => from === face && depth > flush)
     .flatMap((notch) => placesOfRun(notch).map((place) => biteOf(outline, notch, place, flush)))
     .sort((a, b) => a.place - b.place);
-  const furthest = Math.max(0, ...bites.map(({ reach }) => reach));
+  const furthest = Math.max(0, maximum(bites.map(({ reach }) => reach)));
   let taken = 0;
   bites.forEach((bite, index) => {
     taken += signedArea(bite.shape) * bite.depth;
@@ -52,7 +53,7 @@ function facesBite(outline: Polygon, notches: readonly NotchRun[], flush: number
 
 function biteOf(outline: Polygon, notch: NotchRun, place: number, flush: number): Bite {
   const shape = clipToHalfPlanes(outline, sidesOf(notch, place));
-  const reach = Math.max(0, ...shape.map(({ x }) => Math.abs(x - place)));
+  const reach = Math.max(0, maximum(shape.map(({ x }) => Math.abs(x - place))));
   return { place, reach, notch, shape, depth: notch.depth - flush };
 }
 

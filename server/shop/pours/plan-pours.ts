@@ -1,6 +1,6 @@
 /** Pours as the plan writes them: layers, parts, mixes, seal coat, hold-down. Lengths mm, volumes mL, masses g, times h. */
 import type { Words } from '../../../grammar/words.ts';
-import { sum } from '../../geometry/numbers.ts';
+import { maximum, sum } from '../../geometry/numbers.ts';
 import { gramsPerCubicMillimetre } from '../mass/mass.ts';
 import type { PlanPour, PlanPourLayer } from '../sections/object-sections.ts';
 import { planLength } from '../sections/plan-rounding.ts';
@@ -31,7 +31,7 @@ function planPour(casting: Casting): PlanPour<Words> {
     sealMl: planLength((sealCoat * wetted) / squareMillimetresPerSquareMetre),
     holdDownG: holdDowns.some((mass) => mass === null)
       ? null
-      : planLength(Math.max(0, ...holdDowns.map((mass) => mass ?? 0))),
+      : planLength(Math.max(0, maximum(holdDowns.map((mass) => mass ?? 0)))),
     notes: notesFor(casting),
   };
 }

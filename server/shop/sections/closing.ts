@@ -2,6 +2,7 @@
  * Does the lattice close? An error of pitch that all strips share only scales the lattice; what must stay inside the
  * fit are differences between strips that cross the same neighbours. Lengths in mm. The formulas are derived beside them.
  */
+import { maximum, minimum } from '../../geometry/numbers.ts';
 import { placeTolerance } from '../../geometry/tolerance.ts';
 
 /** What locates each notch: the notch before it, dropped over a pin; or a stop that the strip's end touches. */
@@ -49,7 +50,7 @@ export interface Closing {
  * a drift within the place tolerance of the fit is none, and `tight` is a panel that a mallet closes.
  */
 export function closingOf(error: NotchingError, notches: number, fit: number): Closing {
-  const difference = error.settings.length > 1 ? Math.max(...error.settings) - Math.min(...error.settings) : 0;
+  const difference = error.settings.length > 1 ? maximum(error.settings) - minimum(error.settings) : 0;
   const drift = error.location === 'pin' ? driftOfSettings(difference, notches) : Math.abs(difference);
   const spread = spreadOfScatter(error.location, error.scatter, notches);
   const allowance = Math.abs(fit);

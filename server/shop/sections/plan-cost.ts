@@ -3,7 +3,7 @@ import { type Words, measure, words } from '../../../grammar/words.ts';
 import type { Design } from '../../design/design.ts';
 import type { Money } from '../../design/material-model.ts';
 import type { Work } from '../../design/work-model.ts';
-import { sum } from '../../geometry/numbers.ts';
+import { append, sum } from '../../geometry/numbers.ts';
 import { rounded } from '../../geometry/tolerance.ts';
 import { type BoughtPlan, type MaterialCost, materialCosts } from './material-costs.ts';
 import { oneCurrency, toCoins } from '../money.ts';
@@ -37,7 +37,8 @@ export function planCost(design: Design, plan: PricedPlan, labour: PlanLabour): 
   const problems = materials
     .filter(({ money }) => money === null)
     .map(({ what }) => `${what}: no price is stated; it is not in the cost.`);
-  problems.push(...uncutMarks(plan), ...unplannedSheets(design, plan));
+  append(problems, uncutMarks(plan));
+  append(problems, unplannedSheets(design, plan));
   if (currency === null) return { ...nothing, problems };
   if (work.hourly && labour.handsOnMin === null) problems.push('No minutes are stated, so no work is in the cost.');
   if (!work.hourly && labour.handsOnMin !== null) problems.push('No hourly rate is stated, so no work is in the cost.');

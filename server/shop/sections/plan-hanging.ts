@@ -1,4 +1,5 @@
 /** How the work hangs: what its fixings carry, where cleat and spacer lie hidden, where to drill. Masses g, lengths mm. */
+import { minimum } from '../../geometry/numbers.ts';
 import { type Words, measure, words } from '../../../grammar/words.ts';
 import type { Hanging, Work } from '../../design/work-model.ts';
 import { boundsOf } from '../../geometry/polygons.ts';
@@ -56,7 +57,7 @@ export function planHanging(
 /** Edges of what lies against the wall and carries the cleat, where they lie in the work. */
 export function rearmost(work: Work, panels: readonly LaidPanel[]): (readonly Polygon[])[] {
   const placed = placedParts(work, panels);
-  const lowest = Math.min(...placed.map(({ layer }) => layer));
+  const lowest = minimum(placed.map(({ layer }) => layer));
   return placed.filter(({ layer }) => layer === lowest).map(({ rings }) => rings);
 }
 

@@ -3,7 +3,7 @@ import { type Words, measure, words } from '../../../grammar/words.ts';
 import type { Bench, StripStock } from '../../design/design-model.ts';
 import type { BoardStock } from '../../design/material-model.ts';
 import type { Band } from '../../design/work-model.ts';
-import { sum } from '../../geometry/numbers.ts';
+import { maximum, sum } from '../../geometry/numbers.ts';
 import { arithmeticTolerance } from '../../geometry/tolerance.ts';
 import type { LaidPanel } from '../../lattice/laid-panel.ts';
 import type { MarkedKinds } from '../marks/marked-kinds.ts';
@@ -125,7 +125,7 @@ function ripped(
   let side = 0;
   while (widthOf(side + 1) <= board.width + arithmeticTolerance) side++;
   if (side === 0) return words`A board ${measure.given(board.width)} wide gives no strip; take a wider one.`;
-  const longest = Math.max(0, ...lengths.map(({ lengthMm }) => lengthMm));
+  const longest = Math.max(0, maximum(lengths.map(({ lengthMm }) => lengthMm)));
   if (longest > board.length)
     return words`A board ${measure.given(board.length)} long gives no stick of ${measure.given(longest)}; take a longer one.`;
   const runs = bestFirstFit({

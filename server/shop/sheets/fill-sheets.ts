@@ -1,4 +1,5 @@
 /** Sheets filled one after another, piece by piece, in the best of several orders. */
+import { maximum, minimum } from '../../geometry/numbers.ts';
 import { signedArea } from '../../geometry/polygons.ts';
 import { innerFit, type NestKind, type NestPlace, type Room, type Variant } from './nest-kind.ts';
 import type { NoFitTable } from './no-fit-table.ts';
@@ -69,7 +70,7 @@ function filledInOrder(
     const filled = nextSheet(left, sizes, table, order, preferred);
     if (!filled) break;
     const held = kinds.map((_, kind) => filled.places.filter((place) => place.kind === kind).length);
-    const count = Math.min(...held.map((each, kind) => (each > 0 ? Math.floor((left[kind] ?? 0) / each) : Infinity)));
+    const count = minimum(held.map((each, kind) => (each > 0 ? Math.floor((left[kind] ?? 0) / each) : Infinity)));
     held.forEach((each, kind) => (left[kind] = (left[kind] ?? 0) - each * count));
     sheets.push({ ...filled, count });
   }
@@ -112,7 +113,7 @@ function filledRoom(left: readonly number[], room: Room, table: NoFitTable, orde
 
 /** The same rooms one beside another, too far apart for their pieces to meet. */
 export function roomsInRow(rooms: readonly Room[]): Room[] {
-  const apart = 3 * Math.max(...rooms.map(({ left, right }) => right - left));
+  const apart = 3 * maximum(rooms.map(({ left, right }) => right - left));
   return rooms.map((room, index) => {
     const by = index * apart;
     return { ...room, left: room.left + by, right: room.right + by };

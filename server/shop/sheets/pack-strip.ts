@@ -2,6 +2,7 @@
  * The shortest strip of a given width that was found for all pieces: a layout made piece by piece, then again and again a
  * shorter strip, in which the pieces overlap at first and are moved apart.
  */
+import { maximum, minimum } from '../../geometry/numbers.ts';
 import { heldIn } from './best-spot.ts';
 import { Layout, type Spot } from './layout.ts';
 import { innerFit, type NestKind, type NestPlace, type Room, variantsOf } from './nest-kind.ts';
@@ -117,8 +118,8 @@ class StripSearch {
   }
 
   private reach(): number {
-    return Math.max(
-      ...this.layout.spots().map(({ variant, x }) => Math.round(x) + this.layout.variantAt(variant).bounds.right),
+    return maximum(
+      this.layout.spots().map(({ variant, x }) => Math.round(x) + this.layout.variantAt(variant).bounds.right),
     );
   }
 
@@ -160,5 +161,5 @@ function longestPiece({ table, choices }: Layout, width: number): number {
       return variant && innerFit(variant, endless) ? [variant.bounds.right - variant.bounds.left] : [];
     }),
   );
-  return Math.max(...lengths.map((own) => Math.min(...own)));
+  return maximum(lengths.map((own) => minimum(own)));
 }

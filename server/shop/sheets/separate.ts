@@ -2,6 +2,7 @@
  * Pieces moved until none overlap: guided local search (C. Voudouris, E. Tsang, 1999) with weights on pairs, which grow
  * while a pair overlaps (J. Egeblad, B. K. Nielsen, A. Odgaard, European Journal of Operational Research 183, 2007).
  */
+import { maximum } from '../../geometry/numbers.ts';
 import { SpotSearch } from './best-spot.ts';
 import type { Layout, Spot } from './layout.ts';
 import { type Random, shuffled } from './seeded-random.ts';
@@ -66,7 +67,7 @@ function overlapAndWeights(layout: Layout): number {
       const depth = layout.depth(second, first, layout.spot(second));
       if (depth > 0) pairs.push({ first, second, depth });
     }
-  const deepest = Math.max(...pairs.map(({ depth }) => depth));
+  const deepest = maximum(pairs.map(({ depth }) => depth));
   weights.forEach((weight, index) => (weights[index] = Math.max(1, weight * fading)));
   for (const { first, second, depth } of pairs) {
     const growth = (leastGrowth + (mostGrowth - leastGrowth) * (depth / deepest)) / fading;

@@ -1,4 +1,5 @@
 /** How little sheet could do: a bound by area, and the choices of sheets that could hold everything. */
+import { minimum } from '../../geometry/numbers.ts';
 import { arithmeticTolerance } from '../../geometry/tolerance.ts';
 
 /** What one size of sheet costs (in money, or as one sheet) and holds by area. */
@@ -29,6 +30,6 @@ export function choicesFor(need: number, sizes: readonly SheetWorth[]): SheetCho
 
 /** No choice that is large enough by area costs less. */
 export const boundByArea = (need: number, sizes: readonly SheetWorth[]): number =>
-  Math.min(...choicesFor(need, sizes).map((choice) => worthOf(choice, sizes)));
+  minimum(choicesFor(need, sizes).map((choice) => worthOf(choice, sizes)));
 
 const sheetsFor = (need: number, area: number): number => Math.ceil(need / area - arithmeticTolerance);

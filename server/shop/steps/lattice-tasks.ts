@@ -1,7 +1,7 @@
 /** Tasks of the steps that make the lattice and its infill. */
 import { type Words, counted, figure, measure, words } from '../../../grammar/words.ts';
 import type { Bench } from '../../design/design-model.ts';
-import { sum } from '../../geometry/numbers.ts';
+import { append, sum } from '../../geometry/numbers.ts';
 import { cotangent } from '../../geometry/point.ts';
 import { sidesToMeasure } from './sides-to-measure.ts';
 import type { PlannedDesign } from '../planned-design.ts';
@@ -55,7 +55,7 @@ export function notchTasks({ settings, changes, strips, stock }: TaskFigures, be
   if (passes.every((count) => count !== null)) tasks.push(`${sum(passes)} passes over the blade in all.`);
   if (stock.some(({ sticks }) => sticks.some(({ cuts }) => cuts.length > 1)))
     tasks.push('The first stop counts from each strip’s own end: on a long stick, one saw cut after the strip before.');
-  if (gang > 1) tasks.push(...packTasks(rows, strips));
+  if (gang > 1) append(tasks, packTasks(rows, strips));
   if (order) tasks.push(orderText(order));
   return tasks;
 }

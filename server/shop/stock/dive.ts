@@ -2,6 +2,7 @@
  * Rounds the master's fractions step by step, generating new patterns for what is left after each step: a dive
  * without backtracking, as in Belov & Scheithauer, Eur. J. Oper. Res. 171 (2006), 85–106, §3.
  */
+import { append } from '../../geometry/numbers.ts';
 import { arithmeticTolerance } from '../../geometry/tolerance.ts';
 import {
   clippedPattern,
@@ -57,7 +58,7 @@ export async function dive(
       }
       const { master } = await generatePatterns(rest, program, watch, false);
       pool = program.patterns;
-      met.push(...pool);
+      append(met, pool);
       return master ? roundedDown(program.patterns, master.uses, depth === 0 ? turn : 0) : [];
     });
     if (chosen.length === 0) break;

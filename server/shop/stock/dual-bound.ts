@@ -2,6 +2,7 @@
  * A bound below the cost of every cutting plan, from any worths whatever: it needs no trust in the linear program
  * that suggested them. Weak duality; without a limit on sticks it is Farley's bound (Oper. Res. 38, 1990, 922–923).
  */
+import { minimum } from '../../geometry/numbers.ts';
 import { arithmeticTolerance, stepTolerance } from '../../geometry/tolerance.ts';
 import type { CuttingTask } from './cutting-task.ts';
 import { worthUnit } from './worths.ts';
@@ -27,9 +28,9 @@ export function dualBound(task: CuttingTask, worths: readonly number[], ceilings
   }));
   const endless = types.filter(({ limit }) => limit === Infinity);
   const shares = endless.flatMap(({ cost, ceiling, isCounted }) => (isCounted || ceiling <= 0 ? [] : cost / ceiling));
-  const share = Math.min(1, ...shares);
+  const share = Math.min(1, minimum(shares));
   const losses = endless.flatMap(({ cost, ceiling, isCounted }) => (isCounted ? cost - share * ceiling : []));
-  const anyStick = Math.min(0, ...losses);
+  const anyStick = Math.min(0, minimum(losses));
   const ownCosts = types.map(({ cost, isCounted }) => (isCounted ? cost - anyStick : cost));
   const stickWorths = types.map(({ limit, ceiling }, type) =>
     limit === Infinity ? (ownCosts[type] ?? 0) : Math.max(ownCosts[type] ?? 0, share * ceiling),

@@ -1,4 +1,5 @@
 /** The master program: how often to use each pattern so that every demand is covered at least cost. */
+import { maximum } from '../../geometry/numbers.ts';
 import { type CuttingPlan, type CuttingTask, type Pattern, patternKey } from './cutting-task.ts';
 import type { Entry, LinearProgram, LinearSolution, SearchLimits, WholeSolution } from './linear-solver.ts';
 
@@ -88,8 +89,8 @@ export class PatternProgram {
 
 /** More than any piece can be worth: where sticks are scarce, more than all that may be used together. */
 function priceOfLack({ sizes, sticks, mostSticks }: CuttingTask): number {
-  const dearest = Math.max(1, ...sticks.map(({ cost }) => cost));
-  const longest = Math.max(...sticks.map(({ room, limit }) => (limit === Infinity ? room : 0)));
+  const dearest = Math.max(1, maximum(sticks.map(({ cost }) => cost)));
+  const longest = maximum(sticks.map(({ room, limit }) => (limit === Infinity ? room : 0)));
   const scarce = mostSticks < Infinity || sizes.some(({ weight }) => weight > longest);
   if (!scarce) return 2 * dearest;
   const pieces = sizes.reduce((sum, { demand }) => sum + demand, 0);

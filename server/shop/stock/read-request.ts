@@ -1,4 +1,5 @@
 /** From a request in mm and money to a cutting task in whole numbers, and what is wrong with the request. */
+import { maximum } from '../../geometry/numbers.ts';
 import { rounded } from '../../geometry/tolerance.ts';
 import { commonDivisor, type CuttingTask, type StickType } from './cutting-task.ts';
 import type { PieceDemand, StickChoice, StockProblem, StockRequest } from './stock-request.ts';
@@ -72,7 +73,7 @@ const isBought = ({ onHand }: StickChoice): boolean => onHand === null;
 /** The longest piece that any of a request's sticks holds, mm; 0 where there is none. */
 export function longestPiece({ sticks, endTrimMm, breathMm }: Omit<StockRequest, 'pieces'>): number {
   const beside = 2 * unitsOf(endTrimMm) + unitsOf(breathMm.stick);
-  const longest = Math.max(0, ...sticks.map(({ lengthMm }) => unitsOf(lengthMm) - beside));
+  const longest = Math.max(0, maximum(sticks.map(({ lengthMm }) => unitsOf(lengthMm) - beside)));
   return rounded(longest / unitsPerMm, unitDecimals);
 }
 

@@ -1,4 +1,5 @@
 /** The cheapest cutting plan with a bound that no plan is below: first fit, patterns, dives, then a whole-number search. */
+import { maximum } from '../../geometry/numbers.ts';
 import { type CuttingPlan, type CuttingTask, isWholePlan, type Pattern, planCost } from './cutting-task.ts';
 import { dive } from './dive.ts';
 import { dualBound, nextPossible, provenBySolver } from './dual-bound.ts';
@@ -143,7 +144,7 @@ function patternsOfBetterPlans(
 
 /** The length of wood needed over the length there is in a stick, by cost. */
 function materialBound(task: CuttingTask): number {
-  const dearest = Math.max(...task.sticks.map(({ cost, room }) => cost / room));
+  const dearest = maximum(task.sticks.map(({ cost, room }) => cost / room));
   const worthOf = (room: number): number => Math.floor(room * dearest * worthUnit(task));
   const worths = task.sizes.map(({ weight }) => worthOf(weight));
   return dualBound(

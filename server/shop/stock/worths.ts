@@ -2,6 +2,7 @@
  * What pieces are worth to a pricing of patterns: whole multiples of a very small share of the dearest stick's
  * cost, few enough that sums and comparisons of worths are exact.
  */
+import { maximum } from '../../geometry/numbers.ts';
 import type { CuttingTask } from './cutting-task.ts';
 
 const worthsToADearestStick = 2 ** 22;
@@ -11,7 +12,7 @@ const mostSticksWorth = 2 ** 5;
 
 /** Worth of one unit of the objective. */
 export function worthUnit(task: CuttingTask): number {
-  return worthsToADearestStick / Math.max(1, ...task.sticks.map(({ cost }) => cost));
+  return worthsToADearestStick / Math.max(1, maximum(task.sticks.map(({ cost }) => cost)));
 }
 
 /** Prices of a linear program (they carry its rounding) as whole worths, never below 0 and never beyond exact arithmetic. */

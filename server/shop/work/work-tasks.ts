@@ -1,6 +1,6 @@
 /** What is done to fit the parts of the work to each other, to finish, hang and bag them, and to pack it. Lengths mm. */
 import { type Words, counted, figure, joined, measure, words } from '../../../grammar/words.ts';
-import { sum } from '../../geometry/numbers.ts';
+import { minimum, sum } from '../../geometry/numbers.ts';
 import type { PlanWork } from '../sections/object-sections.ts';
 import { type TaskFigures } from '../steps/task-words.ts';
 
@@ -63,7 +63,7 @@ export function bagTasks(kit: TaskFigures['kit']): Words[] {
     ...(teacherBox.length > 0
       ? [`Teacher’s box: ${teacherBox.map(({ mark, n }) => `${n} of ${mark}`).join(', ')}.`]
       : []),
-    ...(sure.length > 0 ? [`With these spares nobody is short of a mark with at least ${Math.min(...sure)} %.`] : []),
+    ...(sure.length > 0 ? [`With these spares nobody is short of a mark with at least ${minimum(sure)} %.`] : []),
     `With spares in the bags alone the class would need ${perBag} pieces, with one box for all ${pooled}.`,
     ...(angles.length > 0
       ? [

@@ -1,4 +1,5 @@
 /** Plain tables for reading: columns as wide as their widest cell, a rule under the heads. */
+import { maximum } from '../../geometry/numbers.ts';
 import { type LengthFigures, lengthFigures } from '../../words/figures.ts';
 
 export interface Column<Row> {
@@ -20,7 +21,7 @@ export function textTable<Row>(
     columns.map((column) => titleOf(column, words)),
     ...rows.map((row) => columns.map((column) => column.cell(row, words))),
   ];
-  const widths = columns.map((_, index) => Math.max(...cells.map((line) => lengthOf(line[index]))));
+  const widths = columns.map((_, index) => maximum(cells.map((line) => lengthOf(line[index]))));
   const lines = cells.map((line) =>
     columns.map((column, index) => fitted(line[index] ?? '', widths[index] ?? 0, column)).join('  '),
   );
