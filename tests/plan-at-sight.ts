@@ -13,3 +13,10 @@ export const planAtSight = (planned: PlannedDesign, source: string): ShopPlan =>
 /** As the stages say it. */
 export const saidAtSight = (planned: PlannedDesign, source: string): ShopPlan<Words> =>
   buildPlan(planned, source, { cuttings: [], nested: lastOf(nestSheets(planned.design, 0)) });
+
+/** A design with both, as the doors have it. */
+export const plannedAtSight = <Design extends PlannedDesign>(planned: Design, source: string) => ({
+  ...planned,
+  said: saidAtSight(planned, source),
+  plan: planAtSight(planned, source),
+});

@@ -1,7 +1,8 @@
 /** A change arranged for reading: sentences and tables, which each writer sets in its own way. */
 import { sum } from '../geometry/numbers.ts';
 import { inMarkOrder } from '../shop/marks/mark-kinds.ts';
-import { arrow, fromTo, length, signed } from './change-text.ts';
+import type { LengthUnit } from '../design/design-model.ts';
+import { arrow, fromTo, moreOrLess } from './change-text.ts';
 import { changeSummary, figuresInWords, keyWords, kindWords, pathWords } from './change-words.ts';
 import type {
   ComparedVersion,
@@ -16,9 +17,10 @@ import type {
   StockChange,
   StockFigures,
 } from './design-change.ts';
-import { factCells } from './object-change-words.ts';
+import { factCells, factTitle } from './object-change-words.ts';
 import type { ReusePlan } from './reuse-plan.ts';
 import { wholeChange, wholeSentence } from './whole-change.ts';
+import { lengthFigure, runText, angleText, planFigure } from '../words/figures.ts';
 
 export interface ReportColumn {
   readonly title: string;
@@ -57,14 +59,15 @@ export interface ChangeReport {
 export function changeReport(change: DesignChange, reuse: ReusePlan | null = null): ChangeReport {
   const { old, new: now } = change;
   const whole = wholeChange(change);
-  const figures = [objectTable(change.objects), settingTable(change.settings), sectionTable(change)];
+  const { units } = now;
+  const figures = [objectTable(change.objects, units), settingTable(change.settings, units), sectionTable(change)];
   const tables = [
-    ...(whole === null ? [panelTable(change.panels)] : []),
-    kindTable('Infill pieces', 'piece', change.pieces.changes),
-    kindTable('Strips', 'strip', change.strips.changes),
-    stockTable(change.stock),
+    ...(whole === null ? [panelTable(change.panels, units)] : []),
+    kindTable('Infill pieces', 'piece', change.pieces.changes, units),
+    kindTable('Strips', 'strip', change.strips.changes, units),
+    stockTable(change.stock, units),
     ...(whole === null ? figures : []),
-    ...(reuse ? reuseTables(reuse) : []),
+    ...(reuse ? reuseTables(reuse, units) : []),
   ];
   const left = whole === null ? [] : [wholeSentence(whole, change)];
   return {
@@ -88,7 +91,7 @@ const missing = (which: string, { missing: parts }: ComparedVersion): string[] =
 const right = (title: string): ReportColumn => ({ title, right: true });
 const left = (title: string): ReportColumn => ({ title });
 
-function panelTable(panels: readonly PanelChange[]): ReportTable {
+function panelTable(panels: readonly PanelChange[], units: LengthUnit): ReportTable {
   const rows = panels.flatMap(({ change, oldName, newName, fields, drawn }): ReportRow[] => {
     const subject = { sort: 'panel', old: oldName, new: newName } as const;
     const name = fromTo(oldName, newName);
@@ -97,24 +100,29 @@ function panelTable(panels: readonly PanelChange[]): ReportTable {
     const isMoved = drawn !== null && drawn.onlyOld + drawn.onlyNew > 0;
     return [
       ...(oldName === newName ? [] : [row('renamed', oldName ?? '', newName ?? '')]),
-      ...fields.map((field) => row(pathWords(field.path), ...figuresInWords(field))),
+      ...fields.map((field) => row(pathWords(field.path, units), ...figuresInWords(field, units))),
       ...(isMoved ? [row('shapes in one version only', String(drawn.onlyOld), String(drawn.onlyNew))] : []),
     ];
   });
   return { title: 'Panels', columns: [left('panel'), left('figure'), right('was'), right('is')], rows };
 }
 
-function kindTable(title: string, sort: 'piece' | 'strip', changes: readonly KindChange[]): ReportTable {
+function kindTable(
+  title: string,
+  sort: 'piece' | 'strip',
+  changes: readonly KindChange[],
+  units: LengthUnit,
+): ReportTable {
   const both = ({ old, new: now }: KindChange, say: (kind: KindBrief) => string): string =>
     fromTo(old && say(old), now && say(now));
   const rows = changes.map((change) => ({
     subject: { sort, old: change.old?.mark ?? null, new: change.new?.mark ?? null },
     cells: [
       both(change, ({ mark }) => mark),
-      kindWords(change),
+      kindWords(change, units),
       both(change, ({ roles }) => roles.join(', ')),
       both(change, ({ stock }) => stock),
-      both(change, ({ lengthMm }) => length(lengthMm)),
+      both(change, ({ lengthMm }) => planFigure(lengthMm, 'mm', units)),
       ...(sort === 'piece' ? [both(change, ({ bevels }) => bevels ?? 'fitted')] : []),
       both(change, ({ total }) => String(total)),
     ],
@@ -129,25 +137,25 @@ function kindTable(title: string, sort: 'piece' | 'strip', changes: readonly Kin
   return { title, columns: [...columns, ...(sort === 'piece' ? [left('ends')] : []), right('to cut')], rows };
 }
 
-function stockTable(stocks: readonly StockChange[]): ReportTable {
+function stockTable(stocks: readonly StockChange[], units: LengthUnit): ReportTable {
   const lengths = (figures: StockFigures | null): string | null =>
     figures &&
     Object.entries(figures.byLength)
-      .map(([each, count]) => `${count} × ${each}`)
+      .map(([each, count]) => `${count} × ${lengthFigure(Number(each), units, 'size')}`)
       .join(', ');
   const rows = stocks.map(({ stock, more, old, new: now }) => ({
     subject: null,
     cells: [
       stock,
       fromTo(old && String(old.sticks), now && String(now.sticks)),
-      signed(more),
+      moreOrLess(more),
       fromTo(lengths(old), lengths(now)),
-      fromTo(old && (old.needMm / 1000).toFixed(2), now && (now.needMm / 1000).toFixed(2)),
+      fromTo(old && runText(old.needMm, units), now && runText(now.needMm, units)),
     ],
   }));
   return {
     title: 'Sticks',
-    columns: [left('stock'), right('sticks'), right('more'), left('lengths'), right('wood in pieces, m')],
+    columns: [left('stock'), right('sticks'), right('more'), left('lengths'), right('wood in pieces')],
     rows,
   };
 }
@@ -156,8 +164,8 @@ function stockTable(stocks: readonly StockChange[]): ReportTable {
 const isSetOtherwise = ({ change, oldStopMm, newStopMm, oldPinMm, newPinMm }: SettingChange): boolean =>
   change !== 'changed' || oldStopMm !== newStopMm || oldPinMm !== newPinMm;
 
-function settingTable(settings: readonly SettingChange[]): ReportTable {
-  const stop = (value: number | null): string | null => (value === null ? null : length(value));
+function settingTable(settings: readonly SettingChange[], units: LengthUnit): ReportTable {
+  const stop = (value: number | null): string | null => (value === null ? null : planFigure(value, 'mm', units));
   const pieces = (count: number): string | null => (count === 0 ? null : String(count));
   const rows = settings.filter(isSetOtherwise).map((setting) => ({
     subject: null,
@@ -165,7 +173,7 @@ function settingTable(settings: readonly SettingChange[]): ReportTable {
       setting.step,
       setting.tool,
       setting.change,
-      setting.angle === null ? '' : `${setting.angle}°`,
+      setting.angle === null ? '' : angleText(setting.angle),
       fromTo(stop(setting.oldStopMm), stop(setting.newStopMm)),
       fromTo(stop(setting.oldPinMm), stop(setting.newPinMm)),
       fromTo(pieces(setting.oldPieces), pieces(setting.newPieces)),
@@ -180,11 +188,11 @@ function settingTable(settings: readonly SettingChange[]): ReportTable {
     right('pin'),
     right('pieces'),
   ];
-  return { title: 'Settings', columns, rows };
+  return { title: 'Set-ups', columns, rows };
 }
 
 /** One row a figure; the unit stands beside what it is. */
-function objectTable(objects: readonly ObjectChange[]): ReportTable {
+function objectTable(objects: readonly ObjectChange[], units: LengthUnit): ReportTable {
   const rows = objects.flatMap(({ sort, change, oldName, newName, facts }): ReportRow[] => {
     const subject = { sort, old: oldName, new: newName };
     const row = (...cells: string[]): ReportRow => ({
@@ -192,9 +200,7 @@ function objectTable(objects: readonly ObjectChange[]): ReportTable {
       subject,
     });
     const named = change === 'changed' && oldName !== newName ? [row('renamed', oldName ?? '', newName ?? '')] : [];
-    const figures = facts.map((fact) =>
-      row(fact.unit === null ? fact.what : `${fact.what}, ${fact.unit}`, ...factCells(fact)),
-    );
+    const figures = facts.map((fact) => row(factTitle(fact, units), ...factCells(fact, units)));
     return [...named, ...(change === 'changed' ? [] : [row(change, '', '')]), ...figures];
   });
   const columns = [left('object'), left('figure'), right('was'), right('is')];
@@ -207,10 +213,10 @@ const toldElsewhere: readonly string[] = ['blanks', 'bands', 'pours', 'boards'];
 function sectionTable({ sections, old, new: now }: DesignChange): ReportTable {
   const money = fromTo(old.currency, now.currency);
   const titleOf = (section: string): string =>
-    section === 'cost' && money !== '' ? `${keyWords(section)}, ${money}` : keyWords(section);
+    section === 'cost' && money !== '' ? `${keyWords(section, now.units)}, ${money}` : keyWords(section, now.units);
   const row = (section: string, field: FieldChange): ReportRow => ({
     subject: null,
-    cells: [titleOf(section), pathWords(field.path), field.change, ...figuresInWords(field)],
+    cells: [titleOf(section), pathWords(field.path, now.units), field.change, ...figuresInWords(field, now.units)],
   });
   return {
     title: 'Everything else',
@@ -239,7 +245,7 @@ function needsOf({
 const reuseSentence = ({ reused, stillToCut }: ReusePlan): string =>
   `From pieces already cut: ${reused}; still to cut: ${stillToCut.reduce((total, { count }) => total + count, 0)}.`;
 
-function reuseTables(plan: ReusePlan): ReportTable[] {
+function reuseTables(plan: ReusePlan, units: LengthUnit): ReportTable[] {
   const { steps, leftOver } = plan;
   const plain = (cells: string[]): ReportRow => ({ cells, subject: null });
   return [
@@ -253,7 +259,7 @@ function reuseTables(plan: ReusePlan): ReportTable[] {
           newMark,
           String(count),
           how === 'as is' ? how : sort === 'piece' ? 'trim the blunt end' : 'trim one end',
-          how === 'as is' ? '' : length(offMm),
+          how === 'as is' ? '' : planFigure(offMm, 'mm', units),
         ],
       })),
     },

@@ -1,11 +1,10 @@
-/** How figures of a change are set. Lengths to 0.01 mm, since versions differ by little. */
+/** How figures of a change are set. */
+import { signed } from '../words/figures.ts';
+
 export const arrow = '→';
 
-/** With a real minus sign, and always a sign: +2, −1.15. */
-export const signed = (value: number, decimals = 0): string =>
-  value === 0 ? '0' : `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(decimals)}`;
-
-export const length = (value: number): string => value.toFixed(2);
+/** A difference of counts, with a real minus sign, and always a sign: +2, −1. */
+export const moreOrLess = (value: number): string => (value === 0 ? '0' : signed(value, 0));
 
 /** One figure where both are the same, else both. Null is nothing to say. */
 export function fromTo(old: string | null, now: string | null): string {

@@ -1,4 +1,7 @@
 /** Two versions of a design → what changed. Pure and total: any two designs compare, whatever is broken in either. */
+import type { Words } from '../../grammar/words.ts';
+import type { LengthUnit } from '../design/design-model.ts';
+import { written } from '../words/write-words.ts';
 import type { PlanPanel, ShopPlan } from '../shop/shop-plan.ts';
 import type { ComparedDesign } from './compared-design.ts';
 import { compareFigures } from './compare-figures.ts';
@@ -42,7 +45,7 @@ export function compareDesigns(old: ComparedDesign, now: ComparedDesign): Design
     settings: isWhole ? compareSettings(old.plan.settings, now.plan.settings) : [],
     stock: isWhole ? compareStock(old.plan.stock, now.plan.stock) : [],
     objects: isWhole ? compareObjects(old.plan, now.plan, alias) : [],
-    sections: isWhole ? compareSections(old.plan, now.plan, alias) : [],
+    sections: isWhole ? compareSections(old.said, now.said, alias) : [],
   };
   const { pieces, strips, ...lists } = found;
   const differences = [...Object.values(lists), pieces.changes, strips.changes].flat();
@@ -75,6 +78,7 @@ function versionOf({ plan, incomplete }: ComparedDesign, unknown: readonly strin
     source: plan.source,
     title: plan.title,
     revision: plan.revision,
+    units: plan.units,
     currency: plan.cost.currency,
     incomplete,
     missing: incomplete ? [...panels, whole] : [],
@@ -82,9 +86,12 @@ function versionOf({ plan, incomplete }: ComparedDesign, unknown: readonly strin
 }
 
 /** Every other section, figure by figure. */
-function compareSections(old: ShopPlan, now: ShopPlan, alias: ReturnType<typeof sharedNames>): SectionChange[] {
-  const isToldApart = old.units !== now.units;
-  const [before, after] = [sectionsOf(old, alias.old, isToldApart), sectionsOf(now, alias.new, isToldApart)];
+function compareSections(
+  old: ShopPlan<Words>,
+  now: ShopPlan<Words>,
+  alias: ReturnType<typeof sharedNames>,
+): SectionChange[] {
+  const [before, after] = [sectionsOf(old, alias.old, now.units), sectionsOf(now, alias.new, now.units)];
   const names = [...new Set([...after.keys(), ...before.keys()])];
   return names.flatMap((section): SectionChange[] => {
     const fields = compareFigures(before.get(section) ?? null, after.get(section) ?? null, []);
@@ -107,16 +114,13 @@ function sharedNames(pairs: readonly PanelPair[]): Record<'old' | 'new', Readonl
 /** Keys under which a plan names a panel by itself. */
 const panelKeys = new Set(['panel', 'around']);
 
-/** Keys of words that are told in the units of the file: their figures stand elsewhere. */
-const toldKeys = new Set(['tasks', 'notes', 'label', 'card']);
-
 /**
- * A plan is what its JSON holds: keys that are undefined are not in it. Panels go by their shared names. Where the two
- * files have other units, what is told in them is left out: other units are no change.
+ * A plan is what its JSON holds: keys that are undefined are not in it. Panels go by their shared names. Words of
+ * both versions are written in the same units: other units are no change.
  */
-function sectionsOf(plan: ShopPlan, names: ReadonlyMap<string, string>, isToldApart: boolean): Map<string, Plain> {
-  const text = JSON.stringify(plan, (key, value: unknown) => {
-    if (isToldApart && toldKeys.has(key)) return undefined;
+function sectionsOf(plan: ShopPlan<Words>, names: ReadonlyMap<string, string>, units: LengthUnit): Map<string, Plain> {
+  const rename = (name: string): string => names.get(name) ?? name;
+  const text = JSON.stringify(written(plan, units, rename), (key, value: unknown) => {
     if (typeof value !== 'string' || names.size === 0) return value;
     if (panelKeys.has(key)) return names.get(value) ?? value;
     return value.replace(/\bpanel ([\p{L}\p{N}_]+)/gu, (_, name: string) => `panel ${names.get(name) ?? name}`);

@@ -4,6 +4,7 @@
  * places, and so do `old` and `new` figures. Only what differs is listed.
  */
 
+import type { LengthUnit } from '../design/design-model.ts';
 import type { ReusePlan } from './reuse-plan.ts';
 
 /** Any figure of a plan, as JSON holds it. */
@@ -14,6 +15,8 @@ export interface ComparedVersion {
   source: string;
   title: string | null;
   revision: string;
+  /** Those of its file; a change is told in those of the new version. */
+  units: LengthUnit;
   /** Of its prices; null where nothing is priced. */
   currency: string | null;
   incomplete: boolean;

@@ -166,6 +166,42 @@ export function changeFigure(perTenthMm: number | null | undefined, units: Lengt
   return isImperial(units) ? signed((perTenthMm / millimetresAStep) * inchesAStep, 4) : signed(perTenthMm, 2);
 }
 
+/** Units of the figures that a plan holds. */
+export type PlanUnit = 'mm' | 'mm²' | 'm²' | 'mL' | 'g' | 'kg' | '%' | 'min' | 'h';
+
+/** What a figure of a plan is told in: its unit in a metric file, or an inch file's, and how many of the one are one of the other. */
+function toldUnit(
+  unit: PlanUnit,
+  units: LengthUnit,
+): { readonly unit: string; readonly size: number; readonly decimals: number } {
+  const metric = { unit, size: 1, decimals: 2 };
+  if (!isImperial(units)) return metric;
+  switch (unit) {
+    case 'mm':
+      return { unit: 'in', size: millimetresIn.in, decimals: inchDecimals };
+    case 'mm²':
+      return { unit: 'in²', size: millimetresIn.in ** 2, decimals: inchDecimals };
+    case 'm²':
+      return { unit: 'ft²', size: (millimetresIn.ft / millimetresIn.m) ** 2, decimals: 2 };
+    case 'g':
+      return { unit: 'oz', size: gramsAnOunce, decimals: 1 };
+    case 'kg':
+      return { unit: 'lb', size: gramsAPound / 1000, decimals: 2 };
+    case 'mL':
+    case '%':
+    case 'min':
+    case 'h':
+      return metric;
+  }
+}
+
+/** A figure of a plan for a comparison, and the word that goes with it. Versions differ by little: mm to 0.01. */
+export function planFigure(value: number, unit: PlanUnit, units: LengthUnit): string {
+  const { size, decimals } = toldUnit(unit, units);
+  return fixed(value / size, decimals);
+}
+export const planUnit = (unit: PlanUnit, units: LengthUnit): string => toldUnit(unit, units).unit;
+
 /** How the lengths of a table stand: bare, for its head says the unit. */
 export interface LengthFigures {
   readonly units: LengthUnit;

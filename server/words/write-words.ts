@@ -21,12 +21,16 @@ import {
 } from './figures.ts';
 
 /** `said` as it stands on a sheet or under a word of a file in `units`. */
-export const writeWords = (said: Words, units: LengthUnit): string =>
+export const writeWords = (said: Words, units: LengthUnit, rename: Rename = asNamed): string =>
   typeof said === 'string'
     ? said
-    : said.said.map((part) => (typeof part === 'string' ? part : measureText(part, units))).join('');
+    : said.said.map((part) => (typeof part === 'string' ? part : measureText(part, units, rename))).join('');
 
-function measureText(measure: Measure, units: LengthUnit): string {
+/** The name that a panel goes by. */
+type Rename = (name: string) => string;
+const asNamed: Rename = (name) => name;
+
+function measureText(measure: Measure, units: LengthUnit, rename: Rename): string {
   switch (measure.kind) {
     case 'length': {
       const figures = measure.mm.map((each) => lengthFigure(each, units, measure.precision)).join(measure.between);
@@ -53,7 +57,7 @@ function measureText(measure: Measure, units: LengthUnit): string {
     case 'number':
       return plain(measure.value, measure.decimals);
     case 'name':
-      return measure.name;
+      return measure.of === 'panel' ? rename(measure.name) : measure.name;
   }
 }
 
@@ -77,12 +81,12 @@ export type Written<Data> = Data extends Said
     ? { [Key in keyof Data]: Written<Data[Key]> }
     : Data;
 
-/** The same data with every words in it written, in the units of the file that it is made from. */
-export function written<Data>(data: Data, units: LengthUnit): Written<Data> {
+/** The same data with every words in it written, in the units of a file; `rename` says what a panel is called there. */
+export function written<Data>(data: Data, units: LengthUnit, rename: Rename = asNamed): Written<Data> {
   const write = (value: unknown): unknown => {
     if (typeof value !== 'object' || value === null) return value;
     if (Array.isArray(value)) return value.map(write);
-    if (isSaid(value)) return writeWords(value, units);
+    if (isSaid(value)) return writeWords(value, units, rename);
     return Object.fromEntries(Object.entries(value).map(([key, each]) => [key, write(each)]));
   };
   return write(data) as Written<Data>;

@@ -154,6 +154,6 @@ describe('bad input', () => {
     const givenUp = changeReport(changeOfTexts(trayText(), ''));
     expect(givenUp.summary[0]).toMatch(/^Everything is gone: .* in the plan of the old version\.$/);
     expect(changeReport(changeOf({}, { radius: '80mm' })).summary[0]).not.toMatch(/^Everything/);
-    expect(changeReport(changeOf({}, { side: '30mm' })).tables.map(({ title }) => title)).toContain('Settings');
+    expect(changeReport(changeOf({}, { side: '30mm' })).tables.map(({ title }) => title)).toContain('Set-ups');
   });
 });

@@ -2,7 +2,7 @@
 import { analyse } from '../../server/analyse.ts';
 import type { ComparedDesign } from '../../server/compare/compared-design.ts';
 import type { DesignChange } from '../../server/compare/design-change.ts';
-import { planAtSight } from '../plan-at-sight.ts';
+import { plannedAtSight } from '../plan-at-sight.ts';
 
 /** A tray of three-way lattice, with the parts that tests like to change. */
 export interface TrayWords {
@@ -43,8 +43,7 @@ ${extra}`;
 }
 
 export function versionOf(text: string, source = 'tray.lap'): ComparedDesign {
-  const analysis = analyse(text);
-  return { ...analysis, plan: planAtSight(analysis, source) };
+  return plannedAtSight(analyse(text), source);
 }
 
 /** The change with its versions exchanged. */

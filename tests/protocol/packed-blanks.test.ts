@@ -12,7 +12,7 @@ import { usualEffort } from '../../server/machine/search-effort.ts';
 import { planDesign, type Planned } from '../../server/plan-design.ts';
 import { startWithEngine } from './engine-session.ts';
 import { positionOf } from './places.ts';
-import { planAtSight } from '../plan-at-sight.ts';
+import { plannedAtSight } from '../plan-at-sight.ts';
 
 /** At first sight one blank of two short panels and two of a long one each; a long and a short go together, so two are enough. */
 const plank = `units mm
@@ -107,8 +107,7 @@ describe('blanks that take a search', () => {
     const before = plank.replace('take long 2', 'take long 1');
     const [old, now] = [await plannedOf(before), await plannedOf(plank)];
     const sentences = changeReport(compareDesigns(old, now)).summary;
-    const atFirstSight = analyse(plank);
-    const first = { ...atFirstSight, plan: planAtSight(atFirstSight, 'plank.lap') };
+    const first = plannedAtSight(analyse(plank), 'plank.lap');
     expect(changeReport(compareDesigns(old, first)).summary).not.toEqual(sentences);
     await open(own, plank);
     const earlier = { name: 'earlier', uri: 'git:/compared.lap', text: before };

@@ -1,7 +1,7 @@
 /** Hints at panels and motifs: how their counts differ from those of the last commit. */
 import { fileNumberOf, type SourceRange } from '../../../grammar/tree/source-range.ts';
 import type { Analysis } from '../../analyse.ts';
-import { signed } from '../../compare/change-text.ts';
+import { moreOrLess } from '../../compare/change-text.ts';
 import { sum } from '../../geometry/numbers.ts';
 
 export interface CompareLens {
@@ -37,8 +37,8 @@ export function compareLenses(now: Analysis, committed: Analysis): CompareLens[]
 
 function changedCounts(was: Counts, is: Counts): string {
   const parts = [
-    ...(was.pieces === is.pieces ? [] : [`infill ${signed(is.pieces - was.pieces)}`]),
-    ...(was.strips === is.strips ? [] : [`strips ${signed(is.strips - was.strips)}`]),
+    ...(was.pieces === is.pieces ? [] : [`infill ${moreOrLess(is.pieces - was.pieces)}`]),
+    ...(was.strips === is.strips ? [] : [`strips ${moreOrLess(is.strips - was.strips)}`]),
   ];
   return parts.length === 0 ? '' : `${parts.join(', ')} since the last commit`;
 }

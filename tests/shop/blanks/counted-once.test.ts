@@ -6,7 +6,7 @@ import { describe, expect, test } from 'vitest';
 import { analyse } from '../../../server/analyse.ts';
 import { compareDesigns } from '../../../server/compare/compare-designs.ts';
 import type { ShopPlan } from '../../../server/shop/shop-plan.ts';
-import { planAtSight } from '../../plan-at-sight.ts';
+import { plannedAtSight, planAtSight } from '../../plan-at-sight.ts';
 
 const text = (more = ''): string => `
 strip ash { wood white_ash  section face 3 depth 10  lengths 900 }
@@ -95,7 +95,7 @@ describe('three tiles out of a blank', () => {
   });
 
   test('compare as the same to themselves, and as another way of making to those made alone', () => {
-    const versionOf = (more: string) => ({ ...analyse(text(more)), plan: planOf(more) });
+    const versionOf = (more: string) => plannedAtSight(analyse(text(more)), 'blanks.lap');
     expect(compareDesigns(versionOf(blank), versionOf(blank)).same).toBe(true);
     const change = compareDesigns(versionOf(''), versionOf(blank));
     expect(change.same).toBe(false);
