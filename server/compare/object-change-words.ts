@@ -2,7 +2,7 @@
 import type { LengthUnit } from '../design/design-model.ts';
 import { arrow } from './change-text.ts';
 import type { DesignChange, ObjectChange, ObjectFact, Plain } from './design-change.ts';
-import { massFigure, massUnit, moneyFigure, moneyText, planFigure, planUnit } from '../words/figures.ts';
+import { moneyFigure, moneyText, planFigure, planUnit } from '../words/figures.ts';
 
 /** So many figures are told in a sentence; the table has the rest. */
 const toldInSentence = 4;
@@ -63,13 +63,15 @@ export function wholeSentences({ sections, old: before, new: after }: DesignChan
     if (!field) return [];
     const said = (value: Plain, { currency }: DesignChange['old']): string => {
       if (typeof value !== 'number') return 'not known';
-      return isMoney ? moneyText(value, currency) : `${massFigure(value, after.units)} ${massUnit(after.units)}`;
+      return isMoney
+        ? moneyText(value, currency)
+        : `${planFigure(value, 'g', after.units)} ${planUnit('g', after.units)}`;
     };
     const { old, new: now } = field;
     const isComparable = !isMoney || before.currency === after.currency;
     const more =
       typeof old === 'number' && typeof now === 'number' && isComparable
-        ? ` (${now < old ? '−' : '+'}${isMoney ? moneyFigure(Math.abs(now - old), after.currency) : massFigure(Math.abs(now - old), after.units)})`
+        ? ` (${now < old ? '−' : '+'}${isMoney ? moneyFigure(Math.abs(now - old), after.currency) : planFigure(Math.abs(now - old), 'g', after.units)})`
         : '';
     return [`${words}: ${said(old, before)} ${arrow} ${said(now, after)}${more}.`];
   });

@@ -174,7 +174,7 @@ function toldUnit(
   unit: PlanUnit,
   units: LengthUnit,
 ): { readonly unit: string; readonly size: number; readonly decimals: number } {
-  const metric = { unit, size: 1, decimals: 2 };
+  const metric = { unit, size: 1, decimals: unit === 'g' ? 1 : 2 };
   if (!isImperial(units)) return metric;
   switch (unit) {
     case 'mm':

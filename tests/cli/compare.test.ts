@@ -44,7 +44,7 @@ describe('halflap compare', () => {
   test('as HTML is one page with the overlay and every table', async () => {
     const { output } = await run([old, now, '--as', 'html', '--cut', 'all']);
     expect(output).toMatch(/^<!DOCTYPE html>[^]*<svg [^]*<\/html>\n$/);
-    for (const title of ['Infill pieces', 'Strips', 'Settings', 'From pieces already cut']) {
+    for (const title of ['Infill pieces', 'Strips', 'Set-ups', 'From pieces already cut']) {
       expect(output).toContain(`<h2>${title}</h2>`);
     }
     expect(output).not.toMatch(/<script|https?:\/\/(?!www\.w3\.org)/);
