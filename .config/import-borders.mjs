@@ -93,7 +93,7 @@ export const importBorders = [
     ['client/**/*.ts'],
     [
       ban(
-        `${up}(grammar/|server/(?!drawing/drawing\\.ts$|drawing/sheet/paper-figures\\.ts$|geometry/tolerance\\.ts$|language/(preview|compare)-messages\\.ts$))`,
+        `${up}(grammar/|server/(?!drawing/drawing\\.ts$|words/figures\\.ts$|geometry/tolerance\\.ts$|language/(preview|compare)-messages\\.ts$))`,
         'The client knows only what the server tells it (drawing.ts, preview-messages.ts, compare-messages.ts), how figures are written and the tolerances.',
       ),
     ],

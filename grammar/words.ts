@@ -88,6 +88,7 @@ export const figure = {
   fine: withoutUnit(measure.fine),
   key: withoutUnit(measure.key),
   pin: withoutUnit(measure.pin),
+  given: withoutUnit(measure.given),
   size: withoutUnit(measure.size),
 } as const;
 

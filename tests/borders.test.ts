@@ -71,7 +71,7 @@ describe('the lint', () => {
     ['server/main.ts', './language/serve-standard-streams.ts'],
     ['client/preview/webview/main.ts', '../../../server/drawing/drawing.ts'],
     ['client/extension.ts', '../server/language/preview-messages.ts'],
-    ['client/preview/webview/measure.ts', '../../../server/drawing/sheet/paper-figures.ts'],
+    ['client/preview/webview/measure.ts', '../../../server/words/figures.ts'],
   ])('lets %s import %s', async (file, specifier) => {
     expect(await isBanned(file, specifier)).toBe(false);
   });

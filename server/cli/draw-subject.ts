@@ -147,9 +147,9 @@ function drawnPiece(analysis: Analysis, mark: string, source: string): Picture |
 
 /** A way in which blanks are filled by its own name, or the first of the blank's. */
 function drawnBlank(analysis: Analysis, name: string, source: string): Picture | null {
-  const { blanks, kinds, design, incomplete } = analysis;
+  const { blanks, design, incomplete } = analysis;
   const fillings = blanks.flatMap((nested) => {
-    const drawings = drawBlank(nested, kinds, design.title);
+    const drawings = drawBlank(nested, analysis, design.title);
     return fillingsOf(nested).map((filling, index) => ({ nested, filling, drawing: drawings[index] }));
   });
   const found =
@@ -168,7 +168,7 @@ function drawnBlank(analysis: Analysis, name: string, source: string): Picture |
 /** A layout by its own name, or the first of the sheet's. */
 function drawnSheet({ design, incomplete }: Analysis, name: string, source: string): Picture | null {
   const drawings = lastOf(nestSheets(design)).flatMap((nested) =>
-    drawSheet(nested, design.title).map((drawing) => ({ drawing, sheet: nested.sheet.name })),
+    drawSheet(nested, design.units, design.title).map((drawing) => ({ drawing, sheet: nested.sheet.name })),
   );
   const found = drawings.find(({ drawing }) => drawing.name === name) ?? drawings.find(({ sheet }) => sheet === name);
   if (found) {
@@ -195,7 +195,7 @@ function drawnTemplate(
     const template = seenFrom === 'back' || subject.kind === 'work' ? fromBack(front) : front;
     return {
       svg: (typefaces) => writePageSvg(wholeTemplate(template, typefaces)),
-      pages: (typefaces, paper) => tiledTemplate(template, paper, design.units, typefaces),
+      pages: (typefaces, paper) => tiledTemplate(template, paper, typefaces),
       dxf: () => templateDxf(template),
     };
   }

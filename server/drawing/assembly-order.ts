@@ -1,11 +1,13 @@
 /** In which order a lattice goes together, in a few lines for the bench. */
-import type { GridFamily, Motif } from '../design/design-model.ts';
+import { measure, words } from '../../grammar/words.ts';
+import type { GridFamily, LengthUnit, Motif } from '../design/design-model.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
 import type { MarkedKinds } from '../shop/marks/marked-kinds.ts';
-import { paperAngle } from './sheet/paper-figures.ts';
+import { angleText } from '../words/figures.ts';
+import { writeWords } from '../words/write-words.ts';
 
 /** Lines of plain text: one a layer from the lowest, how to seat the laps, and the infill in its order of fitting. */
-export function assemblyOrder(laid: LaidPanel, kinds: MarkedKinds): string[] {
+export function assemblyOrder(laid: LaidPanel, kinds: MarkedKinds, units: LengthUnit): string[] {
   const { grid, fills } = laid.panel;
   const layers = grid.families
     .map((family, index) => ({ family, number: index + 1 }))
@@ -18,15 +20,20 @@ export function assemblyOrder(laid: LaidPanel, kinds: MarkedKinds): string[] {
   return [
     ...steps,
     'Seat all laps halfway, from the middle outwards; check the diagonals; only then tap home, over a block.',
-    ...motifs.filter(({ fitOrder, dividers }) => fitOrder.length + dividers.length > 0).map(fittingText),
+    ...motifs
+      .filter(({ fitOrder, dividers }) => fitOrder.length + dividers.length > 0)
+      .map((motif) => fittingText(motif, units)),
   ];
 }
+
 /** A motif and those that fill its parts, the outer one first. */
 const withNested = (motif: Motif): Motif[] => [motif, ...motif.fills.flatMap((fill) => withNested(fill.motif))];
 
-function fittingText({ name, dividers, fitOrder, fills }: Motif): string {
+function fittingText({ name, dividers, fitOrder, fills }: Motif, units: LengthUnit): string {
   const roles = fitOrder.map(({ role, key }) =>
-    key === null ? role : `${role} as the key, cut ${key.toFixed(2)} mm longer and shaved to fit`,
+    key === null
+      ? role
+      : writeWords(words`${role} as the key, cut ${measure.fine(key)} longer and shaved to fit`, units),
   );
   const before = [...new Set(dividers.map(({ role }) => role))];
   const after = [...new Set(fills.map(({ motif }) => `each part with ${motif.name}`))];
@@ -49,7 +56,7 @@ function layerText(index: number, count: number): string {
   return index === count - 1 ? 'Last, notches down' : 'Then';
 }
 
-const headingText = ({ direction }: GridFamily): string => `lying at ${paperAngle(((direction % 180) + 180) % 180)}`;
+const headingText = ({ direction }: GridFamily): string => `lying at ${angleText(((direction % 180) + 180) % 180)}`;
 
 /** "S1 × 4" for every kind of strip of one family in this panel, in the order of the marks. */
 function stripMarks(laid: LaidPanel, kinds: MarkedKinds, family: number): string[] {

@@ -9,7 +9,7 @@ import { middleOf } from './cell-picture.ts';
 export interface ChartCell {
   readonly cell: LaidCell;
   readonly middle: Point;
-  /** Letters of the motif, `m` where it is mirrored, and how many corners it is turned where it is. */
+  /** Letters of the motif, `m` where it is mirrored, and where it is turned by how many corners: `S+1`, not the strip S1. */
   readonly letters: string;
   /** The corner of the opening where the motif's corner 1 lies. */
   readonly corner: Point;
@@ -109,7 +109,13 @@ function chartCell(cell: LaidCell, motifs: readonly ChartMotif[]): ChartCell {
   const { opening, turned, mirrored } = cell;
   const middle = middleOf(opening);
   const corner = opening[((turned % opening.length) + opening.length) % opening.length] ?? middle;
-  return { cell, middle, letters: `${letters}${mirrored ? 'm' : ''}${turned === 0 ? '' : turned}`, corner, motif };
+  return {
+    cell,
+    middle,
+    letters: `${letters}${mirrored ? 'm' : ''}${turned === 0 ? '' : `+${turned}`}`,
+    corner,
+    motif,
+  };
 }
 
 /** Distance from the middle to the nearest edge. */

@@ -1,12 +1,14 @@
 /** A blank with its cut-outs, seen from the front: the whole lattice, the infill that is made, and every saw line. */
+import { measure, words } from '../../grammar/words.ts';
 import { centroidOf } from '../geometry/polygons.ts';
 import { coarserRing } from '../geometry/coarser-ring.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
-import type { MarkedKinds } from '../shop/marks/marked-kinds.ts';
 import { blanksUsed, type FilledBlank, type Place } from '../shop/blanks/cut-out.ts';
 import type { NestedBlank } from '../shop/blanks/nest-blanks.ts';
+import { writeWords } from '../words/write-words.ts';
 import { drawPanel, ringOf } from './draw-panel.ts';
 import type { Drawing, DrawingLayer, DrawnText } from './drawing.ts';
+import type { MarkedDesign } from './kind-marks.ts';
 
 /** One way in which blanks are filled. */
 export interface Filling {
@@ -23,10 +25,11 @@ export const fillingsOf = ({ blank, packing, laid }: NestedBlank): Filling[] =>
   });
 
 /** One drawing for each way in which blanks are filled, in their order. */
-export function drawBlank(nested: NestedBlank, kinds: MarkedKinds, title: string | null): Drawing[] {
+export function drawBlank(nested: NestedBlank, drawn: Omit<MarkedDesign, 'blanks'>, title: string | null): Drawing[] {
   const { blank } = nested;
+  const { units } = drawn.design;
   return fillingsOf(nested).map(({ name, filled, made }) => {
-    const drawing = drawPanel(made, { kinds, blanks: [] }, title);
+    const drawing = drawPanel(made, { ...drawn, blanks: [] }, title);
     return {
       ...drawing,
       name,
@@ -34,7 +37,7 @@ export function drawBlank(nested: NestedBlank, kinds: MarkedKinds, title: string
       layers: [...drawing.layers.filter(({ kind }) => kind !== 'outline'), sawLines(filled, blank.range)],
       texts: filled.places.map(nameInPlace),
       summary: [
-        `Blank ${name}, ${blank.width} × ${blank.height} mm, ${filled.count} to make`,
+        writeWords(words`Blank ${name}, ${measure.size([blank.width, blank.height])}, ${filled.count} to make`, units),
         `${filled.places.length} cut-outs: ${wordsOf(filled)}`,
         packingWords(nested),
         ...drawing.summary.slice(1),

@@ -36,15 +36,17 @@ export function drawChart(drawn: DrawnDesign, laid: LaidPanel, source: string): 
   const count = plan.rows.reduce((total, { cells }) => total + cells.length, 0);
   const layout = layoutFor(drawn, laid, plan);
   const { paper } = layout;
+  const { units } = drawn.design;
   return sheetPage(
     paper,
+    units,
     {
       mark: panel.name,
       heading: 'placement chart',
       subheading: `${copiesText(panel.copies)}, this is one; not to scale`,
       ...sheetFacts(drawn, [laid], source),
     },
-    `Placement chart of panel ${panel.name}: ${count} cells in ${plan.rows.length} rows. ${assemblyOrder(laid, drawn.kinds).join('. ')}`,
+    `Placement chart of panel ${panel.name}: ${count} cells in ${plan.rows.length} rows. ${assemblyOrder(laid, drawn.kinds, units).join('. ')}`,
     [
       ...countBoxes({ x: paper.width - margin, y: margin - 3 }, [
         ['rows', plan.rows.length],
@@ -67,14 +69,14 @@ function howToRead(plan: ChartPlan): string {
   return [
     'The dot is the motif’s corner 1.',
     ...(mirrors ? ['An m after the letters: mirrored, pieces flipped over.'] : []),
-    ...(turns ? ['A figure after the letters counts the corners it is turned.'] : []),
+    ...(turns ? ['+1, +2 …: turned on by so many corners.'] : []),
     ...(isUpright(plan) ? [] : ['The figure over the letters is the column.']),
     'A dashed cell is cut by the outline.',
   ].join(' ');
 }
 
 function layoutFor(drawn: DrawnDesign, laid: LaidPanel, plan: ChartPlan): Layout {
-  const order = assemblyOrder(laid, drawn.kinds);
+  const order = assemblyOrder(laid, drawn.kinds, drawn.design.units);
   const layouts = papers.flatMap((paper) => {
     const roomForOrder = paper.width - 2 * margin - legendWidth(plan.motifs.length);
     const orderLines = order.flatMap((line) => wrapped(line, Math.floor(roomForOrder / 1.85)));

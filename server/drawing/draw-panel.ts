@@ -1,6 +1,9 @@
 /** A laid-out panel as a drawing: region, strips from the back to the front, infill, and the outline over all. */
+import { figure, words } from '../../grammar/words.ts';
+import type { LengthUnit } from '../design/design-model.ts';
 import { coarserRing } from '../geometry/coarser-ring.ts';
 import type { LaidPanel, PieceFate, PieceGroup, Placement, Polygon, StripGroup } from '../lattice/laid-panel.ts';
+import { writeWords } from '../words/write-words.ts';
 import { barRing } from './bar-ring.ts';
 import type { DrawingLayer, Drawing, DrawnKind, LayerKind, Rings } from './drawing.ts';
 import { drawingBounds } from './drawing-bounds.ts';
@@ -9,22 +12,24 @@ import { summarise } from './panel-summary.ts';
 
 /** The drawing of one copy of `laid`, seen from the front; `design` gives each piece and strip its mark. */
 export function drawPanel(laid: LaidPanel, design: MarkedDesign, title: string | null): Drawing {
+  const { units } = design.design;
   const pieceMarks = marksOf(laid, design.kinds.pieces);
   const layers = [
     regionLayer(laid, 'region', 'region'),
-    ...stripLayers(laid, stripsByMark(laid, design)),
-    ...pieceLayers(laid, pieceMarks, 'whole'),
-    ...pieceLayers(laid, pieceMarks, 'trimmed'),
+    ...stripLayers(laid, stripsByMark(laid, design), units),
+    ...pieceLayers(laid, pieceMarks, 'whole', units),
+    ...pieceLayers(laid, pieceMarks, 'trimmed', units),
     regionLayer(laid, 'outline', 'outline'),
   ];
   return {
     title: title ?? laid.panel.name,
     name: laid.panel.name,
     heading: `panel ${laid.panel.name}`,
+    units,
     bounds: drawingBounds(layers),
     layers,
     texts: [],
-    summary: summarise(laid),
+    summary: summarise(laid, units),
   };
 }
 
@@ -41,7 +46,7 @@ function regionLayer(laid: LaidPanel, name: string, kind: LayerKind): DrawingLay
 }
 
 /** One layer a level and stock, the lowest level first, so that the upper strip of every lap is painted over the lower. */
-function stripLayers(laid: LaidPanel, marked: ReturnType<typeof stripsByMark>): DrawingLayer[] {
+function stripLayers(laid: LaidPanel, marked: ReturnType<typeof stripsByMark>, units: LengthUnit): DrawingLayer[] {
   const groups = grouped(laid.strips, (group) => JSON.stringify([group.layer, group.stock.name]));
   return groups
     .sort(([first], [second]) => first.layer - second.layer)
@@ -50,21 +55,30 @@ function stripLayers(laid: LaidPanel, marked: ReturnType<typeof stripsByMark>): 
       kind: 'strip',
       level: sample.layer,
       wood: sample.stock.wood,
-      kinds: [sample, ...others].flatMap((group) => marked(group).map((strips) => drawnStrip(group, strips))),
+      kinds: [sample, ...others].flatMap((group) => marked(group).map((strips) => drawnStrip(group, strips, units))),
     }));
 }
 
-function drawnStrip(group: StripGroup, { mark, placements, isSawn }: MarkedStrips): DrawnKind {
+function drawnStrip(group: StripGroup, { mark, placements, isSawn }: MarkedStrips, units: LengthUnit): DrawnKind {
+  const length = figure.length(group.length);
   return {
     mark,
-    label: `${isSawn ? 'out of strip' : 'strip'} ${mark}, ${group.length.toFixed(1)} long, ${placements.length} in this panel`,
+    label: writeWords(
+      words`${isSawn ? 'out of strip' : 'strip'} ${mark}, ${length} long, ${placements.length} in this panel`,
+      units,
+    ),
     rings: [barRing(group.length, group.stock.face)],
     placements: placementNumbers(placements),
     range: group.range,
   };
 }
 
-function pieceLayers(laid: LaidPanel, marks: Map<PieceGroup, string>, fate: PieceFate): DrawingLayer[] {
+function pieceLayers(
+  laid: LaidPanel,
+  marks: Map<PieceGroup, string>,
+  fate: PieceFate,
+  units: LengthUnit,
+): DrawingLayer[] {
   const groups = grouped(
     laid.pieces.filter((group) => group.fate === fate),
     (group) => group.shape.stock.name,
@@ -75,14 +89,15 @@ function pieceLayers(laid: LaidPanel, marks: Map<PieceGroup, string>, fate: Piec
     kind: fate === 'whole' ? 'piece' : 'trimmed',
     level: 0,
     wood: sample.shape.stock.wood,
-    kinds: [sample, ...others].map((group) => drawnPiece(group, marks.get(group) ?? '', counts)),
+    kinds: [sample, ...others].map((group) => drawnPiece(group, marks.get(group) ?? '', counts, units)),
   }));
 }
 
-function drawnPiece(group: PieceGroup, mark: string, counts: Map<string, number>): DrawnKind {
+function drawnPiece(group: PieceGroup, mark: string, counts: Map<string, number>, units: LengthUnit): DrawnKind {
+  const length = figure.length(group.shape.length);
   return {
     mark,
-    label: `${group.role} ${mark}, ${group.shape.length.toFixed(1)} long, ${counts.get(mark) ?? 0} in this panel`,
+    label: writeWords(words`${group.role} ${mark}, ${length} long, ${counts.get(mark) ?? 0} in this panel`, units),
     rings: [ringOf(group.outline)],
     placements: placementNumbers(group.placements()),
     range: group.range,

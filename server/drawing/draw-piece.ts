@@ -1,12 +1,13 @@
 /** The working drawing of one infill piece: enlarged with its dimensions, and at full size to lay the part on. */
+import type { LengthUnit } from '../design/design-model.ts';
 import type { PieceShape } from '../lattice/laid-panel.ts';
 import type { MarkedPiece } from '../shop/marks/marked-kinds.ts';
+import { angleText, type LengthFigures, lengthFigures, lengthText } from '../words/figures.ts';
 import { notchStretches, edgeView, faceView } from './member-views.ts';
 import { notchLines } from './notch-text.ts';
 import { type BrokenAxis, brokenAxis } from './sheet/broken-axis.ts';
 import { countBoxes } from './sheet/count-boxes.ts';
 import { heightDimension } from './sheet/dimensions.ts';
-import { paperAngle, paperLength, type PaperLength, paperUnit } from './sheet/paper-figures.ts';
 import { lyingA4, margin, sheetPage } from './sheet/sheet-page.ts';
 import { area, openLine, textAt, textBlock } from './sheet/sheet-lines.ts';
 import { pieceDimensions, pieceMember } from './piece-views.ts';
@@ -30,12 +31,13 @@ const fullSizeMiddle = 140;
 export function drawPiece(drawn: DrawnDesign, piece: MarkedPiece, source: string): PageFile {
   const { shape, groups } = piece;
   const { units } = drawn.design;
-  const figure = paperLength(units);
+  const figures = lengthFigures(units);
   const panels = [...new Set(groups.map(({ panel }) => panel))];
   const roles = rolesOf(piece).join(', ');
-  const summary = `${roles}: ${figure(shape.length)}${paperUnit(units)} tip to tip, ${piece.total} to cut`;
+  const summary = `${roles}: ${lengthText(shape.length, units, 'length')} tip to tip, ${piece.total} to cut`;
   return sheetPage(
     lyingA4,
+    units,
     {
       mark: piece.mark,
       heading: roles,
@@ -50,14 +52,14 @@ export function drawPiece(drawn: DrawnDesign, piece: MarkedPiece, source: string
         ['spare', piece.spare],
         ['to cut', piece.total],
       ]),
-      ...enlargedView(shape, figure),
-      ...fullSizeView(shape, figure, piece.mark),
-      ...endNotes(shape, figure),
+      ...enlargedView(shape, figures),
+      ...fullSizeView(shape, figures, piece.mark),
+      ...endNotes(shape, units),
     ],
   );
 }
 
-function enlargedView(shape: PieceShape, figure: PaperLength): PageItem[] {
+function enlargedView(shape: PieceShape, figures: LengthFigures): PageItem[] {
   const member = pieceMember(shape);
   const scale = enlargement(shape);
   const stretches = notchStretches(member);
@@ -77,7 +79,7 @@ function enlargedView(shape: PieceShape, figure: PaperLength): PageItem[] {
       ]),
     ),
     ...endNames(axis),
-    ...pieceDimensions(shape, axis, enlargedMiddle, figure),
+    ...pieceDimensions(shape, axis, enlargedMiddle, figures),
   ];
 }
 
@@ -101,7 +103,7 @@ function endNames(axis: BrokenAxis): PageItem[] {
   ];
 }
 
-function fullSizeView(shape: PieceShape, figure: PaperLength, mark: string): PageItem[] {
+function fullSizeView(shape: PieceShape, figures: LengthFigures, mark: string): PageItem[] {
   const member = pieceMember(shape);
   const axis = brokenAxis(shape.length, 1, margin + 2, lyingA4.width - 2 * margin - 110, notchStretches(member));
   const top = fullSizeMiddle + shape.stock.face / 2 + 7;
@@ -117,22 +119,22 @@ function fullSizeView(shape: PieceShape, figure: PaperLength, mark: string): Pag
     ...(whole ? [area('wood', outline, { mark, 'length-mm': shape.length })] : []),
     ...(whole && shape.notches.length === 0 ? [] : faceView(member, axis, fullSizeMiddle)),
     ...edgeView(member, axis, top),
-    ...heightDimension(right, top, top + shape.stock.depth, right - 7, `${figure(shape.stock.depth)} deep`),
+    ...heightDimension(right, top, top + shape.stock.depth, right - 7, `${figures.length(shape.stock.depth)} deep`),
   ];
 }
 
-function endNotes(shape: PieceShape, figure: PaperLength): PageItem[] {
+function endNotes(shape: PieceShape, units: LengthUnit): PageItem[] {
   const end = (index: 0 | 1): string => {
     const { bevels } = shape.ends[index];
     if (bevels === null) return `End ${index + 1}: fitted to its place, the outline rules`;
-    return `End ${index + 1}: bevels ${paperAngle(bevels[0])} left, ${paperAngle(bevels[1])} right`;
+    return `End ${index + 1}: bevels ${angleText(bevels[0])} left, ${angleText(bevels[1])} right`;
   };
   const lines = [
     end(0),
     end(1),
     'Left and right look from end 1 to end 2; bevels are',
     'inside the wood, from the axis.',
-    ...notchLines(shape.notches, figure),
+    ...notchLines(shape.notches, units),
   ];
   return textBlock(lines, { x: lyingA4.width - margin - 96, y: fullSizeMiddle - 4 }, 5, { size: 3.5 });
 }

@@ -1,13 +1,16 @@
 /** A sheet with the boards that are sawn from it, seen from its upper face: its margin, every outline with its holes, names. */
+import { measure, words } from '../../grammar/words.ts';
 import { minimum } from '../geometry/numbers.ts';
+import type { LengthUnit } from '../design/design-model.ts';
 import { flattenContour } from '../geometry/flatten-path.ts';
 import { add, type Point, turned } from '../geometry/point.ts';
 import { boundsOf, ringOfBounds } from '../geometry/polygons.ts';
 import { distanceToSegment } from '../geometry/region.ts';
-import { rounded } from '../geometry/tolerance.ts';
 import { type NestedSheet, unitsPerMm } from '../shop/sheets/nest-sheets.ts';
 import { boardsOn, planSheets } from '../shop/sheets/plan-sheets.ts';
 import { sheetsStanding } from '../shop/writers/text/object-text.ts';
+import { fineAngleText, fixed } from '../words/figures.ts';
+import { writeWords } from '../words/write-words.ts';
 import { ringOf } from './draw-panel.ts';
 import type { Drawing, DrawingLayer, DrawnText, Rings } from './drawing.ts';
 
@@ -15,7 +18,7 @@ import type { Drawing, DrawingLayer, DrawnText, Rings } from './drawing.ts';
 const letterHeight = 12;
 
 /** One drawing for each way in which sheets of the stock are cut, named as in the plan. */
-export function drawSheet(nested: NestedSheet, title: string | null): Drawing[] {
+export function drawSheet(nested: NestedSheet, units: LengthUnit, title: string | null): Drawing[] {
   return planSheets([nested]).map((figures, index): Drawing => {
     const { layout, widthMm, heightMm, marginMm, count, pieces, usedPct } = figures;
     const sheet = { left: 0, bottom: 0, right: widthMm, top: heightMm };
@@ -24,6 +27,7 @@ export function drawSheet(nested: NestedSheet, title: string | null): Drawing[] 
       title: title ?? layout,
       name: layout,
       heading: `sheet ${layout}`,
+      units,
       bounds: sheet,
       layers: [
         lineLayer('sheet', layout, [ringOfBounds(sheet), ringOfBounds(free)].map(ringOf), nested),
@@ -31,8 +35,8 @@ export function drawSheet(nested: NestedSheet, title: string | null): Drawing[] 
       ],
       texts: boardNames(nested, index),
       summary: [
-        `Sheet ${layout}, ${rounded(widthMm, 1)} × ${rounded(heightMm, 1)} mm, ${count} to cut so`,
-        `Each gives ${pieces.map(({ what, n }) => `${n} × ${what}`).join(', ')}; ${usedPct} % of it is used`,
+        writeWords(words`Sheet ${layout}, ${measure.size([widthMm, heightMm])}, ${count} to cut like this`, units),
+        `Each gives ${pieces.map(({ what, n }) => `${n} × ${what}`).join(', ')}; ${fixed(usedPct, 1)} % of it is used`,
         `All sheets of ${nested.sheet.name}: ${sheetsStanding(figures)}`,
       ],
     };
@@ -72,7 +76,7 @@ function boardNames(nested: NestedSheet, index: number): DrawnText[] {
     const points = flattenContour(board.outline.contours[0] ?? []).map((point) =>
       add(turned(point, turn), { x: x / unitsPerMm, y: y / unitsPerMm }),
     );
-    const turnWords = turn === 0 ? '' : ` ${rounded(turn, 1)}°`;
+    const turnWords = turn === 0 ? '' : ` ${fineAngleText(turn)}`;
     return [{ ...roomiestPlace(points), size: letterHeight, anchor: 'middle', text: `${board.name}${turnWords}` }];
   });
 }

@@ -1,7 +1,9 @@
 /** The working drawing of one strip: its face and its edge at full size with the places of all notches, and every kind of notch enlarged. */
+import type { LengthUnit } from '../design/design-model.ts';
 import type { NotchRun, StripGroup } from '../lattice/laid-panel.ts';
 import { leanOf } from '../lattice/strips/strip-kinds.ts';
 import type { MarkedStrip } from '../shop/marks/marked-kinds.ts';
+import { type LengthFigures, lengthFigures, lengthText } from '../words/figures.ts';
 import type { PageFile, PageItem } from './page/page-model.ts';
 import { notchStretches, edgeView, faceView, type Member, singleNotches } from './member-views.ts';
 import { notchDetails } from './notch-details.ts';
@@ -9,7 +11,6 @@ import { notchLines } from './notch-text.ts';
 import { type BrokenAxis, brokenAxis, onPage } from './sheet/broken-axis.ts';
 import { countBoxes } from './sheet/count-boxes.ts';
 import { heightDimension, ordinateDimensions } from './sheet/dimensions.ts';
-import { paperLength, type PaperLength, paperUnit } from './sheet/paper-figures.ts';
 import { lyingA4, margin, sheetPage } from './sheet/sheet-page.ts';
 import { textAt, textBlock, wrapped } from './sheet/sheet-lines.ts';
 import { type DrawnDesign, sheetFacts, stockText } from './sheet-facts.ts';
@@ -22,14 +23,15 @@ const lettersAcross = 72;
 /** A sheet, A4 lying. `source` names the file and the state of its text. */
 export function drawStrip(drawn: DrawnDesign, strip: MarkedStrip, source: string): PageFile {
   const { units } = drawn.design;
-  const figure = paperLength(units);
+  const figures = lengthFigures(units);
   const panels = [...new Set(strip.groups.map(({ panel }) => panel))];
   const [first] = strip.groups;
   const group = first?.group;
-  const body = group ? stripViews(group, figure) : [];
-  const length = group ? `${figure(group.length)}${paperUnit(units)}` : '';
+  const body = group ? stripViews(group, figures) : [];
+  const length = group ? lengthText(group.length, units, 'length') : '';
   return sheetPage(
     lyingA4,
+    units,
     {
       mark: strip.mark,
       heading: `strip, ${length} long`,
@@ -44,8 +46,8 @@ export function drawStrip(drawn: DrawnDesign, strip: MarkedStrip, source: string
         ['to cut', strip.total],
       ]),
       ...body,
-      ...(group ? stripNotes(strip, group, figure) : []),
-      ...(group ? notchDetails(group, figure, { x: 176, y: edgeTop + group.stock.depth + 20 }) : []),
+      ...(group ? stripNotes(strip, group, units) : []),
+      ...(group ? notchDetails(group, figures, { x: 176, y: edgeTop + group.stock.depth + 20 }) : []),
     ],
   );
 }
@@ -62,7 +64,7 @@ export function stripMember({ length, stock, notches }: StripGroup): Member {
   return { outline, length, face: stock.face, depth: stock.depth, notches };
 }
 
-function stripViews(group: StripGroup, figure: PaperLength): PageItem[] {
+function stripViews(group: StripGroup, figures: LengthFigures): PageItem[] {
   const { length, stock } = group;
   const half = stock.face / 2;
   const member = stripMember(group);
@@ -70,16 +72,16 @@ function stripViews(group: StripGroup, figure: PaperLength): PageItem[] {
   const right = margin + 4 + axis.width + 8;
   const broken = axis.parts.length > 1 ? ', the middle left out' : '';
   return [
-    ...ordinateDimensions(ordinatesOf(member, axis, figure), faceMiddle - half, figuresAt),
+    ...ordinateDimensions(ordinatesOf(member, axis, figures), faceMiddle - half, figuresAt),
     ...faceView(member, axis, faceMiddle),
     textAt(
       `Full size 1:1${broken}, seen from the front; from end 1 to the middle of each crossing`,
       { x: margin, y: faceMiddle + half + 5.5 },
       { size: 3.3, look: 'quiet' },
     ),
-    ...heightDimension(right, faceMiddle - half, faceMiddle + half, right - 7, figure(stock.face)),
+    ...heightDimension(right, faceMiddle - half, faceMiddle + half, right - 7, figures.fine(stock.face)),
     ...edgeView(member, axis, edgeTop),
-    ...heightDimension(right, edgeTop, edgeTop + stock.depth, right - 7, figure(stock.depth)),
+    ...heightDimension(right, edgeTop, edgeTop + stock.depth, right - 7, figures.length(stock.depth)),
     textAt(
       'Seen from the right-hand edge: above is the front of the panel',
       { x: margin, y: edgeTop + stock.depth + 5 },
@@ -88,11 +90,11 @@ function stripViews(group: StripGroup, figure: PaperLength): PageItem[] {
   ];
 }
 
-function ordinatesOf(member: Member, axis: BrokenAxis, figure: PaperLength): { x: number; figure: string }[] {
+function ordinatesOf(member: Member, axis: BrokenAxis, figures: LengthFigures): { x: number; figure: string }[] {
   const places = new Set([0, ...singleNotches(member.notches).map(({ place }) => place), member.length]);
   const shown = [...places].flatMap((place) => {
     const x = onPage(axis, place);
-    return x === null ? [] : [{ x, figure: figure(place) }];
+    return x === null ? [] : [{ x, figure: figures.length(place) }];
   });
   return shown.filter(
     ({ x, figure: text }, index) =>
@@ -100,7 +102,7 @@ function ordinatesOf(member: Member, axis: BrokenAxis, figure: PaperLength): { x
   );
 }
 
-function stripNotes(strip: MarkedStrip, group: StripGroup, figure: PaperLength): PageItem[] {
+function stripNotes(strip: MarkedStrip, group: StripGroup, units: LengthUnit): PageItem[] {
   const uses = new Map<string, number>();
   for (const {
     panel,
@@ -112,7 +114,7 @@ function stripNotes(strip: MarkedStrip, group: StripGroup, figure: PaperLength):
   const lines = [
     handText(group),
     '',
-    ...notchLines(inOrder(group.notches), figure),
+    ...notchLines(inOrder(group.notches), units),
     '',
     ...[...uses].map(([use, count]) => `${count} for ${use}`),
     'Seat all laps halfway, lowest family first, before any is tapped home.',

@@ -1,5 +1,6 @@
 /** A drawing as plain data: shapes drawn once and placed many times, in layers. Millimetres, y up. */
 import type { SourceRange } from '../../grammar/tree/source-range.ts';
+import type { LengthUnit } from '../design/design-model.ts';
 
 /** What a layer shows; writers choose colour and line by it. */
 export type LayerKind =
@@ -58,6 +59,8 @@ export interface Drawing {
   readonly name: string;
   /** What is drawn, in words: "panel blade". */
   readonly heading: string;
+  /** What its words are in. */
+  readonly units: LengthUnit;
   readonly bounds: { readonly left: number; readonly bottom: number; readonly right: number; readonly top: number };
   readonly layers: readonly DrawingLayer[];
   readonly texts: readonly DrawnText[];

@@ -1,4 +1,5 @@
 /** The marks of a panel's pieces and strips; what is sawn from a blank goes by the marks of the blank's own strips. */
+import type { Design } from '../design/design.ts';
 import { add, cross, direction, dot, type Point, scale, subtract } from '../geometry/point.ts';
 import { kindLengthTolerance, sameLength } from '../geometry/tolerance.ts';
 import { type GridMove, movedPoint } from '../lattice/grid/grid-symmetries.ts';
@@ -6,8 +7,9 @@ import type { LaidPanel, Placement, StripGroup } from '../lattice/laid-panel.ts'
 import type { MarkedKinds } from '../shop/marks/marked-kinds.ts';
 import type { NestedBlank } from '../shop/blanks/nest-blanks.ts';
 
-/** The parts of an analysis that say which mark is where. */
+/** The parts of an analysis that say which mark is where, and what words are in. */
 export interface MarkedDesign {
+  readonly design: Pick<Design, 'units'>;
   readonly kinds: MarkedKinds;
   readonly blanks: readonly NestedBlank[];
 }

@@ -2,10 +2,10 @@
 import { maximum } from '../geometry/numbers.ts';
 import { type Point, radians } from '../geometry/point.ts';
 import type { StripGroup } from '../lattice/laid-panel.ts';
+import { angleText, type LengthFigures } from '../words/figures.ts';
 import { notchOnFace } from './member-views.ts';
 import { notchSettings } from './notch-text.ts';
 import { angleDimension, lengthDimension } from './sheet/dimensions.ts';
-import { paperAngle, type PaperLength } from './sheet/paper-figures.ts';
 import type { PageItem } from './page/page-model.ts';
 import { area, openLine, textAt } from './sheet/sheet-lines.ts';
 
@@ -17,7 +17,7 @@ const cellHeight = 36;
 const perRow = 2;
 
 /** The details in rows of two, the first one's upper left corner at `corner` (paper millimetres). */
-export function notchDetails({ notches, stock }: StripGroup, figure: PaperLength, corner: Point): PageItem[] {
+export function notchDetails({ notches, stock }: StripGroup, figures: LengthFigures, corner: Point): PageItem[] {
   return notchSettings(notches).flatMap(([run], index) => {
     const left = corner.x + (index % perRow) * cellWidth;
     const top = corner.y + Math.floor(index / perRow) * cellHeight;
@@ -42,10 +42,10 @@ export function notchDetails({ notches, stock }: StripGroup, figure: PaperLength
       ...[-half, half].map((offset) => openLine('edge', level(middle.y + offset))),
       area(run.from === 'above' ? 'cut' : 'hidden', notch),
       openLine('axis', level(middle.y)),
-      ...angleDimension(middle, 0, run.angle, half + 4, paperAngle(run.angle)),
-      ...(start && end ? lengthDimension(start, end, middle.y + half + 7, figure(runLength)) : []),
+      ...angleDimension(middle, 0, run.angle, half + 4, angleText(run.angle)),
+      ...(start && end ? lengthDimension(start, end, middle.y + half + 7, figures.fine(runLength)) : []),
       textAt(
-        `${scale}:1, from ${run.from}, ${figure(run.depth)} deep`,
+        `${scale}:1, from ${run.from}, ${figures.fine(run.depth)} deep`,
         { x: middle.x, y: middle.y + half + 12.5 },
         { size: 3.3, anchor: 'middle', look: 'strong' },
       ),

@@ -1,8 +1,11 @@
-/** Notches in words: one line a setting of the saw, with the places in runs. Millimetres from end 1. */
+/** Notches in words: one line a setting of the saw, with the places in runs, from end 1. */
+import { figure, measure, words } from '../../grammar/words.ts';
+import type { LengthUnit } from '../design/design-model.ts';
 import { sameAngle, sameLength } from '../geometry/tolerance.ts';
 import type { NotchRun } from '../lattice/laid-panel.ts';
 import { placesOfRun } from '../lattice/strips/notch-runs.ts';
-import { paperAngle, type PaperLength } from './sheet/paper-figures.ts';
+import { lengthFigures } from '../words/figures.ts';
+import { writeWords } from '../words/write-words.ts';
 
 /** Runs cut at one setting of angle, width, depth and side; no list is empty. */
 export type NotchSetting = readonly [NotchRun, ...NotchRun[]];
@@ -20,23 +23,28 @@ export function notchSettings(runs: readonly NotchRun[]): NotchSetting[] {
 const sameSetting = (a: NotchRun, b: NotchRun): boolean =>
   a.from === b.from && sameAngle(a.angle, b.angle) && sameLength(a.width, b.width) && sameLength(a.depth, b.depth);
 
-/** "from above, 60°, 5.0 deep, 3.05 wide" */
-export const settingText = ({ from, angle, depth, width }: NotchRun, figure: PaperLength): string =>
-  `from ${from}, ${paperAngle(angle)}, ${figure(depth)} deep, ${width.toFixed(2)} mm wide`;
+/** "from above, 60°, 5.00 deep, 3.05 mm wide" */
+export const settingText = ({ from, angle, depth, width }: NotchRun, units: LengthUnit): string =>
+  writeWords(
+    words`from ${from}, ${measure.angle(angle)}, ${figure.fine(depth)} deep, ${measure.fine(width)} wide`,
+    units,
+  );
 
 /** Two lines a setting: what it is, and where. */
-export const notchLines = (runs: readonly NotchRun[], figure: PaperLength): string[] =>
+export const notchLines = (runs: readonly NotchRun[], units: LengthUnit): string[] =>
   notchSettings(runs).flatMap((setting) => [
-    `Notch ${settingText(setting[0], figure)}`,
-    `    at ${setting.map((run) => runText(run, figure)).join('; ')}`,
+    `Notch ${settingText(setting[0], units)}`,
+    `    at ${setting.map((run) => runText(run, units)).join('; ')}`,
   ]);
 
-/** "26.0, then every 40.0 × 8 to 346.0": 9 notches. */
-export function runText(run: NotchRun, figure: PaperLength): string {
+/** "26.0, then every 40.00 × 8 to 346.0": 9 notches; inches have their unit at the end. */
+export function runText(run: NotchRun, units: LengthUnit): string {
+  const figures = lengthFigures(units);
+  const end = (place: number): string => writeWords(words`${figure.length(place)}`, units);
   const places = placesOfRun(run);
-  const [first, second] = places;
+  const [first] = places;
   const last = places.at(-1);
   if (first === undefined || last === undefined) return '';
-  if (second === undefined || places.length < 3) return places.map(figure).join(', ');
-  return `${figure(first)}, then every ${figure(run.step)} × ${places.length - 1} to ${figure(last)}`;
+  if (places.length < 3) return [...places.slice(0, -1).map(figures.length), end(last)].join(', ');
+  return `${figures.length(first)}, then every ${figures.pin(run.step)} × ${places.length - 1} to ${end(last)}`;
 }

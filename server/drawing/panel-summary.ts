@@ -1,8 +1,9 @@
 /** What a drawing says of itself in words: for captions, and for those who cannot see it. */
-import type { GridKind } from '../design/design-model.ts';
+import { figure, joined, measure, words } from '../../grammar/words.ts';
+import type { GridKind, LengthUnit } from '../design/design-model.ts';
 import { gridCheck, hasSingleLines } from '../design/builders/grid-check.ts';
-import { rounded } from '../geometry/tolerance.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
+import { writeWords } from '../words/write-words.ts';
 import { copiesText } from './shared-words.ts';
 
 const gridNames: Record<GridKind, string> = {
@@ -13,20 +14,20 @@ const gridNames: Record<GridKind, string> = {
   free: 'free',
 };
 
-/** Lines of plain text, lengths in mm: the panel, its grid, its numbers, and one thing to check with a rule. */
-export function summarise(laid: LaidPanel): string[] {
+/** Lines of plain text: the panel, its grid, its numbers, and one thing to check with a rule. */
+export function summarise(laid: LaidPanel, units: LengthUnit): string[] {
   const { panel } = laid;
   const { grid } = panel;
-  const faces = [...new Set(grid.families.map((family) => family.stock.face.toFixed(1)))].join(' and ');
-  const fit = grid.fit.toFixed(2);
+  const faces = [...new Set(grid.families.map(({ stock }) => stock.face))].map((face) => figure.fine(face));
+  const fit = figure.fine(grid.fit);
   const check = gridCheck(grid);
-  const size = hasSingleLines(grid) ? 'strips at places of their own' : `side ${grid.side.toFixed(1)}`;
+  const size = hasSingleLines(grid) ? 'strips at places of their own' : words`side ${figure.length(grid.side)}`;
   return [
     `Panel ${panel.name}, ${panel.edge}, ${copiesText(panel.copies)}`,
-    `${gridNames[grid.kind]} grid ${grid.name}: ${size}, strip face ${faces}, fit ${fit}`,
-    `${stripCount(laid)} strips, ${infillCount(laid)} infill pieces, ${(rounded(laid.areaMm2, 2) / 100).toFixed(1)} cm²`,
-    `Check: ${check.what} measure ${check.millimetres.toFixed(1)} mm`,
-  ];
+    words`${gridNames[grid.kind]} grid ${grid.name}: ${size}, strip face ${joined(faces, ' and ')}, fit ${fit}`,
+    words`${stripCount(laid)} strips, ${infillCount(laid)} infill pieces, ${measure.area(laid.areaMm2)}`,
+    words`Check: ${check.what} measure ${measure.length(check.millimetres)}`,
+  ].map((line) => writeWords(line, units));
 }
 
 const stripCount = (laid: LaidPanel): number =>

@@ -3,11 +3,11 @@ import { maximum, minimum } from '../geometry/numbers.ts';
 import { radians } from '../geometry/point.ts';
 import { arithmeticTolerance, isZeroLength } from '../geometry/tolerance.ts';
 import type { PieceShape, Polygon } from '../lattice/laid-panel.ts';
+import { angleText, type LengthFigures } from '../words/figures.ts';
 import { type Member, singleNotches } from './member-views.ts';
 import type { PageItem } from './page/page-model.ts';
 import { type BrokenAxis, onPage } from './sheet/broken-axis.ts';
 import { angleDimension, heightDimension, lengthDimension } from './sheet/dimensions.ts';
-import { paperAngle, type PaperLength } from './sheet/paper-figures.ts';
 
 export const pieceMember = ({ outline, length, stock, notches }: PieceShape): Member => ({
   outline,
@@ -21,12 +21,17 @@ export const pieceMember = ({ outline, length, stock, notches }: PieceShape): Me
 export const dimensionRoom = { over: 21, overLapped: 30, under: 30 };
 
 /** All dimensions of a piece drawn along `axis`, its own axis at height `middle` of the page. */
-export function pieceDimensions(shape: PieceShape, axis: BrokenAxis, middle: number, figure: PaperLength): PageItem[] {
+export function pieceDimensions(
+  shape: PieceShape,
+  axis: BrokenAxis,
+  middle: number,
+  figures: LengthFigures,
+): PageItem[] {
   const half = (shape.stock.face / 2) * axis.scale;
   return [
     ...bevelArcs(shape, axis, middle, half),
-    ...lapPlaces(shape, axis, middle, half, figure),
-    ...lengths(shape, axis, middle, half, figure),
+    ...lapPlaces(shape, axis, middle, half, figures),
+    ...lengths(shape, axis, middle, half, figures),
   ];
 }
 
@@ -43,7 +48,7 @@ function bevelArcs({ ends, outline }: PieceShape, axis: BrokenAxis, middle: numb
     return bevels.flatMap((bevel, side) => {
       const radius = Math.max(smallestArc, (half + outOfWood) / Math.sin(radians(bevel)));
       const sweep = (end === side ? 1 : -1) * bevel;
-      return angleDimension({ x: node, y: middle }, inward, sweep, radius, paperAngle(bevel));
+      return angleDimension({ x: node, y: middle }, inward, sweep, radius, angleText(bevel));
     });
   });
 }
@@ -67,7 +72,7 @@ function lengths(
   axis: BrokenAxis,
   middle: number,
   half: number,
-  figure: PaperLength,
+  figures: LengthFigures,
 ): PageItem[] {
   const edge = (side: 1 | -1, edgeLength: number): PageItem[] => {
     const atEdge = outline.filter(({ y }) => isZeroLength(y - (side * stock.face) / 2));
@@ -75,7 +80,7 @@ function lengths(
     const [from, to] = [onPage(axis, start), onPage(axis, start + edgeLength)];
     if (edgeLength === 0 || from === null || to === null) return [];
     const y = middle - side * half;
-    return lengthDimension({ x: from, y }, { x: to, y }, y - side * firstLine, figure(edgeLength));
+    return lengthDimension({ x: from, y }, { x: to, y }, y - side * firstLine, figures.length(edgeLength));
   };
   const [tip, farTip] = [onPage(axis, 0), onPage(axis, length)];
   const ends = (place: number): number =>
@@ -87,10 +92,10 @@ function lengths(
           { x: tip, y: Math.max(ends(0), middle) },
           { x: farTip, y: Math.max(ends(length), middle) },
           middle + half + secondLine,
-          `${figure(length)} tip to tip`,
+          `${figures.length(length)} tip to tip`,
         );
   const right = (farTip ?? 0) + 26;
-  const face = heightDimension(right, middle - half, middle + half, right - 6, figure(stock.face));
+  const face = heightDimension(right, middle - half, middle + half, right - 6, figures.fine(stock.face));
   return [...edge(1, edges[0]), ...edge(-1, edges[1]), ...overall, ...face];
 }
 
@@ -100,7 +105,7 @@ function lapPlaces(
   axis: BrokenAxis,
   middle: number,
   half: number,
-  figure: PaperLength,
+  figures: LengthFigures,
 ): PageItem[] {
   const places = [...new Set(singleNotches(notches).map(({ place }) => place))];
   const tip = onPage(axis, 0);
@@ -108,6 +113,6 @@ function lapPlaces(
     const x = onPage(axis, place);
     if (x === null || tip === null) return [];
     const y = middle - half;
-    return lengthDimension({ x: tip, y }, { x, y }, y - secondLine, figure(place));
+    return lengthDimension({ x: tip, y }, { x, y }, y - secondLine, figures.length(place));
   });
 }

@@ -1,11 +1,12 @@
 /** What every working drawing says of itself: where it comes from, what it assumes, what to check. */
+import { figure, measure, words, type Words } from '../../grammar/words.ts';
 import { gridCheck, hasSingleLines } from '../design/builders/grid-check.ts';
 import type { Grid, LengthUnit, StripStock } from '../design/design-model.ts';
 import type { Design } from '../design/design.ts';
 import type { LaidPanel } from '../lattice/laid-panel.ts';
+import { writeWords } from '../words/write-words.ts';
 import type { MarkedDesign } from './kind-marks.ts';
 import type { SheetText } from './sheet/sheet-page.ts';
-import { paperLength, paperUnit } from './sheet/paper-figures.ts';
 
 /** The parts of an analysis that working drawings are made from. */
 export interface DrawnDesign extends MarkedDesign {
@@ -19,36 +20,39 @@ export function sheetFacts(
   panels: readonly LaidPanel[],
   source: string,
 ): Pick<SheetText, 'origin' | 'assumptions' | 'check'> {
-  const figure = paperLength(design.units);
+  const say = (said: Words): string => writeWords(said, design.units);
   const grids = [...new Set(panels.map(({ panel }) => panel.grid))];
   const [grid] = grids;
   return {
     origin: `${design.title === null ? '' : `${design.title}, `}from ${source}`,
     assumptions: [
-      ...grids.map((each) => gridLine(each, figure)),
+      ...grids.map((each) => gridText(each, say)),
       ...design.benches.map(({ name, kerf }) =>
-        kerf === null ? `bench ${name}: kerf not stated` : `bench ${name}: kerf ${kerf.toFixed(2)}`,
+        kerf === null ? `bench ${name}: kerf not stated` : say(words`bench ${name}: kerf ${figure.fine(kerf)}`),
       ),
     ],
-    check: grid ? checkText(grid, figure) : '',
+    check: grid ? say(checkWords(grid)) : '',
   };
 }
 
-/** "bass, basswood, 3.0 × 10.0 mm": name, wood unless it is the name, section. */
+/** "bass, basswood, 3 × 10 mm": name, wood unless it is the name, section. */
 export function stockText({ name, wood, face, depth }: StripStock, units: LengthUnit): string {
-  const figure = paperLength(units);
   const woodText = wood === null || wood === name ? [] : [wood.replaceAll('_', ' ')];
-  return [name, ...woodText, `${figure(face)} × ${figure(depth)}${paperUnit(units)}`].join(', ');
+  return [name, ...woodText, writeWords(words`${measure.given([face, depth])}`, units)].join(', ');
 }
 
-function checkText(grid: Grid, figure: (millimetres: number) => string): string {
+function checkWords(grid: Grid): Words {
   const { what, millimetres } = gridCheck(grid);
-  return `Check: ${what} of ${grid.name} measure ${figure(millimetres)}`;
+  return words`Check: ${what} of ${grid.name} measure ${figure.length(millimetres)}`;
 }
 
-function gridLine(grid: Grid, figure: (millimetres: number) => string): string {
-  const sections = new Set(grid.families.map(({ stock }) => `${figure(stock.face)} × ${figure(stock.depth)}`));
-  const measured = grid.measured ? ` as drawn, ten sides ${figure(10 * grid.measured.side)} as measured` : '';
-  const size = hasSingleLines(grid) ? 'at places of their own' : `side ${figure(grid.side)}${measured}`;
-  return `grid ${grid.name}: ${size}, strips ${[...sections].join(' and ')}, fit ${grid.fit.toFixed(2)}`;
+function gridText(grid: Grid, say: (said: Words) => string): string {
+  const sections = new Set(
+    grid.families.map(({ stock: { face, depth } }) => say(words`${figure.given([face, depth])}`)),
+  );
+  const measured = grid.measured
+    ? words` as drawn, ten sides ${figure.length(10 * grid.measured.side)} as measured`
+    : '';
+  const size = hasSingleLines(grid) ? 'at places of their own' : words`side ${figure.length(grid.side)}${measured}`;
+  return say(words`grid ${grid.name}: ${size}, strips ${[...sections].join(' and ')}, fit ${figure.fine(grid.fit)}`);
 }

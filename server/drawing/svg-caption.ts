@@ -2,6 +2,7 @@
 import { maximum, minimum } from '../geometry/numbers.ts';
 import type { Drawing, DrawnKind } from './drawing.ts';
 import { commonestMark, isLabelled, kindsOf } from './svg-marks.ts';
+import { type CheckBar, checkBar } from './sheet/check-bar.ts';
 import type { PageItem, PathItem, PathStep, TextItem } from './page/page-model.ts';
 import { ink } from './page/palettes.ts';
 import { ringSteps } from './page/path-steps.ts';
@@ -12,7 +13,6 @@ const lineSize = 3.4;
 const lineHeight = 5;
 const sampleHeight = 7;
 const sampleGap = 3;
-const bar = 100;
 
 export interface Caption {
   readonly items: readonly PageItem[];
@@ -24,12 +24,14 @@ export interface Caption {
 export function captionFor(drawing: Drawing, source: string, left: number, top: number): Caption {
   const samples = samplesOf(drawing);
   const texts = captionTexts(drawing, source);
+  const bar = checkBar(drawing.units);
   const barTop = top + titleSize + lineHeight * (texts.length + 1);
   const samplesTop = barTop + 15;
   const items = [
     textLine(drawing.title, left, top + titleSize, titleSize),
     ...texts.map((text, index) => textLine(text, left, top + titleSize + lineHeight * (index + 1) + 1, lineSize)),
-    ...checkBar(left, barTop),
+    tickedBar(bar, left, barTop),
+    textLine(`Bar of ${bar.name}: measure it on the print; ${bar.units}`, left, barTop + 7.5, lineSize),
     ...samples.flatMap((kind, index) => sample(kind, left, samplesTop + index * sampleHeight)),
   ];
   return { items, bottom: samplesTop + samples.length * sampleHeight };
@@ -39,7 +41,12 @@ export function captionFor(drawing: Drawing, source: string, left: number, top: 
 export function captionWidth(drawing: Drawing, source: string): number {
   const samples = samplesOf(drawing).map((kind) => sampleWidth(kind) + sampleGap + textWidth(kind.label, lineSize));
   const texts = captionTexts(drawing, source).map((text) => textWidth(text, lineSize));
-  return Math.max(bar, textWidth(drawing.title, titleSize), maximum(texts), maximum(samples));
+  return Math.max(
+    checkBar(drawing.units).length,
+    textWidth(drawing.title, titleSize),
+    maximum(texts),
+    maximum(samples),
+  );
 }
 
 function captionTexts(drawing: Drawing, source: string): string[] {
@@ -58,17 +65,16 @@ export function textWidth(text: string, size: number): number {
 
 const textLine = (text: string, x: number, y: number, size: number): TextItem => textAt(text, { x, y }, { size });
 
-/** A hundred millimetres with a tick every ten. */
-function checkBar(left: number, top: number): PageItem[] {
-  const ticks = Array.from({ length: 11 }, (_, index): PathStep[] => [
-    ['M', left + index * 10, top],
-    ['L', left + index * 10, top + (index % 5 === 0 ? 3 : 1.6)],
-  ]);
-  const steps: PathStep[] = [['M', left, top], ['L', left + bar, top], ...ticks.flat()];
-  return [
-    { kind: 'path', look: 'rule', steps, facts: { 'check-mm': bar } },
-    textLine(`${bar} mm: measure this bar on the print`, left, top + 7.5, lineSize),
-  ];
+function tickedBar({ length, parts, group }: CheckBar, left: number, top: number): PathItem {
+  const ticks = Array.from({ length: parts + 1 }, (_, index): PathStep[] => {
+    const x = left + (index * length) / parts;
+    return [
+      ['M', x, top],
+      ['L', x, top + (index % group === 0 ? 3 : 1.6)],
+    ];
+  });
+  const steps: PathStep[] = [['M', left, top], ['L', left + length, top], ...ticks.flat()];
+  return { kind: 'path', look: 'rule', steps, facts: { 'check-mm': length } };
 }
 
 /** One kind a mark, in the order of the marks. */

@@ -1,19 +1,14 @@
 /** The assembled work to print: as it is displayed, with its size over all beside it. */
 import { maximum, minimum } from '../geometry/numbers.ts';
-import type { Design } from '../design/design.ts';
-import { lengthText } from '../design/values/length-text.ts';
 import type { Work } from '../design/work-model.ts';
 import { type Bounds, boundsOf } from '../geometry/polygons.ts';
 import { placedParts } from '../shop/placed-parts.ts';
+import { lengthText } from '../words/figures.ts';
 import type { WorkParts } from './displays/part-layers.ts';
 import { displayWork } from './displays/work-display.ts';
 import { drawingBounds } from './drawing-bounds.ts';
 import type { Drawing, DrawingLayer, DrawnText } from './drawing.ts';
 import { textWidth } from './svg-caption.ts';
-
-interface MeasuredParts extends WorkParts {
-  readonly design: Pick<Design, 'bands' | 'units'>;
-}
 
 /** From the work to the line that measures it, and half of the bar at each end of the line. */
 const away = 12;
@@ -24,13 +19,13 @@ const letterGap = 2.5;
 const toMiddle = 0.35;
 
 /** One copy at full size, seen from the front; null where no part could be laid out. */
-export function workSheet(work: Work, parts: MeasuredParts, title: string): Drawing | null {
+export function workSheet(work: Work, parts: WorkParts, title: string): Drawing | null {
   const placed = placedParts(work, parts.panels).flatMap(({ rings }) => rings.flat());
   if (placed.length === 0) return null;
   const drawing = displayWork(work, parts, title);
   const bounds = boundsOf(placed);
   const [width, height] = [bounds.right - bounds.left, bounds.top - bounds.bottom].map((length) =>
-    lengthText(length, parts.design.units),
+    lengthText(length, parts.design.units, 'size'),
   );
   const lines = sizeLines(bounds, work);
   const texts = sizeTexts(bounds, width ?? '', height ?? '');

@@ -39,7 +39,7 @@ const partsAnInch = 64;
 
 /** A length without its unit: mm, or inches in a file of inches or feet. */
 export function lengthFigure(millimetres: number, units: LengthUnit, precision: LengthPrecision = 'length'): string {
-  if (isImperial(units)) return inchFigure(millimetres / millimetresIn.in, precision);
+  if (isImperial(units)) return inchFigure(rounded(millimetres / millimetresIn.in, inchDecimals + 3), precision);
   const { step, decimals, trimmed } = millimetreForms[precision];
   const stepped = Math.round(rounded(millimetres / step, decimals + 3)) * step;
   return trimmed ? plain(stepped, decimals) : fixed(stepped, decimals);
@@ -50,8 +50,9 @@ function inchFigure(inches: number, precision: LengthPrecision): string {
   return precision === 'given' ? plain(inches, inchDecimals) : fixed(inches, inchDecimals);
 }
 
-/** The unit that goes with `lengthFigure`. */
+/** The unit that goes with `lengthFigure`, and its millimetres. */
 export const lengthUnit = (units: LengthUnit): 'mm' | 'in' => (isImperial(units) ? 'in' : 'mm');
+export const millimetresAUnit = (units: LengthUnit): number => millimetresIn[lengthUnit(units)];
 
 /** "36.0 mm", "1.417 in". */
 export const lengthText = (millimetres: number, units: LengthUnit, precision: LengthPrecision = 'given'): string =>
@@ -142,6 +143,13 @@ export const moneyText = (amount: number, currency: string | null): string =>
 /** "2.5 h" out of minutes. */
 export const hoursText = (minutes: number): string => `${plain(minutes / 60, 1)} h`;
 
+/** "45 min", "3 h 20 min". */
+export function minutesText(minutes: number): string {
+  const whole = Math.round(minutes);
+  const hours = Math.floor(whole / 60);
+  return hours === 0 ? `${whole} min` : `${hours} h ${whole % 60} min`;
+}
+
 /** A fraction as a percentage, such as "4.9 %". */
 export const percentText = (fraction: number): string => `${plain(fraction * 100, 1)} %`;
 
@@ -202,13 +210,14 @@ export function planFigure(value: number, unit: PlanUnit, units: LengthUnit): st
 }
 export const planUnit = (unit: PlanUnit, units: LengthUnit): string => toldUnit(unit, units).unit;
 
-/** How the lengths of a table stand: bare, for its head says the unit. */
+/** How the lengths of a table or a drawing are told: bare, for its head or foot says the unit. */
 export interface LengthFigures {
   readonly units: LengthUnit;
   readonly length: (millimetres: number) => string;
   readonly fine: (millimetres: number) => string;
   readonly key: (millimetres: number) => string;
   readonly pin: (millimetres: number) => string;
+  readonly size: (millimetres: number) => string;
 }
 
 export const lengthFigures = (units: LengthUnit): LengthFigures => ({
@@ -217,4 +226,5 @@ export const lengthFigures = (units: LengthUnit): LengthFigures => ({
   fine: (millimetres) => lengthFigure(millimetres, units, 'fine'),
   key: (millimetres) => lengthFigure(millimetres, units, 'key'),
   pin: (millimetres) => lengthFigure(millimetres, units, 'pin'),
+  size: (millimetres) => lengthFigure(millimetres, units, 'size'),
 });

@@ -66,7 +66,7 @@ function answerOf(drawing: Drawing | null): DrawingAnswer {
     ...{ uri: 'file:///wide.lap', version: 1, units: 'mm', view: 'panel', table: null, cards: [], problems: [] },
     views: [{ id: 'panel', label: 'wide', group: 'Panels' }],
     drawing: drawing ?? {
-      ...{ title: '', name: 'empty', heading: 'nothing', layers: [], texts: [], summary: [] },
+      ...{ title: '', name: 'empty', heading: 'nothing', units: 'mm', layers: [], texts: [], summary: [] },
       bounds: { left: -100, right: 100, bottom: -100, top: 100 },
     },
     summary: [],
@@ -76,7 +76,7 @@ function answerOf(drawing: Drawing | null): DrawingAnswer {
 
 const { panel } = layOutPanel(wavyPanel(pieces));
 if (!panel) throw new Error('the panel was refused');
-const wide = drawPanel(panel, { kinds: markKinds([panel]), blanks: [] }, null);
+const wide = drawPanel(panel, { design: { units: 'mm' }, kinds: markKinds([panel]), blanks: [] }, null);
 const drawn = wide.layers.flatMap(({ kinds }) => kinds).reduce((sum, { placements }) => sum + placements.length / 3, 0);
 const empty = await longestFrame(null);
 const full = await longestFrame(wide);

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { measuredText, measuringNothing, pointedAt, pointSet } from '../../client/preview/webview/measure.ts';
 import { scaleBar } from '../../client/preview/webview/scale-bar.ts';
 import { snapAt } from '../../client/preview/webview/snap.ts';
+import { snapSign } from '../../client/preview/webview/snap-signs.ts';
 import type { DrawingLayer } from '../../server/drawing/drawing.ts';
 
 const range = { start: 0, end: 1 };
@@ -57,7 +58,7 @@ describe('a measurement', () => {
   it('reads in inches where the file does', () => {
     const first = pointSet(pointedAt(measuringNothing, at(0, 0), null));
     const second = pointSet(pointedAt(first, at(25.4 * 1.5, 0), null));
-    expect(measuredText(second, 'in')).toBe('Distance 1 1/2 in, across 1 1/2 in, up 0 in');
+    expect(measuredText(second, 'in')).toBe('Distance 1.500 in, across 1.500, up 0.000');
   });
 
   it('takes the place it is held at', () => {
@@ -90,5 +91,27 @@ describe('the scale bar', () => {
         },
       ),
     );
+  });
+});
+
+describe('the sign at the pointer', () => {
+  const at = { x: 100, y: 50 };
+
+  it('is a lap where strips cross: the edges of one run through, those of the other stop at them', () => {
+    const lines = snapSign('node', at);
+    const level = lines.filter(([from, to]) => from?.y === to?.y);
+    const upright = lines.filter(([from, to]) => from?.x === to?.x);
+    expect([level.length, upright.length]).toEqual([2, 4]);
+    const edges = level.map(([from]) => from?.y ?? 0);
+    for (const line of upright) {
+      const heights = line.map(({ y }) => y);
+      expect(Math.max(...heights) <= Math.min(...edges) || Math.min(...heights) >= Math.max(...edges)).toBe(true);
+    }
+  });
+
+  it('is a knife line through an end', () => {
+    const [[from, to] = []] = snapSign('end', at);
+    expect([from?.x, to?.x]).toEqual([100, 100]);
+    expect(((from?.y ?? 0) + (to?.y ?? 0)) / 2).toBe(50);
   });
 });

@@ -19,7 +19,7 @@ import { disc } from '../protocol/disc.ts';
 import { planAtSight } from '../plan-at-sight.ts';
 
 const range = { start: 0, end: 0 };
-const handMadeDrawing = drawPanel(handMadePanel, { kinds: handMadeKinds, blanks: [] }, null);
+const handMadeDrawing = drawPanel(handMadePanel, { design: handMadeDesign, kinds: handMadeKinds, blanks: [] }, null);
 const texts = ({ texts: words }: Drawing): string[] => words.map(({ text }) => text);
 
 /** Length and height of everything drawn of one mark. */
@@ -38,7 +38,7 @@ describe('pieces and strips', () => {
       'A&1',
       'arm of spoke',
       '20.0 mm long, edges 17.0',
-      'bass, face 3.0, 10.0 deep',
+      'bass, face 3.00, 10.0 deep',
       'end 1 45°/45°, end 2 90°/90°',
       '4 to make and 1 spare: 5 to cut',
     ]);
@@ -81,8 +81,8 @@ describe('sticks', () => {
       ['S1', 5],
       ['S1', 5 + 72 + 3],
     ]);
-    expect(texts(drawing)).toContain('2 × ash 600.0 mm');
-    expect(drawing.summary[0]).toBe('ash: 2 sticks, 75 % left over, proven fewest');
+    expect(texts(drawing)).toContain('2 × ash 600 mm');
+    expect(drawing.summary[0]).toBe('ash: 2 sticks, 75.0 % left over, proven fewest');
   });
 });
 
@@ -101,7 +101,7 @@ describe('the assembled work', () => {
         },
       ],
     } as unknown as Work;
-    return displayWork(work, { panels, blanks: [], kinds: handMadeKinds, design: { bands: [] } }, 'Pair');
+    return displayWork(work, { panels, blanks: [], kinds: handMadeKinds, design: { units: 'mm', bands: [] } }, 'Pair');
   };
 
   it('lays a panel where it is placed, turned, and sawn to its outline', () => {

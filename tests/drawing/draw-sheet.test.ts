@@ -16,7 +16,7 @@ board lid { shape disc  of ply  copies 3 }`;
 test('one drawing for each way of cutting, with every board in its place and its name on it', () => {
   const nested = lastOf(nestSheets(analyse(text).design));
   const plan = planSheets(nested);
-  const drawings = nested.flatMap((each) => drawSheet(each, null));
+  const drawings = nested.flatMap((each) => drawSheet(each, 'mm', null));
   expect(drawings.map(({ name }) => name)).toEqual(plan.map(({ layout }) => layout));
   expect(drawings.length).toBeGreaterThan(1);
   drawings.forEach((drawing, index) => {

@@ -10,7 +10,6 @@ import { asPart, type FlowPart, pourSections } from '../../server/drawing/print/
 import { markRanges } from '../../server/shop/marks/mark-ranges.ts';
 import { printTable } from '../../server/drawing/print/table.ts';
 import { wrapText } from '../../server/drawing/print/wrap-text.ts';
-import { printLength } from '../../server/drawing/sheet/paper-figures.ts';
 import { textAt } from '../../server/drawing/sheet/sheet-lines.ts';
 
 let typefaces: Typefaces;
@@ -25,7 +24,7 @@ const textsIn = (items: readonly PageItem[]): string[] =>
   [...flatItems(items)].flatMap((item) => (item.kind === 'text' ? [item.text] : []));
 
 const pour = (parts: readonly FlowPart[], height: number): string[][] =>
-  pourSections([{ title: 'all', sheet: 1, parts }], height).map(({ items }) => textsIn(items));
+  pourSections([{ title: 'all', part: 1, parts }], height).map(({ items }) => textsIn(items));
 
 const tableOf = (rows: number, rowHeight: number): FlowPart => ({
   kind: 'table',
@@ -64,7 +63,7 @@ describe('pages', () => {
     fc.assert(
       fc.property(heights, (parts) => {
         const blocks = parts.map(({ height, keeps }, index) => block(String(index), height, keeps));
-        const bodies = pourSections([{ title: 'all', sheet: 2, parts: blocks.map(asPart) }], 100);
+        const bodies = pourSections([{ title: 'all', part: 2, parts: blocks.map(asPart) }], 100);
         expect(bodies.flatMap(({ items }) => textsIn(items))).toEqual(blocks.map((_, index) => String(index)));
         for (const { items } of bodies) {
           for (const item of flatItems(items)) {
@@ -81,13 +80,13 @@ describe('pages', () => {
   test('begin anew for every section, titles told on', () => {
     const bodies = pourSections(
       [
-        { title: 'one', sheet: 1, parts: [asPart(block('a', 60)), asPart(block('b', 60))] },
-        { title: 'none', sheet: 1, parts: [] },
-        { title: 'two', sheet: 2, parts: [asPart(block('c', 10))] },
+        { title: 'one', part: 1, parts: [asPart(block('a', 60)), asPart(block('b', 60))] },
+        { title: 'none', part: 1, parts: [] },
+        { title: 'two', part: 2, parts: [asPart(block('c', 10))] },
       ],
       100,
     );
-    expect(bodies.map(({ title, sheet }) => [title, sheet])).toEqual([
+    expect(bodies.map(({ title, part }) => [title, part])).toEqual([
       ['one', 1],
       ['one, continued', 1],
       ['two', 2],
@@ -140,18 +139,6 @@ test.each([
   [[], ''],
 ])('marks %j are written %s', (marks, words) => {
   expect(markRanges(marks)).toBe(words);
-});
-
-test.each([
-  ['mm', 0.1, 28.249, '28.2'],
-  ['mm', 0.05, 28.27, '28.25'],
-  ['in', 0.1, 25.4, '1 in'],
-  // 20 mm = 0.78740 in = 25/32 + 0.00615 (worked by hand); 25/32 = 50/64
-  ['in', 0.1, 20, '25/32 in +0.006'],
-  // 12.6 mm = 0.49606 in = 1/2 − 0.00394
-  ['ft', 0.1, 12.6, '1/2 in −0.004'],
-] as const)('in %s to %d, %d mm is %s', (units, step, length, figure) => {
-  expect(printLength(units, step)(length)).toBe(figure);
 });
 
 test.each([

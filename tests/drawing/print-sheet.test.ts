@@ -27,7 +27,7 @@ beforeAll(async () => {
 });
 
 describe.each(names)('%s', (name) => {
-  test('carries on every page: file, revision, face, kerf, pitch, one check, page n of m, which sheet', () => {
+  test('carries on every page: file, revision, face, kerf, pitch, one check, page n of m, which part', () => {
     const { plan, file } = printed(textOf(name), typefaces);
     const [grid] = plan.grids;
     const figures = [`pitch ${grid?.sideMm.toFixed(1)}`, `10 cells of ${grid?.name} ${grid?.tenSidesMm.toFixed(1)}`];
@@ -36,7 +36,7 @@ describe.each(names)('%s', (name) => {
       for (const words of ['design.lap', plan.revision, 'face 3.0', 'kerf 3.00', ...figures])
         expect(text).toContain(words);
       expect(text).toContain(`page ${index + 1} of ${file.pages.length}`);
-      expect(/Sheet 1 to the lattice|Sheet 2 after measuring/.test(text)).toBe(true);
+      expect(/Part 1 to the lattice|Part 2 after measuring/.test(text)).toBe(true);
     });
   });
 
@@ -285,10 +285,11 @@ panel ${panel} { grid mesh  shape ${across} x 3 cells  edge framed  fill square 
     );
   });
 
-  test('inches stand to 1/64 with what that leaves out', () => {
+  test('inches are decimal to 0.001 where they are measured, and the bars are of 4 in', () => {
     const { file } = printed(design('ash', 'bar', 'rod', 'door', 'Door', 'in', 3), typefaces);
     const texts = file.pages.flatMap(textsOf).join('\n');
-    // pitch 41.7 mm = 1.64173 in = 1 41/64 + 0.0011 (worked by hand)
-    expect(texts).toContain('pitch 1 41/64 in +0.001');
+    // 41.7 mm = 1.64173 in, 3 mm = 0.11811 in (by hand)
+    expect(texts).toContain('mesh: face 0.118 in, pitch 1.642 in');
+    expect(texts).toContain('Bars of 4 in: measure both; lengths in inches');
   });
 });

@@ -4,25 +4,7 @@ import { edgeView, type Member } from '../../server/drawing/member-views.ts';
 import { svgItems } from '../../server/drawing/page/page-svg.ts';
 import { brokenAxis, onPage } from '../../server/drawing/sheet/broken-axis.ts';
 import { spreadApart } from '../../server/drawing/sheet/dimensions.ts';
-import { paperAngle, paperLength } from '../../server/drawing/sheet/paper-figures.ts';
 import { readPaths, ringArea } from './read-svg.ts';
-
-describe('figures on paper', () => {
-  test.each([
-    ['mm', 20.094, '20.1'],
-    ['mm', 0, '0.0'],
-    ['in', 25.4, '1 in'],
-    ['in', 38.1, '1 1/2 in'],
-    ['ft', 3.175, '1/8 in'],
-    ['in', 0.1, '0 in'],
-  ] as const)('in %s, %d mm is %s', (units, millimetres, figure) => {
-    expect(paperLength(units)(millimetres)).toBe(figure);
-  });
-
-  test('angles are told to half a degree', () => {
-    expect([22.5, 59.9, 67.6].map(paperAngle)).toEqual(['22.5°', '60°', '67.5°']);
-  });
-});
 
 describe('a broken axis', () => {
   const lengths = fc.double({ min: 5, max: 3000, noNaN: true });

@@ -4,7 +4,11 @@ import { writeSvg } from '../../server/drawing/write-svg.ts';
 import { handMadeDesign, handMadeKinds, handMadePanel } from '../hand-made-panel.ts';
 import { readPaths, ringArea } from './read-svg.ts';
 
-const drawing = drawPanel(handMadePanel, { kinds: handMadeKinds, blanks: [] }, handMadeDesign.title);
+const drawing = drawPanel(
+  handMadePanel,
+  { design: handMadeDesign, kinds: handMadeKinds, blanks: [] },
+  handMadeDesign.title,
+);
 const svg = writeSvg(drawing, 'tray.lap');
 const marked = readPaths(svg).filter((path) => path.mark !== null);
 
@@ -25,7 +29,7 @@ describe('the drawing of a panel', () => {
   });
 
   test('sums itself up in words', () => {
-    expect(drawing.summary.join('\n')).toContain('2 strips, 2 infill pieces, 24.0 cm²');
+    expect(drawing.summary.join('\n')).toContain('2 strips, 2 infill pieces, 24 cm²');
     expect(drawing.summary.join('\n')).toContain('400.0 mm');
   });
 });

@@ -55,7 +55,7 @@ describe('blanks', () => {
   });
 
   test('are drawn with as many of each mark as the plan makes for them', () => {
-    const drawn = analysis.blanks.flatMap((nested) => drawBlank(nested, analysis.kinds, null));
+    const drawn = analysis.blanks.flatMap((nested) => drawBlank(nested, analysis, null));
     expect(drawn).toHaveLength(plan.blanks.length);
     const counts = new Map<string, number>();
     drawn.forEach((drawing, index) => {

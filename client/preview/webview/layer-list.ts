@@ -64,7 +64,7 @@ function sample({ name, kind, level, wood }: DrawingLayer, palette: Palette): HT
     rings: [[-half, -high, half, -high, half, high, -half, high]],
   };
   const drawing = prepared({
-    ...{ title: '', name: '', heading: '', summary: [], texts: [] },
+    ...{ title: '', name: '', heading: '', units: 'mm', summary: [], texts: [] },
     bounds: { left: -half, right: half, bottom: -high, top: high },
     layers: [{ name, level, wood, kind: kind === 'outline' ? 'note' : kind, kinds: [shape] }],
   });

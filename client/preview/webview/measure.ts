@@ -1,6 +1,6 @@
 /** Measuring between two points: what has been set, and how it reads. Points are in mm of the drawing. */
 import type { LengthUnit } from '../../../server/language/preview-messages.ts';
-import { paperLength, paperUnit } from '../../../server/drawing/sheet/paper-figures.ts';
+import { lengthFigure, lengthText } from '../../../server/words/figures.ts';
 import type { PagePoint } from './camera.ts';
 import type { Snap } from './snap.ts';
 
@@ -32,7 +32,7 @@ export function pointSet(measuring: Measuring): Measuring {
 export function measuredText({ from, to, at }: Measuring, units: LengthUnit): string {
   const end = to ?? at;
   if (from === null || end === null) return 'Choose the first point: strips’ crossings and ends hold the pointer.';
-  const figure = paperLength(units);
   const [across, up] = [Math.abs(end.x - from.x), Math.abs(end.y - from.y)];
-  return `Distance ${figure(Math.hypot(across, up))}${paperUnit(units)}, across ${figure(across)}, up ${figure(up)}`;
+  const far = lengthText(Math.hypot(across, up), units, 'length');
+  return `Distance ${far}, across ${lengthFigure(across, units)}, up ${lengthFigure(up, units)}`;
 }

@@ -8,6 +8,7 @@ import type { Picked } from './pick.ts';
 import { placeAt, placeCount } from './prepared-drawing.ts';
 import type { Spot } from './spots.ts';
 import { scaleBar } from './scale-bar.ts';
+import { type SignLines, snapSign } from './snap-signs.ts';
 import { isOutOfSight, matrixOf } from './transforms.ts';
 
 export interface Overlay {
@@ -113,11 +114,8 @@ function paintMeasure(context: Context, overlay: Overlay, { from, to, at, snap }
   for (const point of [from, to]) if (point) paintCross(context, onPage(camera, point, size));
   if (at && !to) {
     const place = onPage(camera, at, size);
-    paintCross(context, place);
-    context.beginPath();
-    if (snap?.what === 'node') context.arc(place.x, place.y, crossSize, 0, 2 * Math.PI);
-    if (snap?.what === 'end') context.rect(place.x - crossSize, place.y - crossSize, 2 * crossSize, 2 * crossSize);
-    context.stroke();
+    if (snap) paintSign(context, snapSign(snap.what, place));
+    else paintCross(context, place);
   }
 }
 
@@ -127,6 +125,15 @@ function paintCross(context: Context, { x, y }: PagePoint): void {
   context.lineTo(x + crossSize, y);
   context.moveTo(x, y - crossSize);
   context.lineTo(x, y + crossSize);
+  context.stroke();
+}
+
+function paintSign(context: Context, lines: SignLines): void {
+  context.beginPath();
+  for (const [first, ...others] of lines) {
+    if (first) context.moveTo(first.x, first.y);
+    for (const { x, y } of others) context.lineTo(x, y);
+  }
   context.stroke();
 }
 

@@ -1,7 +1,7 @@
 /** The ends of a band's laminations: in words, and as they look on edge. Lengths mm, angles degrees. */
 import { radians } from '../../geometry/point.ts';
 import type { MeasuredRun } from '../../shop/bands/measure-band.ts';
-import { paperAngle } from '../sheet/paper-figures.ts';
+import { angleText } from '../../words/figures.ts';
 
 export interface LaminationEdge {
   readonly thickness: number;
@@ -12,7 +12,7 @@ export interface LaminationEdge {
 /** "mitred 45° and 63.5°", "laps": each end once; a mitre by the angle between cut and face, half of what the corner leaves. */
 export function endWords({ ends, run }: MeasuredRun): string {
   const angles = ends.flatMap((end, index) =>
-    end === 'mitred' ? [paperAngle(90 - Math.abs(run.turns?.[index] ?? 0) / 2)] : [],
+    end === 'mitred' ? [angleText(90 - Math.abs(run.turns?.[index] ?? 0) / 2)] : [],
   );
   const mitred = angles.length > 0 ? [`mitred ${[...new Set(angles)].join(' and ')}`] : [];
   return [...mitred, ...new Set(ends.filter((end) => end !== 'mitred'))].join(', ');

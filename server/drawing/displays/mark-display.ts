@@ -1,13 +1,15 @@
 /** Every mark of the file once, at its true size, with its length, long edges, bevels and numbers. */
+import { counted, figure, measure, words } from '../../../grammar/words.ts';
 import type { LengthUnit } from '../../design/design-model.ts';
 import type { NotchRun, PieceShape } from '../../lattice/laid-panel.ts';
 import type { MarkedKinds, MarkedPiece, MarkedStrip } from '../../shop/marks/marked-kinds.ts';
 import { radians } from '../../geometry/point.ts';
+import { angleText, lengthText } from '../../words/figures.ts';
+import { writeWords } from '../../words/write-words.ts';
 import type { Drawing, Rings } from '../drawing.ts';
 import { barRing } from '../bar-ring.ts';
 import { ringOf } from '../draw-panel.ts';
 import { rolesOf } from '../shared-words.ts';
-import { paperAngle, paperLength, paperUnit } from '../sheet/paper-figures.ts';
 import { layOutTiles, type Tile, type TileShape } from './tiles.ts';
 
 /** Letters on a page of infill and of strips, in mm on the wood. */
@@ -22,9 +24,10 @@ export function displayPieces({ pieces }: MarkedKinds, units: LengthUnit, title:
     title,
     name: 'pieces',
     heading: 'infill pieces',
+    units,
     ...layOutTiles(tiles, { letters: pieceLetters, stacked: false }),
     summary: [
-      `Infill pieces: ${pieces.length} ${pieces.length === 1 ? 'kind' : 'kinds'}, ${total} to cut`,
+      `Infill pieces: ${counted(pieces.length, 'kind')}, ${total} to cut`,
       'Each kind once, at its true size, seen from the front',
       'Bevels are inside the wood, from the axis, left and right looking from end 1 to end 2',
     ],
@@ -39,9 +42,10 @@ export function displayStrips({ strips }: MarkedKinds, units: LengthUnit, title:
     title,
     name: 'strips',
     heading: 'strips',
+    units,
     ...layOutTiles(tiles, { letters: stripLetters, stacked: true }),
     summary: [
-      `Strips: ${strips.length} ${strips.length === 1 ? 'kind' : 'kinds'}, ${total} to cut`,
+      `Strips: ${counted(strips.length, 'kind')}, ${total} to cut`,
       'Each kind once, at its true length, seen from the front',
       'Lines across a strip are the notches cut from above',
     ],
@@ -54,17 +58,16 @@ export const numbersText = ({ make, spare, total }: { make: number; spare: numbe
 
 function pieceTile(piece: MarkedPiece, units: LengthUnit): Tile {
   const { mark, shape, groups } = piece;
-  const figure = paperLength(units);
   const roles = rolesOf(piece).join(', ');
   const [left, right] = shape.edges;
   const lines = [
     roles,
-    `${figure(shape.length)}${paperUnit(units)} long, ${left === right ? `edges ${figure(left)}` : `edges ${figure(left)} and ${figure(right)}`}`,
-    `${shape.stock.name}, face ${figure(shape.stock.face)}, ${figure(shape.stock.depth)} deep`,
+    words`${measure.length(shape.length)} long, edges ${figure.length(left === right ? left : [left, right], ' and ')}`,
+    words`${shape.stock.name}, face ${figure.fine(shape.stock.face)}, ${figure.length(shape.stock.depth)} deep`,
     `end 1 ${bevelText(shape, 0)}, end 2 ${bevelText(shape, 1)}`,
     ...(shape.notches.length > 0 ? [notchText(shape.notches)] : []),
     numbersText(piece),
-  ];
+  ].map((line) => writeWords(line, units));
   const range = groups[0]?.group.range ?? { start: 0, end: 0 };
   const kind = { mark, label: `${roles}, ${piece.total} to cut`, rings: [ringOf(shape.outline)], range };
   const wood: TileShape = { layer: 'piece', wood: shape.stock.wood, kind };
@@ -73,7 +76,6 @@ function pieceTile(piece: MarkedPiece, units: LengthUnit): Tile {
 }
 
 function stripTile(strip: MarkedStrip, units: LengthUnit): Tile[] {
-  const figure = paperLength(units);
   return strip.groups.slice(0, 1).map(({ group }) => {
     const { stock, length, notches, range, hand } = group;
     const kind = {
@@ -92,7 +94,7 @@ function stripTile(strip: MarkedStrip, units: LengthUnit): Tile[] {
       heading: strip.mark,
       lines: [
         [
-          `${figure(length)}${paperUnit(units)} long of ${stock.name}`,
+          `${lengthText(length, units, 'length')} long of ${stock.name}`,
           notches.length > 0 ? notchText(notches) : 'no notches',
           ...(hand === null ? [] : [`${hand}-handed`]),
           numbersText(strip),
@@ -106,7 +108,7 @@ function stripTile(strip: MarkedStrip, units: LengthUnit): Tile[] {
 /** "30°/30°": left and right of one end. */
 function bevelText({ ends }: PieceShape, end: 0 | 1): string {
   const { bevels } = ends[end];
-  return bevels === null ? 'fitted' : bevels.map(paperAngle).join('/');
+  return bevels === null ? 'fitted' : bevels.map(angleText).join('/');
 }
 
 function notchText(notches: readonly NotchRun[]): string {

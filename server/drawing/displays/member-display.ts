@@ -1,13 +1,14 @@
 /** Members of frames, what fills their grooves, and the laminations of bands: each at its true size, with its ends. */
-import type { Words } from '../../../grammar/words.ts';
+import { counted, figure, joined, measure, words, type Words } from '../../../grammar/words.ts';
 import type { LengthUnit } from '../../design/design-model.ts';
 import type { Design } from '../../design/design.ts';
 import { cotangent } from '../../geometry/point.ts';
 import { measureBand } from '../../shop/bands/measure-band.ts';
 import type { PlanBand } from '../../shop/sections/object-sections.ts';
 import type { PlanFrame } from '../../shop/sections/work-sections.ts';
+import { angleText } from '../../words/figures.ts';
+import { writeWords } from '../../words/write-words.ts';
 import type { Drawing } from '../drawing.ts';
-import { paperAngle, paperLength, paperUnit } from '../sheet/paper-figures.ts';
 import { endWords, type LaminationEdge, laminationEdge } from './lamination-edge.ts';
 import { layOutTiles, type Tile, type TileShape } from './tiles.ts';
 
@@ -47,12 +48,13 @@ export function displayMembers(members: readonly MemberKind[], units: LengthUnit
     title,
     name: 'members',
     heading: 'frames and bands',
+    units,
     ...layOutTiles(
       members.map((member) => memberTile(member, units)),
       { letters: 7, stacked: true },
     ),
     summary: [
-      `Frames and bands: ${members.length} ${members.length === 1 ? 'kind' : 'kinds'}, ${total} to make`,
+      `Frames and bands: ${counted(members.length, 'kind')}, ${total} to make`,
       'Each kind once, at its true length; the outer edge of a frame’s member lies below',
       'Angles are between the cut and the axis; bands have their over-length taken off',
       ...(members.some(({ onEdge }) => onEdge !== null)
@@ -68,7 +70,7 @@ function frameKinds(frame: PlanFrame, design: Design): MemberKind[] {
   return [
     ...frame.members.map(({ mark, lengthMm, widthMm, ends, make }) => ({
       ...{ ...part, mark, length: lengthMm, cutLength: lengthMm, width: widthMm, make },
-      ends: `${frame.corners} ${[...new Set(ends.map(paperAngle))].join(' and ')}`,
+      ends: `${frame.corners} ${[...new Set(ends.map(angleText))].join(' and ')}`,
       outline: memberOutline(lengthMm, widthMm, ends),
       onEdge: null,
     })),
@@ -117,16 +119,16 @@ const viewGap = 4;
 
 function memberTile(member: MemberKind, units: LengthUnit): Tile {
   const { mark, of: whole, stock, length, cutLength, width, ends, make } = member;
-  const figure = paperLength(units);
   const line = [
     whole,
-    `${figure(length)}${paperUnit(units)} long`,
-    ...(cutLength > length ? [`cut to ${figure(cutLength)}`] : []),
-    `${figure(width)} wide, of ${stock}`,
+    words`${measure.length(length)} long`,
+    ...(cutLength > length ? [words`cut to ${figure.length(cutLength)}`] : []),
+    words`${figure.length(width)} wide, of ${stock}`,
     `ends ${ends}`,
     `${make} to make`,
-  ].join(' · ');
-  return { width: length, ...viewsOf(member), heading: mark, lines: [line], texts: [] };
+  ];
+  const lines = [writeWords(joined(line, ' · '), units)];
+  return { width: length, ...viewsOf(member), heading: mark, lines, texts: [] };
 }
 
 /** The face, and under it the view on edge where there is one; together about the tile's axis. */

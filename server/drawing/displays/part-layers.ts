@@ -16,7 +16,7 @@ import type { MarkedDesign } from '../kind-marks.ts';
 
 /** What the assembled work is put together from. */
 export interface WorkParts extends MarkedDesign {
-  readonly design: Pick<Design, 'bands'>;
+  readonly design: Pick<Design, 'bands' | 'units'>;
   readonly panels: readonly LaidPanel[];
 }
 

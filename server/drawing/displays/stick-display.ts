@@ -1,9 +1,10 @@
 /** The sticks to buy, each with the pieces cut out of it and what is left over. */
+import { counted } from '../../../grammar/words.ts';
 import { barRing } from '../bar-ring.ts';
 import type { LengthUnit, StripStock } from '../../design/design-model.ts';
 import type { PlanStock } from '../../shop/shop-plan.ts';
+import { fixed, lengthText } from '../../words/figures.ts';
 import type { Drawing } from '../drawing.ts';
-import { paperLength, paperUnit } from '../sheet/paper-figures.ts';
 import { textWidth } from '../svg-caption.ts';
 import { layOutTiles, type Tile, type TileShape } from './tiles.ts';
 
@@ -28,6 +29,7 @@ export function displaySticks(
     title,
     name: 'sticks',
     heading: 'sticks and their cuts',
+    units,
     ...layOutTiles(tiles, { letters, stacked: true }),
     summary: [
       ...plans.map((plan) => planText(plan)),
@@ -39,17 +41,18 @@ export function displaySticks(
 
 function planText({ stock, sticksUsed, wastePct, proven, bound, objective }: PlanStock): string {
   const least = objective === 'sticks' ? `, at least ${Math.ceil(bound)} needed` : '';
-  return `${stock}: ${sticksUsed} ${sticksUsed === 1 ? 'stick' : 'sticks'}, ${wastePct} % left over${proven ? ', proven fewest' : least}`;
+  return `${stock}: ${counted(sticksUsed, 'stick')}, ${fixed(wastePct, 1)} % left over${proven ? ', proven fewest' : least}`;
 }
 
 function stickTile(plan: PlanStock, stick: Stick, stock: StripStock, units: LengthUnit): Tile {
-  const figure = paperLength(units);
+  const offcut = lengthText(stick.offcutMm, units, 'length');
+  const size = lengthText(stick.lengthMm, units, 'size');
   const whole: TileShape = {
     layer: 'offcut',
     wood: stock.wood,
     kind: {
       mark: '',
-      label: `off-cut, ${figure(stick.offcutMm)}${paperUnit(units)}`,
+      label: `off-cut, ${offcut}`,
       rings: [barRing(stick.lengthMm, stickHeight)],
       range: stock.range,
     },
@@ -58,7 +61,7 @@ function stickTile(plan: PlanStock, stick: Stick, stock: StripStock, units: Leng
   return {
     width: stick.lengthMm,
     height: stickHeight,
-    heading: `${stick.count} × ${plan.stock} ${figure(stick.lengthMm)}${paperUnit(units)}`,
+    heading: `${stick.count} × ${plan.stock} ${size}`,
     shapes: [
       whole,
       ...cuts.map(({ mark, from, length }): TileShape => ({
@@ -67,15 +70,13 @@ function stickTile(plan: PlanStock, stick: Stick, stock: StripStock, units: Leng
         at: { x: from, y: 0 },
         kind: {
           mark,
-          label: `${mark}, ${figure(length)}${paperUnit(units)} out of a stick of ${figure(stick.lengthMm)}`,
+          label: `${mark}, ${lengthText(length, units, 'length')} out of a stick of ${size}`,
           rings: [barRing(length, stickHeight)],
           range: stock.range,
         },
       })),
     ],
-    lines: [
-      `${stick.cuts.map(({ mark, n }) => `${n} × ${mark}`).join(', ')}; off-cut ${figure(stick.offcutMm)}${paperUnit(units)}`,
-    ],
+    lines: [`${stick.cuts.map(({ mark, n }) => `${n} × ${mark}`).join(', ')}; off-cut ${offcut}`],
     texts: cuts
       .filter(({ mark, length }) => textWidth(mark, letters) <= length)
       .map(({ mark, from, length }) => ({ x: from + length / 2, y: -letters / 3, anchor: 'middle', text: mark })),

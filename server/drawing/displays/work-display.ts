@@ -18,6 +18,7 @@ export function displayWork(work: Work, parts: WorkParts, title: string): Drawin
     title,
     name: work.name,
     heading: `work ${work.name}`,
+    units: parts.design.units,
     // what is cut down to an outline reaches no further than that, which is drawn too
     bounds: drawingBounds(layers.filter(({ clip }) => clip === undefined)),
     layers,

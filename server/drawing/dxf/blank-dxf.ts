@@ -28,18 +28,18 @@ export function blankDxf(drawn: DrawnDesign, nested: NestedBlank, filling: Filli
   const facts = sheetFacts(drawn, [made], source);
   return {
     layers: [
-      plainLayer('saw line', 1, { paths: filled.places.flatMap((place) => placedContours(place, drawn, nested)) }),
-      plainLayer('blank edge', 7, { rings: region.rings }),
+      plainLayer('saw line', { paths: filled.places.flatMap((place) => placedContours(place, drawn, nested)) }),
+      plainLayer('blank edge', { rings: region.rings }),
       axesLayer(stripAxes(families, region.rings)),
       registerLayer(marks),
-      plainLayer('names', 2, {
+      plainLayer('names', {
         texts: filled.places.map((place) => {
           const { x, y, size, text } = nameInPlace(place);
           return { at: { x: x - text.length * size * 0.5, y }, height: size, turn: 0, text };
         }),
       }),
       noteLayer(boundsOf(region.rings.flat()), [
-        `blank ${name}, ${filled.count} to make, seen from the front; millimetres`,
+        `blank ${name}, ${filled.count} to make, seen from the front; one unit is a millimetre`,
         ...[facts.origin, ...facts.assumptions, facts.check, curvesNote],
       ]),
     ],

@@ -5,8 +5,6 @@ import type { Point } from '../../geometry/point.ts';
 export interface DxfLayer {
   /** In words; written in the capitals, digits and underscores that the format knows. */
   readonly name: string;
-  /** Colour by its number in the format's index, 1 to 255. */
-  readonly colour: number;
   readonly broken: boolean;
   /** Closed or open chains of segments, each written as what it is. */
   readonly paths: readonly (readonly PathSegment[])[];

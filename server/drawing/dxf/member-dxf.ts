@@ -14,14 +14,14 @@ export function memberDxf(member: Member, notes: readonly string[]): DxfDrawing 
       .map((notch) => notchOnFace(notch, member.face));
   return {
     layers: [
-      plainLayer('edges', 7, { paths: [contourOfRing(member.outline)] }),
-      plainLayer('axis', 8, {
+      plainLayer('edges', { paths: [contourOfRing(member.outline)] }),
+      plainLayer('axis', {
         broken: true,
         paths: [[{ kind: 'line', from: { x: 0, y: 0 }, to: { x: member.length, y: 0 } }]],
       }),
-      plainLayer('notches from above', 1, { rings: notchesFrom('above') }),
-      plainLayer('notches from below', 5, { broken: true, rings: notchesFrom('below') }),
-      noteLayer(boundsOf(member.outline), [...notes, 'seen from the front; millimetres']),
+      plainLayer('notches from above', { rings: notchesFrom('above') }),
+      plainLayer('notches from below', { broken: true, rings: notchesFrom('below') }),
+      noteLayer(boundsOf(member.outline), [...notes, 'seen from the front; one unit is a millimetre']),
     ],
   };
 }

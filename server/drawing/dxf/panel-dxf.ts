@@ -11,9 +11,6 @@ import type { DxfDrawing, DxfLayer, DxfText } from './dxf-drawing.ts';
 import { noteLayer, plainLayer } from './dxf-layers.ts';
 
 const markHeight = 1.8;
-/** Strips by their level from the back, then pieces; numbers of the format's colours. */
-const stripColours = [3, 4, 6, 2, 30, 150];
-const pieceColours = { whole: 7, trimmed: 8 } as const;
 
 /** One copy of `laid`, seen from the front. `source` names the file and the state of its text. */
 export function panelDxf(drawn: DrawnDesign, laid: LaidPanel, source: string): DxfDrawing {
@@ -21,20 +18,24 @@ export function panelDxf(drawn: DrawnDesign, laid: LaidPanel, source: string): D
   const contours = contoursOf({ ...panel, grid: measuredGrid(panel.grid) });
   const facts = sheetFacts(drawn, [laid], source);
   const layers = [
-    plainLayer('outline', 1, { paths: contours }),
+    plainLayer('outline', { paths: contours }),
     ...stripLayers(laid, stripsByMark(laid, drawn)),
     ...pieceLayers(laid, marksOf(laid, drawn.kinds.pieces)),
   ];
   const bounds = boundsOf([...laid.region.flat(), ...layers.flatMap(({ rings }) => rings.flat())]);
-  const notes = [`panel ${panel.name}, seen from the front; millimetres`, facts.origin, ...facts.assumptions];
+  const notes = [
+    `panel ${panel.name}, seen from the front; one unit is a millimetre`,
+    facts.origin,
+    ...facts.assumptions,
+  ];
   return { layers: [...layers, noteLayer(bounds, [...notes, facts.check])] };
 }
 
 function stripLayers(laid: LaidPanel, marked: ReturnType<typeof stripsByMark>): DxfLayer[] {
   const levels = [...new Set(laid.strips.map(({ layer }) => layer))].sort((a, b) => a - b);
-  return levels.map((level, index) => {
+  return levels.map((level) => {
     const groups = laid.strips.filter(({ layer }) => layer === level);
-    return plainLayer(`strips ${level + 1}`, stripColours[index % stripColours.length] ?? 3, {
+    return plainLayer(`strips ${level + 1}`, {
       rings: groups.flatMap((group) => placedAll(pointsOf(barRing(group.length, group.stock.face)), group.placements)),
       texts: groups.flatMap((group) =>
         marked(group).flatMap(({ mark, placements }) =>
@@ -50,7 +51,7 @@ function pieceLayers(laid: LaidPanel, marks: ReturnType<typeof marksOf<LaidPanel
     .map((fate) => ({ fate, groups: laid.pieces.filter((group) => group.fate === fate) }))
     .filter(({ groups }) => groups.length > 0)
     .map(({ fate, groups }) =>
-      plainLayer(`pieces ${fate}`, pieceColours[fate], {
+      plainLayer(`pieces ${fate}`, {
         rings: groups.flatMap((group) => placedAll(group.outline, group.placements())),
         texts: groups.flatMap((group) =>
           [...group.placements()].map((placement) =>

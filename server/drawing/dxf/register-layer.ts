@@ -11,7 +11,7 @@ export const crossReach = 5;
 const labelHeight = 5;
 
 export function registerLayer(marks: readonly RegisterMark[]): DxfLayer {
-  return plainLayer('register', 3, {
+  return plainLayer('register', {
     paths: marks.flatMap(({ at }) => crossPaths(at)),
     texts: marks.map(({ label, at }) => ({
       at: { x: at.x + crossReach, y: at.y + crossReach / 2 },

@@ -23,7 +23,7 @@ export function writeDxf({ layers }: DxfDrawing): string {
       [1, 'AC1009'],
     ]),
     ...section('TABLES', [
-      ...table('LTYPE', [...lineType('CONTINUOUS', 'Solid line', []), ...lineType('HIDDEN', 'Dashes', [3, -1.5])], 2),
+      ...table('LTYPE', [...lineType('CONTINUOUS', 'Solid line', []), ...lineType('BROKEN', 'Dashes', [3, -1.5])], 2),
       ...table('LAYER', named.flatMap(layerEntry), named.length),
     ]),
     ...section('ENTITIES', named.flatMap(entities)),
@@ -59,6 +59,9 @@ const lineType = (name: string, words: string, dashes: readonly number[]): Pair[
   ...dashes.map((dash): Pair => [49, dash]),
 ];
 
+/** The colour of every layer, by its number in the format's index: drawn dark on light and light on dark. Names tell layers apart. */
+const neutral = 7;
+
 interface NamedLayer {
   readonly name: string;
   readonly layer: DxfLayer;
@@ -83,8 +86,8 @@ const layerEntry = ({ name, layer }: NamedLayer): Pair[] => [
   [0, 'LAYER'],
   [2, name],
   [70, 0],
-  [62, layer.colour],
-  [6, layer.broken ? 'HIDDEN' : 'CONTINUOUS'],
+  [62, neutral],
+  [6, layer.broken ? 'BROKEN' : 'CONTINUOUS'],
 ];
 
 const entities = ({ name, layer }: NamedLayer): Pair[] => [

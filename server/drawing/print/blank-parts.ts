@@ -2,9 +2,9 @@
 import { counted } from '../../../grammar/words.ts';
 import { jobStep } from '../../shop/steps/job-steps.ts';
 import type { PlanBlank } from '../../shop/sections/object-sections.ts';
+import { angleText } from '../../words/figures.ts';
 import { assemblyOrder } from '../assembly-order.ts';
 import { drawBlank } from '../draw-blank.ts';
-import { paperAngle } from '../sheet/paper-figures.ts';
 import { space } from './blocks.ts';
 import { asPart, type FlowPart, type Section } from './flow.ts';
 import { blankPicture } from './panel-picture.ts';
@@ -18,17 +18,17 @@ const pictureShare = 0.5;
 
 export const blankSections = (height: number, context: PrintContext): Section[] =>
   context.drawn.blanks.flatMap((nested) =>
-    drawBlank(nested, context.drawn.kinds, context.drawn.design.title).map((drawing, index): Section => {
+    drawBlank(nested, context.drawn, context.drawn.design.title).map((drawing, index): Section => {
       const planned = context.plan.blanks.filter(({ name }) => name === nested.blank.name)[index];
       const laid = nested.laid[index];
       const caption = [`${drawing.heading}, seen from the front; not to scale. Thick lines are the saw lines.`];
       return {
         title: `Blank ${drawing.name}`,
-        sheet: 1,
+        part: 1,
         parts: [
           asPart(blankPicture(drawing, caption, height * pictureShare, context)),
           ...remarks(planned ? blankLines(planned) : [], context),
-          ...(laid ? remarks(assemblyOrder(laid, context.drawn.kinds), context) : []),
+          ...(laid ? remarks(assemblyOrder(laid, context.drawn.kinds, context.plan.units), context) : []),
           asPart(space(2)),
           ...(planned ? placeParts(planned, context) : []),
         ],
@@ -42,13 +42,13 @@ const blankLines = ({ copies, cells, infill, places }: PlanBlank): string[] => [
 ];
 
 /** Moves count from the blank's middle. */
-function placeParts({ places }: PlanBlank, { figure, width, typefaces }: PrintContext): FlowPart[] {
+function placeParts({ places }: PlanBlank, { figures, width, typefaces }: PrintContext): FlowPart[] {
   const columns: PrintColumn<PlanBlank['places'][number]>[] = [
     { title: '', tick: true },
     { title: 'cut-out', strong: true, cell: ({ panel }) => panel },
-    { title: 'origin, right of the middle', align: 'right', cell: ({ move }) => figure(move.dx) },
-    { title: 'above the middle', align: 'right', cell: ({ move }) => figure(move.dy) },
-    { title: 'turned', align: 'right', cell: ({ move }) => paperAngle(move.turn) },
+    { title: 'origin, right of the middle', align: 'right', cell: ({ move }) => figures.length(move.dx) },
+    { title: 'above the middle', align: 'right', cell: ({ move }) => figures.length(move.dy) },
+    { title: 'turned', align: 'right', cell: ({ move }) => angleText(move.turn) },
     { title: 'sawn from', cell: ({ move }) => (move.mirror ? 'the back' : 'the front') },
   ];
   const { gate } = jobStep('fill the lattice');

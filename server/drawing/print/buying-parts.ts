@@ -2,6 +2,7 @@
 import type { PlanStock } from '../../shop/shop-plan.ts';
 import type { PlanMill, PlanSheet } from '../../shop/sections/work-sections.ts';
 import { sheetsStanding } from '../../shop/writers/text/object-text.ts';
+import { fixed } from '../../words/figures.ts';
 import type { FlowPart } from './flow.ts';
 import { remarks } from './remarks.ts';
 import type { PrintContext } from './print-context.ts';
@@ -44,29 +45,29 @@ const purchases = ({ stock, buy, rack, currency }: PlanStock): Purchase[] => [
   ...rack.map((each) => ({ what: stock, ...each, rejects: 0, from: 'the rack', currency })),
 ];
 
-const purchaseColumns = ({ figure }: PrintContext): PrintColumn<Purchase>[] => [
+const purchaseColumns = ({ figures }: PrintContext): PrintColumn<Purchase>[] => [
   { title: '', tick: true },
   { title: 'stock', strong: true, cell: ({ what }) => what },
   { title: 'sticks', align: 'right', strong: true, cell: ({ count }) => String(count) },
-  { title: 'length', align: 'right', cell: ({ lengthMm }) => figure(lengthMm) },
+  { title: 'length', align: 'right', cell: ({ lengthMm }) => figures.size(lengthMm) },
   { title: 'from', cell: ({ from }) => from },
   { title: 'for rejects', align: 'right', cell: ({ rejects }) => (rejects === 0 ? '' : String(rejects)) },
   { title: 'each', align: 'right', cell: ({ price, currency }) => moneyOrNone(price, currency) },
   { title: 'cost', align: 'right', strong: true, cell: ({ cost, currency }) => moneyOrNone(cost, currency) },
 ];
 
-const millColumns = ({ figure }: PrintContext): PrintColumn<PlanMill>[] => [
+const millColumns = ({ figures }: PrintContext): PrintColumn<PlanMill>[] => [
   { title: '', tick: true },
   { title: 'stock', strong: true, cell: ({ stock }) => stock },
-  { title: 'face', align: 'right', strong: true, cell: ({ faceMm }) => figure(faceMm) },
-  { title: 'depth', align: 'right', strong: true, cell: ({ depthMm }) => figure(depthMm) },
-  { title: 'flushed to', align: 'right', cell: ({ finishedDepthMm }) => figure(finishedDepthMm) },
+  { title: 'face', align: 'right', strong: true, cell: ({ faceMm }) => figures.fine(faceMm) },
+  { title: 'depth', align: 'right', strong: true, cell: ({ depthMm }) => figures.length(depthMm) },
+  { title: 'flushed to', align: 'right', cell: ({ finishedDepthMm }) => figures.length(finishedDepthMm) },
   { title: 'sticks', align: 'right', cell: ({ sticks }) => countOrNone(sticks) },
   { title: 'rejects', align: 'right', cell: ({ rejectsPct }) => `${rejectsPct} %` },
   { title: 'to mill', align: 'right', strong: true, cell: ({ millSticks }) => countOrNone(millSticks) },
 ];
 
-const boardColumns = ({ figure }: PrintContext): PrintColumn<PlanMill>[] => {
+const boardColumns = ({ figures }: PrintContext): PrintColumn<PlanMill>[] => {
   const of =
     (words: (boards: NonNullable<PlanMill['boards']>) => string) =>
     ({ boards }: PlanMill): string =>
@@ -77,29 +78,29 @@ const boardColumns = ({ figure }: PrintContext): PrintColumn<PlanMill>[] => {
     { title: 'boards', align: 'right', strong: true, cell: of(({ boards }) => String(boards)) },
     {
       title: 'thick × wide × long',
-      cell: of(({ thicknessMm, widthMm, lengthMm }) => [thicknessMm, widthMm, lengthMm].map(figure).join(' × ')),
+      cell: of(({ thicknessMm, widthMm, lengthMm }) => [thicknessMm, widthMm, lengthMm].map(figures.size).join(' × ')),
     },
     { title: 'thickness gives', cell: of(({ thicknessGives }) => thicknessGives) },
-    { title: 'rip kerf', align: 'right', cell: of(({ ripKerfMm }) => ripKerfMm.toFixed(2)) },
+    { title: 'rip kerf', align: 'right', cell: of(({ ripKerfMm }) => figures.fine(ripKerfMm)) },
     { title: 'strips a board', align: 'right', cell: of((each) => `${each.stripsPerBoard} × ${each.lengthsPerBoard}`) },
     { title: 'cost', align: 'right', cell: of(({ cost, currency }) => moneyOrNone(cost, currency)) },
   ];
 };
 
-const sheetColumns = ({ figure }: PrintContext): PrintColumn<PlanSheet>[] => [
+const sheetColumns = ({ figures }: PrintContext): PrintColumn<PlanSheet>[] => [
   { title: '', tick: true },
   { title: 'sheet', strong: true, cell: ({ sheet }) => sheet },
   { title: 'count', align: 'right', strong: true, cell: ({ count }) => String(count) },
   { title: 'layout', cell: ({ layout }) => layout },
-  { title: 'size', cell: ({ widthMm, heightMm }) => `${figure(widthMm)} × ${figure(heightMm)}` },
+  { title: 'size', cell: ({ widthMm, heightMm }) => `${figures.size(widthMm)} × ${figures.size(heightMm)}` },
   {
     title: 'gives',
     cell: ({ pieces }) =>
       pieces
-        .map((piece) => `${piece.n} × ${piece.what} ${figure(piece.widthMm)} × ${figure(piece.heightMm)}`)
+        .map(({ n, what, widthMm, heightMm }) => `${n} × ${what} ${figures.size(widthMm)} × ${figures.size(heightMm)}`)
         .join(', '),
   },
-  { title: 'used', align: 'right', cell: ({ usedPct }) => `${usedPct.toFixed(1)} %` },
+  { title: 'used', align: 'right', cell: ({ usedPct }) => `${fixed(usedPct, 1)} %` },
   { title: 'all together', cell: sheetsStanding },
   { title: 'cost', align: 'right', cell: ({ cost, currency }) => moneyOrNone(cost, currency) },
 ];

@@ -1,7 +1,9 @@
-/** The first page: what is made, the two sheets, what the work comes to, the job in its order. */
+/** The first page: what is made, the two parts of the print, what the work comes to, the job in its order. */
+import { minutesText, plain } from '../../words/figures.ts';
 import { area, rectangle } from '../sheet/sheet-lines.ts';
 import { type Block, blockOf, indented, paragraph, space, stacked } from './blocks.ts';
 import { asPart, type FlowPart } from './flow.ts';
+import { partNames } from './page-frame.ts';
 import { letterSizes, type PrintContext } from './print-context.ts';
 import { printTable, type PrintColumn } from './table.ts';
 import type { PlanPanel } from '../../shop/shop-plan.ts';
@@ -19,14 +21,14 @@ export function coverParts(context: PrintContext): FlowPart[] {
       space(3),
       ...(plan.incomplete ? [incompleteNotice(context), space(3)] : []),
       paragraph(
-        'Two sheets in one print. Sheet 1 takes the work to the finished lattice. Then the lattice is measured, the measured figures go into the file as “measured”, and sheet 2 is printed again from it: infill follows the lattice as it came out, not the drawing.',
+        'One print in two parts. Part 1 takes the work to the finished lattice. Then measure the lattice, write what you measured into the file as “measured”, and print part 2 again: the infill follows the lattice as it came out, not the drawing.',
         text,
         width,
         typefaces,
       ),
       space(1.5),
       paragraph(
-        'Not tested in wood: cut a test notch and a test cell first. Lengths are tip to tip, bevels inside the wood from the axis, left and right seen from end 1. Where a caliper figure stands, the caliper governs.',
+        'Not tested in wood: cut a test notch and a test cell first. Lengths are tip to tip, bevels inside the wood from the axis, left and right seen from end 1. Where a caliper figure is given, the caliper governs.',
         { ...text, look: 'strong' },
         width,
         typefaces,
@@ -48,11 +50,11 @@ function incompleteNotice({ width, typefaces }: PrintContext): Block {
   return blockOf(inner.height, [area('box', rectangle(0, 0, width, inner.height)), ...inner.items]);
 }
 
-const panelColumns = ({ figure }: PrintContext): PrintColumn<PlanPanel>[] => [
+const panelColumns = ({ figures }: PrintContext): PrintColumn<PlanPanel>[] => [
   { title: 'panel', strong: true, cell: ({ name }) => name },
   { title: 'copies', align: 'right', strong: true, cell: ({ copies }) => String(copies) },
   { title: 'edge', cell: ({ edge }) => edge },
-  { title: 'edge length', align: 'right', cell: ({ perimeterMm }) => figure(perimeterMm) },
+  { title: 'edge length', align: 'right', cell: ({ perimeterMm }) => figures.length(perimeterMm) },
   { title: 'nodes', align: 'right', cell: ({ nodes }) => String(nodes) },
   { title: 'strips', align: 'right', cell: ({ strips }) => String(strips) },
   { title: 'infill', align: 'right', cell: ({ infill }) => String(infill.make) },
@@ -63,14 +65,7 @@ const stepColumns: PrintColumn<PlanStep>[] = [
   { title: '', tick: true },
   { title: '', align: 'right', strong: true, cell: ({ order }) => String(order) },
   { title: 'step', strong: true, cell: ({ title }) => title },
-  { title: 'sheet', cell: ({ sheet }) => (sheet === 'to the lattice' ? '1, to the lattice' : '2, after measuring') },
+  { title: 'part', cell: ({ sheet }) => (sheet === partNames[1] ? `1, ${sheet}` : `2, ${sheet}`) },
   { title: 'by hand', align: 'right', cell: ({ handsOnMin }) => (handsOnMin === null ? '' : minutesText(handsOnMin)) },
-  { title: 'then wait', align: 'right', cell: ({ waitH }) => (waitH === null ? '' : `${waitH} h`) },
+  { title: 'then wait', align: 'right', cell: ({ waitH }) => (waitH === null ? '' : `${plain(waitH, 1)} h`) },
 ];
-
-/** "45 min", "3 h 20 min". */
-export function minutesText(minutes: number): string {
-  const whole = Math.round(minutes);
-  const hours = Math.floor(whole / 60);
-  return hours === 0 ? `${whole} min` : `${hours} h ${whole % 60} min`;
-}

@@ -16,17 +16,17 @@ export interface FlowTable {
 
 export type FlowPart = { readonly kind: 'block'; readonly block: Block } | FlowTable;
 
-/** Parts that begin a new page together, under one title. */
+/** What begins a new page together, under one title, in one of the two parts of the print. */
 export interface Section {
   readonly title: string;
-  readonly sheet: 1 | 2;
+  readonly part: 1 | 2;
   readonly parts: readonly FlowPart[];
 }
 
 /** Items of one page's body, from the body's upper left corner. */
 export interface Body {
   readonly title: string;
-  readonly sheet: 1 | 2;
+  readonly part: 1 | 2;
   readonly items: readonly PageItem[];
 }
 
@@ -36,21 +36,21 @@ export const asPart = (block: Block): FlowPart => ({ kind: 'block', block });
 export const pourSections = (sections: readonly Section[], height: number): Body[] =>
   sections.filter(({ parts }) => parts.length > 0).flatMap((section) => pourSection(section, height));
 
-function pourSection({ title, sheet, parts }: Section, height: number): Body[] {
+function pourSection({ title, part, parts }: Section, height: number): Body[] {
   const pages = [new PageInMaking(height)];
   const page = (): PageInMaking => pages.at(-1) ?? new PageInMaking(height);
   const turnPage = (): PageInMaking => {
     if (!page().isEmpty) pages.push(new PageInMaking(height));
     return page();
   };
-  parts.forEach((part, index) => {
-    const needed = heightOf(part) + keptHeight(parts, index);
-    const mayStay = page().holds(needed) || (page().isKept && page().holds(leastHeight(part)));
+  parts.forEach((each, index) => {
+    const needed = heightOf(each) + keptHeight(parts, index);
+    const mayStay = page().holds(needed) || (page().isKept && page().holds(leastHeight(each)));
     if (!mayStay) turnPage();
-    if (part.kind === 'block') page().put(part.block);
-    else putTable(part, page, turnPage);
+    if (each.kind === 'block') page().put(each.block);
+    else putTable(each, page, turnPage);
   });
-  return pages.map(({ items }, index) => ({ title: index === 0 ? title : `${title}, continued`, sheet, items }));
+  return pages.map(({ items }, index) => ({ title: index === 0 ? title : `${title}, continued`, part, items }));
 }
 
 class PageInMaking {

@@ -1,15 +1,15 @@
 /** The lists of strips and of pieces, one row a mark. */
 import type { PlanPiece, PlanPieceEnd, PlanStrip } from '../../shop/shop-plan.ts';
-import { paperAngle } from '../sheet/paper-figures.ts';
+import { angleText } from '../../words/figures.ts';
 import type { FlowTable } from './flow.ts';
 import type { PrintContext } from './print-context.ts';
 import { printTable, type PrintColumn } from './table.ts';
 
-export function stripTable({ plan, figure, width, typefaces }: PrintContext): FlowTable {
+export function stripTable({ plan, figures, width, typefaces }: PrintContext): FlowTable {
   const columns: PrintColumn<PlanStrip>[] = [
     { title: '', tick: true },
     { title: 'mark', strong: true, cell: ({ mark }) => mark },
-    { title: 'length', align: 'right', strong: true, cell: ({ lengthMm }) => figure(lengthMm) },
+    { title: 'length', align: 'right', strong: true, cell: ({ lengthMm }) => figures.length(lengthMm) },
     { title: 'notches', align: 'right', cell: ({ notches }) => String(notches.length) },
     { title: 'hand', cell: ({ hand }) => hand ?? '' },
     { title: 'stock', cell: ({ stock }) => stock },
@@ -19,12 +19,12 @@ export function stripTable({ plan, figure, width, typefaces }: PrintContext): Fl
   return printTable('All strips', columns, plan.strips, width, typefaces);
 }
 
-export function pieceTable({ plan, figure, width, typefaces }: PrintContext): FlowTable {
+export function pieceTable({ plan, figures, width, typefaces }: PrintContext): FlowTable {
   const columns: PrintColumn<PlanPiece>[] = [
     { title: '', tick: true },
     { title: 'mark', strong: true, cell: ({ mark }) => mark },
-    { title: 'length', align: 'right', strong: true, cell: ({ lengthMm }) => figure(lengthMm) },
-    { title: 'edges', align: 'right', cell: ({ edgesMm }) => edgesMm.map(figure).join(' / ') },
+    { title: 'length', align: 'right', strong: true, cell: ({ lengthMm }) => figures.length(lengthMm) },
+    { title: 'edges', align: 'right', cell: ({ edgesMm }) => edgesMm.map(figures.length).join(' / ') },
     { title: 'end 1', cell: ({ ends }) => bevels(ends[0]) },
     { title: 'end 2', cell: ({ ends }) => bevels(ends[1]) },
     ...countColumns,
@@ -40,7 +40,7 @@ const countColumns: PrintColumn<PlanStrip | PlanPiece>[] = [
 ];
 
 const bevels = ({ bevels: both }: PlanPieceEnd): string =>
-  both === null ? 'fitted' : both[0] === both[1] ? paperAngle(both[0]) : both.map(paperAngle).join(' / ');
+  both === null ? 'fitted' : both[0] === both[1] ? angleText(both[0]) : both.map(angleText).join(' / ');
 
 const forPanels = ({ panels }: PlanStrip | PlanPiece): string =>
   Object.entries(panels)

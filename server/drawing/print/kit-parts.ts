@@ -1,8 +1,9 @@
 /** A class: a label for every bag and for the teacher's box, what is packed and shared, and the student's own card. */
+import { counted } from '../../../grammar/words.ts';
 import { maximum } from '../../geometry/numbers.ts';
 import type { PlanKit } from '../../shop/sections/work-sections.ts';
+import { angleText } from '../../words/figures.ts';
 import { area, openLine, rectangle, textAt } from '../sheet/sheet-lines.ts';
-import { paperAngle } from '../sheet/paper-figures.ts';
 import { type Block, blockOf, indented, paragraph, space, stacked } from './blocks.ts';
 import { asPart, type FlowPart, type Section } from './flow.ts';
 import { fullSize } from './piece-cards.ts';
@@ -14,9 +15,9 @@ export function kitSections(context: PrintContext): Section[] {
   const { kit } = context.plan;
   if (kit === null) return [];
   return [
-    { title: `Class ${kit.name}`, sheet: 2, parts: packingParts(kit, context) },
-    { title: 'Bag labels', sheet: 2, parts: bagLabels(kit, context) },
-    { title: 'Student card', sheet: 2, parts: studentCard(kit, context) },
+    { title: `Class ${kit.name}`, part: 2, parts: packingParts(kit, context) },
+    { title: 'Bag labels', part: 2, parts: bagLabels(kit, context) },
+    { title: 'Student card', part: 2, parts: studentCard(kit, context) },
   ];
 }
 
@@ -41,7 +42,7 @@ function packingParts(kit: PlanKit, context: PrintContext): FlowPart[] {
       ? []
       : [
           printTable(
-            `Jigs: ${sets} ${sets === 1 ? 'set' : 'sets'}, ${studentsPerSet} students to a set`,
+            `Jigs: ${counted(sets, 'set')}, ${studentsPerSet} students to a set`,
             jigColumns(context),
             jigs,
             width,
@@ -51,13 +52,13 @@ function packingParts(kit: PlanKit, context: PrintContext): FlowPart[] {
   ];
 }
 
-const bagColumns = ({ figure }: PrintContext): PrintColumn<PlanKit['bag'][number]>[] => [
+const bagColumns = ({ figures }: PrintContext): PrintColumn<PlanKit['bag'][number]>[] => [
   { title: '', tick: true },
   { title: 'mark', strong: true, cell: ({ mark }) => mark },
   { title: 'needed', align: 'right', cell: ({ n }) => String(n) },
   { title: '+\u00a0spare', align: 'right', cell: ({ spare }) => String(spare) },
   { title: '=\u00a0in the bag', align: 'right', strong: true, cell: ({ n, spare }) => String(n + spare) },
-  { title: 'length', align: 'right', cell: ({ lengthMm }) => figure(lengthMm) },
+  { title: 'length', align: 'right', cell: ({ lengthMm }) => figures.length(lengthMm) },
 ];
 
 const boxColumns: PrintColumn<PlanKit['teacherBox'][number]>[] = [
@@ -76,21 +77,21 @@ const spareColumns: PrintColumn<PlanKit['spares'][number]>[] = [
   { title: 'least box', align: 'right', cell: ({ stated }) => String(stated?.leastBox ?? '') },
 ];
 
-const jigColumns = ({ figure, keyFigure }: PrintContext): PrintColumn<PlanKit['jigs']['jigs'][number]>[] => [
+const jigColumns = ({ figures }: PrintContext): PrintColumn<PlanKit['jigs']['jigs'][number]>[] => [
   { title: '', tick: true },
   { title: 'jig', cell: ({ jig, keys }) => (keys ? `${jig}, keys` : jig) },
-  { title: 'angle', align: 'right', strong: true, cell: ({ angle }) => paperAngle(angle) },
+  { title: 'angle', align: 'right', strong: true, cell: ({ angle }) => angleText(angle) },
   {
     title: 'toe to stop',
     align: 'right',
     strong: true,
-    cell: ({ keys, stopMm }) => (keys ? keyFigure : figure)(stopMm),
+    cell: ({ keys, stopMm }) => figures[keys ? 'key' : 'length'](stopMm),
   },
   {
     title: 'caliper',
     align: 'right',
     strong: true,
-    cell: ({ keys, caliperMm }) => (caliperMm === null ? '' : (keys ? keyFigure : figure)(caliperMm)),
+    cell: ({ keys, caliperMm }) => (caliperMm === null ? '' : figures[keys ? 'key' : 'length'](caliperMm)),
   },
   { title: 'marks', strong: true, cell: ({ marks }) => marks.join(', ') },
 ];
@@ -149,7 +150,7 @@ function cardRow(cards: readonly Block[], width: number): Block {
 
 /** What the student has on the bench: the stages to tick off, and the pieces at full size to lay the own ones on. */
 function studentCard(kit: PlanKit, context: PrintContext): FlowPart[] {
-  const { width, typefaces, drawn, figure } = context;
+  const { width, typefaces, drawn, figures } = context;
   const inBag = new Set(kit.bag.map(({ mark }) => mark));
   const boxSize = 4.4;
   const stages = kit.card.map((line, index) => {
@@ -163,7 +164,7 @@ function studentCard(kit: PlanKit, context: PrintContext): FlowPart[] {
       return asPart(
         blockOf(view.height + 2, [
           textAt(mark, { x: 0, y: 10 }, { size: letterSizes.mark, look: 'strong' }),
-          textAt(figure(shape.length), { x: 0, y: 15.5 }, { size: letterSizes.text }),
+          textAt(figures.length(shape.length), { x: 0, y: 15.5 }, { size: letterSizes.text }),
           ...view.items,
         ]),
       );

@@ -1,10 +1,12 @@
 /** The finished object: whether it closes and moves, what it weighs, how it hangs, how it is finished. */
+import { figure, type Measure, words } from '../../../grammar/words.ts';
+import type { LengthUnit } from '../../design/design-model.ts';
 import type { PlanMassPart, PlanSpan } from '../../shop/sections/object-sections.ts';
 import { movementLines } from '../../shop/writers/text/work-text.ts';
 import { paragraph, space, stacked } from './blocks.ts';
 import { remarks } from './remarks.ts';
 import { asPart, type FlowPart } from './flow.ts';
-import { massText } from './optional-figures.ts';
+import { massOrUnknown } from './optional-figures.ts';
 import { letterSizes, type PrintContext } from './print-context.ts';
 import { printTable, type PrintColumn } from './table.ts';
 
@@ -34,36 +36,48 @@ export function closingParts(context: PrintContext): FlowPart[] {
 /** Mass, finish and hanging; nothing where the file says nothing of them. */
 export function objectParts(context: PrintContext): FlowPart[] {
   const { plan, width, typefaces } = context;
-  const { mass, finish } = plan;
+  const { mass, finish, units } = plan;
   return [
     ...(mass.parts.length === 0
       ? []
-      : [printTable(`Mass of a copy: ${massText(mass.perCopyG)}`, massColumns, mass.parts, width, typefaces)]),
+      : [
+          printTable(
+            `Mass of a copy: ${massOrUnknown(mass.perCopyG, units)}`,
+            massColumns(units),
+            mass.parts,
+            width,
+            typefaces,
+          ),
+        ]),
     ...remarks(mass.notes, context),
     ...told('Finish', finish?.order ?? [], context),
     ...told('Hanging', hangingLines(context), context),
   ];
 }
 
-const massColumns: PrintColumn<PlanMassPart>[] = [
+const massColumns = (units: LengthUnit): PrintColumn<PlanMassPart>[] => [
   { title: 'part', strong: true, cell: ({ part }) => part },
   { title: 'material', cell: ({ material }) => material },
   { title: 'count', align: 'right', cell: ({ count }) => String(count) },
-  { title: 'mass', align: 'right', strong: true, cell: ({ massG }) => massText(massG) },
+  { title: 'mass', align: 'right', strong: true, cell: ({ massG }) => massOrUnknown(massG, units) },
   { title: 'weighed', toFill: true },
 ];
 
-function hangingLines({ plan: { hanging }, figure }: PrintContext): string[] {
+function hangingLines({ plan: { hanging, units }, say }: PrintContext): string[] {
   if (hanging === null) return [];
+  const long = (millimetres: number): Measure => figure.length(millimetres);
   const span = (what: string, each: PlanSpan | null): string[] =>
     each === null
       ? []
       : [
-          `${what}: ${figure(each.lengthMm)} long, upper edge ${figure(each.heightMm)} above the work’s origin, from ${figure(each.fromMm)} to ${figure(each.toMm)} seen from the front`,
+          say(
+            words`${what}: ${long(each.lengthMm)} long, upper edge ${long(each.heightMm)} above the work’s origin, from ${long(each.fromMm)} to ${long(each.toMm)} seen from the front`,
+          ),
         ];
-  const holes = hanging.drill.map(({ xMm, yMm }) => `${figure(xMm)} (height ${figure(yMm)})`);
+  const mass = (grams: number | null): string => massOrUnknown(grams, units);
+  const holes = hanging.drill.map(({ xMm, yMm }) => say(words`${long(xMm)} (height ${long(yMm)})`));
   return [
-    `Load ${massText(hanging.loadG)}; ${hanging.fixings} fixings × ${massText(hanging.eachG)} ÷ ${hanging.safety} carry ${massText(hanging.carriesG)}: ${hanging.verdict}`,
+    `Load ${mass(hanging.loadG)}; ${hanging.fixings} fixings × ${mass(hanging.eachG)} ÷ ${hanging.safety} carry ${mass(hanging.carriesG)}: ${hanging.verdict}`,
     ...span('Cleat', hanging.cleat),
     ...span('Spacer', hanging.spacer),
     ...(holes.length === 0 ? [] : [`Holes from the cleat’s left end, seen from behind: ${holes.join(', ')}`]),

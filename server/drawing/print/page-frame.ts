@@ -1,10 +1,12 @@
-/** What stands on every printed page around its body: which sheet it is, where it comes from, what it takes for granted, how to check it. */
+/** What is on every printed page around its body: which part it is, where it comes from, what it takes for granted, how to check it. */
+import { figure, words } from '../../../grammar/words.ts';
 import { gridsMade } from '../../shop/sections/plan-parts.ts';
-import type { Point } from '../../geometry/point.ts';
+import type { LengthUnit } from '../../design/design-model.ts';
 import { movedItems } from '../page/moved-items.ts';
 import type { Page, PageItem } from '../page/page-model.ts';
 import { paperSizes } from '../page/paper-sizes.ts';
 import { textWidth } from '../page/typeface.ts';
+import { barItems, checkBar } from '../sheet/check-bar.ts';
 import { area, openLine, rectangle, textAt } from '../sheet/sheet-lines.ts';
 import { type Block, fittingSize, paragraph, stacked } from './blocks.ts';
 import type { Body } from './flow.ts';
@@ -14,12 +16,11 @@ import { letterSizes } from './print-context.ts';
 /** Papers that the sheet is laid out for. */
 export type PrintPaper = 'A4' | 'letter';
 
-export const sheetNames = { 1: 'to the lattice', 2: 'after measuring' } as const;
+export const partNames = { 1: 'to the lattice', 2: 'after measuring' } as const;
 
 /** Left is wider: holes for a ring binder, and the upright bar. */
 const margins = { left: 20, right: 12, top: 11, bottom: 9 };
 const headHeight = 15;
-const bar = 100;
 const barThickness = 2.6;
 const afterBody = 4;
 const textBesideBar = 6;
@@ -57,25 +58,30 @@ export function framedPage(
     width,
     height,
     title: body.title,
-    items: [...head(frame, body, context), ...items, ...foot(frame, number, count, context), ...uprightBar(frame)],
+    items: [
+      ...head(frame, body, context),
+      ...items,
+      ...foot(frame, number, count, context),
+      ...uprightBar(frame, context.plan.units),
+    ],
   };
 }
 
-function head({ width }: PageFrame, { title, sheet }: Body, { typefaces }: PrintContext): PageItem[] {
+function head({ width }: PageFrame, { title, part }: Body, { typefaces }: PrintContext): PageItem[] {
   const right = width - margins.right;
-  const tag = sheetNames[sheet];
-  const tagLook = { size: letterSizes.figure, look: sheet === 1 ? 'strong' : 'strong reversed' };
+  const tag = partNames[part];
+  const tagLook = { size: letterSizes.figure, look: part === 1 ? 'strong' : 'strong reversed' };
   const tagWidth = textWidth(tag, tagLook, typefaces) + 8;
-  const sheetText = `Sheet ${sheet}`;
-  const sheetLook = { size: letterSizes.figure };
+  const partText = `Part ${part}`;
+  const partLook = { size: letterSizes.figure };
   const tagLeft = right - tagWidth;
-  const titleRoom = tagLeft - 3 - textWidth(sheetText, sheetLook, typefaces) - 4 - margins.left;
+  const titleRoom = tagLeft - 3 - textWidth(partText, partLook, typefaces) - 4 - margins.left;
   const look = { size: letterSizes.mark, look: 'strong' };
   const base = margins.top + 8;
   return [
     textAt(title, { x: margins.left, y: base }, { ...look, size: fittingSize(title, look, titleRoom, typefaces) }),
-    textAt(sheetText, { x: tagLeft - 3, y: base - 1.2 }, { ...sheetLook, anchor: 'end' }),
-    area(sheet === 1 ? 'box' : 'arrow', rectangle(tagLeft, base - 7, tagWidth, 8.4)),
+    textAt(partText, { x: tagLeft - 3, y: base - 1.2 }, { ...partLook, anchor: 'end' }),
+    area(part === 1 ? 'box' : 'arrow', rectangle(tagLeft, base - 7, tagWidth, 8.4)),
     textAt(tag, { x: right - tagWidth / 2, y: base - 1.2 }, { ...tagLook, anchor: 'middle' }),
     openLine('outline', [
       { x: margins.left, y: base + 3 },
@@ -85,19 +91,25 @@ function head({ width }: PageFrame, { title, sheet }: Body, { typefaces }: Print
 }
 
 /** The foot's lines, as high as they need to be: nothing of them is ever left out. */
-function footText({ plan, drawn, figure, width, typefaces }: PrintContext): Block {
-  const room = width - bar - textBesideBar;
+function footText(context: PrintContext): Block {
+  const { plan, say, width, typefaces } = context;
+  const room = width - checkBar(plan.units).length - textBesideBar;
   const look = { size: letterSizes.small };
   const strong = { ...look, look: 'strong' };
   const title = plan.title === null ? '' : `${plan.title} · `;
   const text = stacked([
     paragraph(`${title}${plan.source} · text ${plan.revision}`, strong, room, typefaces),
     ...plan.grids.map(({ name, sideMm }) =>
-      paragraph(`${name}: face ${facesOf(drawn, name, figure)}, pitch ${figure(sideMm)}`, look, room, typefaces),
+      paragraph(
+        say(words`${name}: face ${facesOf(name, context)}, pitch ${figure.length(sideMm)}`),
+        look,
+        room,
+        typefaces,
+      ),
     ),
-    paragraph(kerfText(plan), look, room, typefaces),
+    paragraph(kerfText(context), look, room, typefaces),
     ...plan.grids.map((grid) =>
-      paragraph(`Check: ${checkWords(grid)} ${figure(grid.check.mm)}`, strong, room, typefaces),
+      paragraph(say(words`Check: ${checkWords(grid)} ${figure.length(grid.check.mm)}`), strong, room, typefaces),
     ),
   ]);
   return { ...text, height: Math.max(text.height, barFootHeight) };
@@ -106,49 +118,41 @@ function footText({ plan, drawn, figure, width, typefaces }: PrintContext): Bloc
 const barFootHeight = 15;
 
 /** The strips' faces of one grid. */
-function facesOf({ design }: PrintContext['drawn'], grid: string, figure: PrintContext['figure']): string {
-  const families = gridsMade(design).find(({ name }) => name === grid)?.grid.families ?? [];
-  return [...new Set(families.map(({ stock }) => figure(stock.face)))].join(' and ');
+function facesOf(grid: string, { drawn, say }: PrintContext): string {
+  const families = gridsMade(drawn.design).find(({ name }) => name === grid)?.grid.families ?? [];
+  return [...new Set(families.map(({ stock }) => say(words`${figure.fine(stock.face)}`)))].join(' and ');
 }
 
-function kerfText({ benches }: PrintContext['plan']): string {
-  const stated = benches.filter(({ kerfMm }) => kerfMm !== null);
+function kerfText({ plan, say }: PrintContext): string {
+  const stated = plan.benches.filter(({ kerfMm }) => kerfMm !== null);
   if (stated.length === 0) return 'kerf: not stated';
-  return stated.map(({ name, kerfMm }) => `kerf ${(kerfMm ?? 0).toFixed(2)} (${name})`).join(', ');
+  return stated.map(({ name, kerfMm }) => say(words`kerf ${figure.fine(kerfMm ?? 0)} (${name})`)).join(', ');
 }
 
-function foot(frame: PageFrame, number: number, count: number, { width }: PrintContext): PageItem[] {
+function foot(frame: PageFrame, number: number, count: number, { plan, width }: PrintContext): PageItem[] {
+  const bar = checkBar(plan.units);
   const top = frame.height - margins.bottom - frame.foot.height;
-  const left = margins.left + width - bar;
+  const left = margins.left + width - bar.length;
   return [
     openLine('rule', [
       { x: margins.left, y: top - 1.5 },
       { x: margins.left + width, y: top - 1.5 },
     ]),
     ...movedItems(frame.foot.items, margins.left, top),
-    ...ruler(rectangle(left, top + 1, bar, barThickness), (index) =>
-      rectangle(left + index * 10, top + 1, 10, barThickness),
-    ),
-    textAt(`${bar} mm: measure both bars`, { x: left, y: top + 7.6 }, { size: letterSizes.small }),
+    ...barItems(bar, { x: left, y: top + 1 }, barThickness),
+    textAt(`Bars of ${bar.name}: measure both; ${bar.units}`, { x: left, y: top + 7.6 }, { size: letterSizes.small }),
     textAt(
       `page ${number} of ${count}`,
-      { x: left + bar, y: top + 13 },
+      { x: left + bar.length, y: top + 13 },
       { size: letterSizes.heading, look: 'strong', anchor: 'end' },
     ),
   ];
 }
 
 /** The same bar standing in the left margin. */
-function uprightBar({ body }: PageFrame): PageItem[] {
-  const left = margins.left - 9;
-  const top = body.top + (body.height - bar) / 2;
-  return ruler(rectangle(left, top, barThickness, bar), (index) => rectangle(left, top + index * 10, barThickness, 10));
-}
-
-/** Ten fields of ten millimetres, every other one filled. */
-function ruler(outline: readonly Point[], field: (index: number) => readonly Point[]): PageItem[] {
-  const filled = Array.from({ length: bar / 10 }, (_, index) => index).filter((index) => index % 2 === 0);
-  return [area('box', outline, { 'check-mm': bar }), ...filled.map((index) => area('arrow', field(index)))];
+function uprightBar({ body }: PageFrame, units: LengthUnit): PageItem[] {
+  const bar = checkBar(units);
+  return barItems(bar, { x: margins.left - 9, y: body.top + (body.height - bar.length) / 2 }, barThickness, true);
 }
 
 /** A grid of one pitch is checked over ten cells. */

@@ -16,7 +16,7 @@ import { letterSizes, type PrintContext } from './print-context.ts';
 const pictureShare = 0.52;
 
 export function panelParts(laid: LaidPanel, height: number, context: PrintContext): FlowPart[] {
-  const { width, typefaces, drawn } = context;
+  const { plan, width, typefaces, drawn } = context;
   const strong = { size: letterSizes.figure, look: 'strong' };
   const heading = (text: string): FlowPart =>
     asPart({ ...paragraph(text, strong, width, typefaces), keepsWithNext: true });
@@ -29,7 +29,7 @@ export function panelParts(laid: LaidPanel, height: number, context: PrintContex
       ? []
       : [
           heading('Order of assembly'),
-          ...assemblyOrder(laid, drawn.kinds).map((line) =>
+          ...assemblyOrder(laid, drawn.kinds, plan.units).map((line) =>
             asPart(paragraph(line, { size: letterSizes.text }, width, typefaces)),
           ),
         ]),

@@ -1,4 +1,5 @@
 /** Every kind of infill piece at full size, to lay the part on, and enlarged with its dimensions. */
+import { figure, measure, words } from '../../../grammar/words.ts';
 import type { PieceShape } from '../../lattice/laid-panel.ts';
 import type { MarkedPiece } from '../../shop/marks/marked-kinds.ts';
 import { edgeView, faceView, notchStretches } from '../member-views.ts';
@@ -8,7 +9,7 @@ import { dimensionRoom, pieceDimensions, pieceMember } from '../piece-views.ts';
 import { brokenAxis } from '../sheet/broken-axis.ts';
 import { textWidth } from '../page/typeface.ts';
 import { figureSize, heightDimension } from '../sheet/dimensions.ts';
-import { paperAngle, paperUnit } from '../sheet/paper-figures.ts';
+import { angleText } from '../../words/figures.ts';
 import { rolesOf } from '../shared-words.ts';
 import { area, textAt } from '../sheet/sheet-lines.ts';
 import { stockText } from '../sheet-facts.ts';
@@ -28,18 +29,17 @@ const besideFace = 30;
 
 export function pieceCard(piece: MarkedPiece, context: PrintContext): Block {
   const { shape } = piece;
-  const { figure, drawn, typefaces, width } = context;
-  const { units } = drawn.design;
+  const { plan, say, typefaces, width } = context;
+  const { units } = plan;
   const what = `${rolesOf(piece).join(', ')}\n${stockText(shape.stock, units)}\n${piece.whole} whole, ${piece.trimmed} trimmed`;
   const text = { size: letterSizes.figure };
-  const unit = paperUnit(units);
   const enlarged = enlargedView(shape, context);
   const room = enlarged ? width - enlargedWidth : width;
   const facts = stacked([
-    paragraph(`${figure(shape.length)}${unit} tip to tip`, { ...text, look: 'strong' }, room, typefaces),
-    paragraph(`edges ${figure(shape.edges[0])} and ${figure(shape.edges[1])}`, text, room, typefaces),
+    paragraph(say(words`${measure.length(shape.length)} tip to tip`), { ...text, look: 'strong' }, room, typefaces),
+    paragraph(say(words`edges ${figure.length(shape.edges, ' and ')}`), text, room, typefaces),
     ...([0, 1] as const).map((end) => paragraph(endText(shape, end), text, room, typefaces)),
-    ...notchLines(shape.notches, figure).map((line) =>
+    ...notchLines(shape.notches, units).map((line) =>
       paragraph(line.trim(), { size: letterSizes.small + 0.4 }, room, typefaces),
     ),
   ]);
@@ -58,7 +58,7 @@ const sideBySide = (a: Block, b: Block | null): Block =>
 function endText({ ends }: PieceShape, end: 0 | 1): string {
   const { bevels } = ends[end];
   if (bevels === null) return `end ${end + 1}: fitted to its place`;
-  const [first, second] = bevels.map(paperAngle);
+  const [first, second] = bevels.map(angleText);
   return first === second
     ? `end ${end + 1}: ${first ?? ''}, both sides`
     : `end ${end + 1}: ${first ?? ''} left, ${second ?? ''} right`;
@@ -68,7 +68,7 @@ function endText({ ends }: PieceShape, end: 0 | 1): string {
 export function fullSize(
   mark: string,
   shape: PieceShape,
-  { width, figure, typefaces }: PrintContext,
+  { width, figures, typefaces }: PrintContext,
 ): Block & { room: number } {
   const member = pieceMember(shape);
   const axis = brokenAxis(shape.length, 1, left, width - left - 40, notchStretches(member));
@@ -83,20 +83,20 @@ export function fullSize(
     ...(whole ? [area('wood', outline, { mark, 'length-mm': shape.length })] : []),
     ...(whole && shape.notches.length === 0 ? [] : faceView(member, axis, middle)),
     ...edgeView(member, axis, top),
-    ...heightDimension(right, top, top + shape.stock.depth, right - 7, figure(shape.stock.depth)),
+    ...heightDimension(right, top, top + shape.stock.depth, right - 7, figures.length(shape.stock.depth)),
   ];
-  const room = right + 4 + textWidth(figure(shape.stock.depth), { size: figureSize }, typefaces);
+  const room = right + 4 + textWidth(figures.length(shape.stock.depth), { size: figureSize }, typefaces);
   return { ...blockOf(top + shape.stock.depth + 5, items), room };
 }
 
 /** As large as it fits with its dimensions, or null where even full size does not. */
-function enlargedView(shape: PieceShape, { figure, typefaces }: PrintContext): Block | null {
+function enlargedView(shape: PieceShape, { figures, typefaces }: PrintContext): Block | null {
   const { length, stock, notches } = shape;
   const scale = scales.find((each) => length * each <= enlargedWood.width && stock.face * each <= enlargedWood.height);
   if (scale === undefined) return null;
   const over = notches.length > 0 ? dimensionRoom.overLapped : dimensionRoom.over;
   const middle = captionHeight + over + (stock.face / 2) * scale;
-  const faceRoom = besideFace + textWidth(figure(stock.face), { size: figureSize }, typefaces);
+  const faceRoom = besideFace + textWidth(figures.fine(stock.face), { size: figureSize }, typefaces);
   const start = Math.max(8, (enlargedWidth - faceRoom - length * scale) / 2);
   const axis = brokenAxis(length, scale, start, enlargedWood.width, []);
   const member = pieceMember(shape);
@@ -110,7 +110,7 @@ function enlargedView(shape: PieceShape, { figure, typefaces }: PrintContext): B
     ...faceView(member, axis, middle),
     textAt('1', { x: start - 4, y: middle + 1.6 }, { size: letterSizes.text, look: 'strong', anchor: 'end' }),
     textAt('2', { x: end + 4, y: middle + 1.6 }, { size: letterSizes.text, look: 'strong' }),
-    ...pieceDimensions(shape, axis, middle, figure),
+    ...pieceDimensions(shape, axis, middle, figures),
   ];
   return blockOf(middle + (stock.face / 2) * scale + dimensionRoom.under, items);
 }

@@ -1,7 +1,7 @@
 /** Time and money: each line as planned, and beside it an empty field for what it came to. */
 import { counted } from '../../../grammar/words.ts';
 import type { PlanCostLine, PlanLabour } from '../../shop/sections/work-sections.ts';
-import { minutesText } from './cover.ts';
+import { minutesText, plain } from '../../words/figures.ts';
 import type { FlowPart } from './flow.ts';
 import { remarks } from './remarks.ts';
 import { moneyOrNone } from './optional-figures.ts';
@@ -19,7 +19,7 @@ export function priceParts(context: PrintContext): FlowPart[] {
   const elapsed =
     labour.elapsedDays === null
       ? ''
-      : `; ${counted(labour.elapsedDays, 'working day')} of ${labour.hoursPerDay} h with the waits`;
+      : `; ${counted(labour.elapsedDays, 'working day')} of ${plain(labour.hoursPerDay, 1)} h with the waits`;
   return [
     ...(labour.lines.length === 0
       ? []
@@ -72,7 +72,7 @@ const priceColumns: PrintColumn<PriceLine>[] = [
 
 const labourColumns: PrintColumn<PlanLabour['lines'][number]>[] = [
   { title: 'step', strong: true, cell: ({ step }) => step },
-  { title: 'each', align: 'right', cell: ({ minutesEach, per }) => `${minutesEach} min a ${per}` },
+  { title: 'each', align: 'right', cell: ({ minutesEach, per }) => `${plain(minutesEach, 2)} min a ${per}` },
   { title: 'times', align: 'right', cell: ({ units }) => String(units) },
   { title: 'planned', align: 'right', strong: true, cell: ({ minutes }) => minutesText(minutes) },
   { title: 'actual', toFill: true },

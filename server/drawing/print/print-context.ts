@@ -1,5 +1,6 @@
 /** What every part of the printed sheet is made from. */
-import type { PaperLength } from '../sheet/paper-figures.ts';
+import type { Words } from '../../../grammar/words.ts';
+import type { LengthFigures } from '../../words/figures.ts';
 import type { ShopPlan } from '../../shop/shop-plan.ts';
 import type { DrawnDesign } from '../sheet-facts.ts';
 import type { Typefaces } from '../page/typeface.ts';
@@ -10,10 +11,10 @@ export interface PrintContext {
   readonly typefaces: Typefaces;
   /** Between the margins of a page, mm. */
   readonly width: number;
-  /** Writes a length to 0.1 mm, or to 1/64 in with what that leaves out. */
-  readonly figure: PaperLength;
-  /** The same to 0.05 mm, for keys. */
-  readonly keyFigure: PaperLength;
+  /** Lengths in tables and drawings, in the units of the plan: the foot of the page says them. */
+  readonly figures: LengthFigures;
+  /** A line of text. */
+  readonly say: (said: Words) => string;
 }
 
 /** Heights of letters in mm: read at arm's length, from the bench, on a label across the shop. */

@@ -4,7 +4,6 @@ import { blackAndWhite } from '../page/palettes.ts';
 import type { PageFile } from '../page/page-model.ts';
 import { movedItems } from '../page/moved-items.ts';
 import type { Typefaces } from '../page/typeface.ts';
-import { printLength } from '../sheet/paper-figures.ts';
 import type { DrawnDesign } from '../sheet-facts.ts';
 import { asPart, type FlowPart, pourSections, type Section } from './flow.ts';
 import { coverParts } from './cover.ts';
@@ -20,6 +19,8 @@ import { stepTables } from './step-tables.ts';
 import { blankSections } from './blank-parts.ts';
 import { sensitivityParts } from './sensitivity-parts.ts';
 import { stepOfStock } from '../../shop/steps/job-steps.ts';
+import { lengthFigures } from '../../words/figures.ts';
+import { writeWords } from '../../words/write-words.ts';
 import { closingParts, objectParts } from './object-parts.ts';
 import { priceParts } from './price-parts.ts';
 import { stepParts } from './step-parts.ts';
@@ -27,10 +28,6 @@ import { sheetSections } from './sheet-parts.ts';
 import { stickParts } from './stick-parts.ts';
 import { stripCard } from './strip-cards.ts';
 import { labelParts, pieceLabel, stripLabel } from './tray-labels.ts';
-
-/** Decimals of lengths in mm, and of keys, which are shaved to fit. */
-const lengthStep = 0.1;
-const keyStep = 0.05;
 
 /** The pages of a plan. `drawn` is the design that the plan was made from; pieces are drawn from it at full size. */
 export function printSheet(plan: ShopPlan, drawn: DrawnDesign, paper: PrintPaper, typefaces: Typefaces): PageFile {
@@ -40,8 +37,8 @@ export function printSheet(plan: ShopPlan, drawn: DrawnDesign, paper: PrintPaper
     drawn,
     typefaces,
     width: bodyWidth(paper),
-    figure: printLength(units, lengthStep),
-    keyFigure: printLength(units, keyStep),
+    figures: lengthFigures(units),
+    say: (said) => writeWords(said, units),
   };
   const frame = pageFrame(paper, context);
   const bodies = pourSections(sections(context, frame.body.height), frame.body.height);
@@ -62,25 +59,25 @@ function sections(context: PrintContext, height: number): Section[] {
       .filter((step) => step.sheet === sheet)
       .flatMap((step) => stepParts(step, stepTables(step.title, context), context));
   return [
-    { title: 'Shop sheet', sheet: 1, parts: coverParts(context) },
+    { title: 'Shop sheet', part: 1, parts: coverParts(context) },
     ...drawn.panels.map((laid): Section => ({
       title: `Panel ${laid.panel.name}`,
-      sheet: 1,
+      part: 1,
       parts: panelParts(laid, height, context),
     })),
     ...blankSections(height, context),
     {
       title: 'Buy and mill',
-      sheet: 1,
+      part: 1,
       parts: [
         ...buyingParts(context),
         ...stocksOf('cut to length', plan).flatMap((stock) => stickParts(stock, context)),
       ],
     },
-    { title: 'Steps', sheet: 1, parts: stepsOf('to the lattice') },
+    { title: 'Steps', part: 1, parts: stepsOf('to the lattice') },
     {
       title: 'Strips',
-      sheet: 1,
+      part: 1,
       parts:
         strips.length === 0
           ? []
@@ -88,32 +85,32 @@ function sections(context: PrintContext, height: number): Section[] {
     },
     {
       title: 'Labels for the strips',
-      sheet: 1,
+      part: 1,
       parts: labelParts(
         plan.strips.map((strip) => stripLabel(strip, context)),
         context,
       ),
     },
-    { title: 'Record card', sheet: 1, parts: [...recordParts(context), ...closingParts(context)] },
-    { title: 'Record card, what measuring changes', sheet: 2, parts: sensitivityParts(context) },
-    { title: 'Steps', sheet: 2, parts: stepsOf('after measuring') },
+    { title: 'Record card', part: 1, parts: [...recordParts(context), ...closingParts(context)] },
+    { title: 'Record card, what measuring changes', part: 2, parts: sensitivityParts(context) },
+    { title: 'Steps', part: 2, parts: stepsOf('after measuring') },
     ...stickSections(context),
     {
       title: 'Pieces',
-      sheet: 2,
+      part: 2,
       parts:
         pieces.length === 0 ? [] : [pieceTable(context), ...pieces.map((piece) => asPart(pieceCard(piece, context)))],
     },
     {
       title: 'Labels for the pieces',
-      sheet: 2,
+      part: 2,
       parts: labelParts(
         plan.pieces.map((piece) => pieceLabel(piece, context)),
         context,
       ),
     },
     ...sheetSections(height, context),
-    { title: 'Work and price', sheet: 2, parts: [...objectParts(context), ...priceParts(context)] },
+    { title: 'Work and price', part: 2, parts: [...objectParts(context), ...priceParts(context)] },
     ...kitSections(context),
   ];
 }
@@ -125,7 +122,7 @@ function stickSections(context: PrintContext): Section[] {
     const stocks = title === 'cut to length' ? [] : stocksOf(title, plan);
     if (stocks.length === 0) return [];
     const parts = stocks.flatMap((stock) => stickParts(stock, context));
-    return [{ title: `Sticks for step ${order}, ${title}`, sheet: 2, parts }];
+    return [{ title: `Sticks for step ${order}, ${title}`, part: 2, parts }];
   });
 }
 

@@ -1,26 +1,34 @@
 /** The card on which the finished lattice is written down: empty lines for what was measured. */
+import { measure, type Measure, words } from '../../../grammar/words.ts';
 import { hasSingleLines } from '../../design/builders/grid-check.ts';
 import { type Block, blockOf, paragraph, space } from './blocks.ts';
-import type { StripStock } from '../../design/design-model.ts';
+import type { LengthUnit, StripStock } from '../../design/design-model.ts';
+import { millimetresIn } from '../../design/values/quantity.ts';
 import { latticesMade } from '../../shop/lattices-made.ts';
 import { gridsMade } from '../../shop/sections/plan-parts.ts';
+import { isImperial } from '../../words/figures.ts';
 import { asPart, type FlowPart } from './flow.ts';
 import { openLine, textAt } from '../sheet/sheet-lines.ts';
 import { letterSizes, type PrintContext } from './print-context.ts';
 import { printTable, type PrintColumn } from './table.ts';
 
-interface Measure {
+/** How finely the lattice is measured. */
+const finest = (units: LengthUnit): Measure => measure.given(isImperial(units) ? millimetresIn.in / 200 : 0.1);
+
+interface Reading {
   readonly what: string;
   readonly drawn: string;
 }
 
 export function recordParts(context: PrintContext): FlowPart[] {
-  const { plan, width, typefaces } = context;
+  const { plan, say, width, typefaces } = context;
   if (plan.grids.length === 0) return [];
   return [
     asPart(
       paragraph(
-        'Measure in three places, in each direction of the strips, to 0.1 mm. Write the means into the file: in the grid, “measured” with the face and the cells; then print sheet 2 again.',
+        say(
+          words`Measure in three places, in each direction of the strips, to ${finest(plan.units)}. Write the means into the file: in the grid, “measured” with the face and the cells; then print part 2 again.`,
+        ),
         { size: letterSizes.text },
         width,
         typefaces,
@@ -32,24 +40,30 @@ export function recordParts(context: PrintContext): FlowPart[] {
   ];
 }
 
-function measures({ plan, drawn, figure }: PrintContext): Measure[] {
+function measures({ plan, drawn, figures }: PrintContext): Reading[] {
   const lattice = plan.grids.flatMap(({ name, tenSidesMm, check }) => {
     const families = gridsMade(drawn.design).find((made) => made.name === name)?.grid.families ?? [];
     return [
       ...(hasSingleLines({ families })
-        ? [{ what: `${name}: ${check.what}`, drawn: figure(check.mm) }]
-        : families.map((_, index) => ({ what: `${name}: 10 cells, family ${index + 1}`, drawn: figure(tenSidesMm) }))),
-      { what: `${name}: strip face`, drawn: [...new Set(families.map(({ stock }) => figure(stock.face)))].join(', ') },
+        ? [{ what: `${name}: ${check.what}`, drawn: figures.length(check.mm) }]
+        : families.map((_, index) => ({
+            what: `${name}: 10 cells, family ${index + 1}`,
+            drawn: figures.length(tenSidesMm),
+          }))),
+      {
+        what: `${name}: strip face`,
+        drawn: [...new Set(families.map(({ stock }) => figures.fine(stock.face)))].join(', '),
+      },
       {
         what: `${name}: depth after flushing`,
-        drawn: [...new Set(families.map(({ stock }) => figure(finishedDepth(plan, stock))))].join(', '),
+        drawn: [...new Set(families.map(({ stock }) => figures.length(finishedDepth(plan, stock))))].join(', '),
       },
     ];
   });
   const lattices = latticesMade(drawn).map(({ panel }) => ({ what: `${panel.name}: both diagonals`, drawn: 'equal' }));
   const saws = plan.benches.map(({ name, kerfMm }) => ({
     what: `${name}: kerf of a test cut`,
-    drawn: kerfMm === null ? '' : kerfMm.toFixed(2),
+    drawn: kerfMm === null ? '' : figures.fine(kerfMm),
   }));
   return [...saws, ...lattice, ...lattices];
 }
@@ -58,7 +72,7 @@ function measures({ plan, drawn, figure }: PrintContext): Measure[] {
 const finishedDepth = ({ mill }: PrintContext['plan'], { name, depth }: StripStock): number =>
   mill.find(({ stock }) => stock === name)?.finishedDepthMm ?? depth;
 
-const measureColumns: PrintColumn<Measure>[] = [
+const measureColumns: PrintColumn<Reading>[] = [
   { title: 'what', cell: ({ what }) => what },
   { title: 'drawn', align: 'right', strong: true, cell: ({ drawn }) => drawn },
   { title: 'measured, first', toFill: true },

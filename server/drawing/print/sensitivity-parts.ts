@@ -4,17 +4,19 @@ import type { FlowPart } from './flow.ts';
 import type { PrintContext } from './print-context.ts';
 import { remarks } from './remarks.ts';
 import { printTable, type PrintColumn } from './table.ts';
-import { changeFigure } from '../../words/figures.ts';
+import { changeFigure, changeStep } from '../../words/figures.ts';
 
 /** Nothing where there is no infill. */
 export function sensitivityParts(context: PrintContext): FlowPart[] {
-  const { plan, width, typefaces, figure } = context;
+  const { plan, width, typefaces, figures } = context;
   if (plan.pieces.length === 0) return [];
+  const { units } = plan;
+  const step = changeStep(units);
   const columns: PrintColumn<PlanPiece>[] = [
     { title: 'mark', strong: true, cell: ({ mark }) => mark },
-    { title: 'length here', align: 'right', strong: true, cell: ({ lengthMm }) => figure(lengthMm) },
-    { title: 'pitch + 0.1 mm', align: 'right', cell: ({ perTenth }) => changeFigure(perTenth?.pitchMm, plan.units) },
-    { title: 'face + 0.1 mm', align: 'right', cell: ({ perTenth }) => changeFigure(perTenth?.faceMm, plan.units) },
+    { title: 'length here', align: 'right', strong: true, cell: ({ lengthMm }) => figures.length(lengthMm) },
+    { title: `pitch + ${step}`, align: 'right', cell: ({ perTenth }) => changeFigure(perTenth?.pitchMm, units) },
+    { title: `face + ${step}`, align: 'right', cell: ({ perTenth }) => changeFigure(perTenth?.faceMm, units) },
     { title: 'pitch measured', toFill: true },
     { title: 'face measured', toFill: true },
     { title: 'new length', toFill: true },
@@ -22,13 +24,13 @@ export function sensitivityParts(context: PrintContext): FlowPart[] {
   return [
     ...remarks(
       [
-        'These lengths hold for the pitch and face at the foot of the page. Ten cells measured, divided by ten, are the pitch. For every 0.1 mm that pitch or face came out larger, add the figure of its column, for smaller take it off; better, write both into the file and print sheet 2 again.',
+        `These lengths hold for the pitch and face at the foot of the page. Ten cells measured, divided by ten, are the pitch. For every ${step} that pitch or face came out larger, add the figure of its column; for smaller, subtract it. Better: write both into the file and print part 2 again.`,
         ...(plan.pieces.some(({ perTenth }) => perTenth === null)
-          ? ['Where no figure stands the piece is fitted to its place: measure it there.']
+          ? ['Where no figure is given, the piece is fitted to its place: measure it there.']
           : []),
       ],
       context,
     ),
-    printTable('Change of each length, mm', columns, plan.pieces, width, typefaces),
+    printTable('Change of each length', columns, plan.pieces, width, typefaces),
   ];
 }

@@ -1,12 +1,12 @@
 /** The page of each way in which a sheet is cut: where its boards lie, counted from the lower left corner. */
-import { counted } from '../../../grammar/words.ts';
+import { counted, figure, words } from '../../../grammar/words.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
 import { add, type Point, turned } from '../../geometry/point.ts';
 import { boundsOf, middleOfBounds } from '../../geometry/polygons.ts';
 import { sheetsStanding } from '../../shop/writers/text/object-text.ts';
 import type { PlanSheet } from '../../shop/sections/work-sections.ts';
+import { angleText, fixed } from '../../words/figures.ts';
 import { area, rectangle, textAt } from '../sheet/sheet-lines.ts';
-import { paperAngle } from '../sheet/paper-figures.ts';
 import { type Block, blockOf, space } from './blocks.ts';
 import { asPart, type FlowPart, type Section } from './flow.ts';
 import type { PrintContext } from './print-context.ts';
@@ -24,7 +24,7 @@ export const sheetSections = (height: number, context: PrintContext): Section[] 
     .filter(({ places }) => places.length > 0)
     .map((sheet) => ({
       title: `Sheet ${sheet.layout}`,
-      sheet: 2,
+      part: 2,
       parts: [
         asPart(picture(sheet, height * pictureShare, context)),
         asPart(space(2)),
@@ -34,11 +34,13 @@ export const sheetSections = (height: number, context: PrintContext): Section[] 
       ],
     }));
 
-function sheetLines(sheet: PlanSheet, { figure }: PrintContext): string[] {
+function sheetLines(sheet: PlanSheet, { say }: PrintContext): string[] {
   const { layout, widthMm, heightMm, marginMm, kerfMm, count, usedPct } = sheet;
   return [
-    `${layout}, ${figure(widthMm)} × ${figure(heightMm)}, seen from its upper face; not to scale. The inner line is the margin of ${figure(marginMm)}; a saw cut of ${kerfMm.toFixed(2)} lies between any two.`,
-    `${counted(count, 'sheet')} to cut like this; ${usedPct} % of each is used; ${sheetsStanding(sheet)}.`,
+    say(
+      words`${layout}, ${figure.size([widthMm, heightMm])}, seen from its upper face; not to scale. The inner line is the margin of ${figure.length(marginMm)}; a saw cut of ${figure.fine(kerfMm)} lies between any two.`,
+    ),
+    `${counted(count, 'sheet')} to cut like this; ${fixed(usedPct, 1)} % of each is used; ${sheetsStanding(sheet)}.`,
   ];
 }
 
@@ -71,13 +73,13 @@ function picture(sheet: PlanSheet, most: number, { width, drawn }: PrintContext)
 }
 
 /** The origin of each outline, from the sheet's lower left corner. */
-function placeTable({ places }: PlanSheet, { figure, width, typefaces }: PrintContext): FlowPart {
+function placeTable({ places }: PlanSheet, { figures, width, typefaces }: PrintContext): FlowPart {
   const columns: PrintColumn<Place>[] = [
     { title: '', tick: true },
     { title: 'board', strong: true, cell: ({ board }) => board },
-    { title: 'origin, from the left', align: 'right', cell: ({ move }) => figure(move.dx) },
-    { title: 'from below', align: 'right', cell: ({ move }) => figure(move.dy) },
-    { title: 'turned', align: 'right', cell: ({ move }) => paperAngle(move.turn) },
+    { title: 'origin, from the left', align: 'right', cell: ({ move }) => figures.length(move.dx) },
+    { title: 'from below', align: 'right', cell: ({ move }) => figures.length(move.dy) },
+    { title: 'turned', align: 'right', cell: ({ move }) => angleText(move.turn) },
   ];
   return printTable('Boards on the sheet', columns, places, width, typefaces);
 }

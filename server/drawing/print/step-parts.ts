@@ -1,10 +1,9 @@
 /** The steps of the job: what to do, care to take, settings in the order of the bench, and the gate before the next step. */
 import type { PlanSetting } from '../../shop/shop-plan.ts';
 import type { PlanStep } from '../../shop/sections/work-sections.ts';
+import { angleText, type LengthFigures, minutesText, plain } from '../../words/figures.ts';
 import { area, rectangle, textAt } from '../sheet/sheet-lines.ts';
-import { paperAngle } from '../sheet/paper-figures.ts';
 import { type Block, blockOf, indented, paragraph, space, stacked } from './blocks.ts';
-import { minutesText } from './cover.ts';
 import { asPart, type FlowPart } from './flow.ts';
 import { markRanges } from '../../shop/marks/mark-ranges.ts';
 import { letterSizes, type PrintContext } from './print-context.ts';
@@ -14,15 +13,15 @@ const boxSize = 4.4;
 
 /** The parts of one step, from its heading to its gate; `own` are tables of what is made in it. */
 export function stepParts(step: PlanStep, own: readonly FlowPart[], context: PrintContext): FlowPart[] {
-  const { plan, width, typefaces } = context;
+  const { plan, figures, width, typefaces } = context;
   const settings = plan.settings.filter(({ order }) => step.settings.includes(order));
   const notching = settings.filter((setting) => setting.notching !== null);
   const others = settings.filter((setting) => setting.notching === null);
   const gate = step.gate === null ? null : gateBlock(step.gate, context);
-  const figureOf = step.title === 'cut keys' ? context.keyFigure : context.figure;
+  const figure = step.title === 'cut keys' ? figures.key : figures.length;
   const tables = [
-    ...(notching.length > 0 ? [{ columns: notchColumns(context.figure), rows: notching }] : []),
-    ...(others.length > 0 ? [{ columns: settingColumns(figureOf, others), rows: others }] : []),
+    ...(notching.length > 0 ? [{ columns: notchColumns(figures), rows: notching }] : []),
+    ...(others.length > 0 ? [{ columns: settingColumns(figure, others), rows: others }] : []),
   ];
   const lines: Block[] = [
     heading(step, context),
@@ -53,7 +52,7 @@ export function stepParts(step: PlanStep, own: readonly FlowPart[], context: Pri
 function heading({ order, title, handsOnMin, waitH }: PlanStep, { width, typefaces }: PrintContext): Block {
   const times = [
     ...(handsOnMin === null ? [] : [minutesText(handsOnMin)]),
-    ...(waitH === null ? [] : [`then wait ${waitH} h`]),
+    ...(waitH === null ? [] : [`then wait ${plain(waitH, 1)} h`]),
   ].join(', ');
   const look = { size: letterSizes.heading + 1.5, look: 'strong' };
   const text = paragraph(`${order}  ${title}`, look, width - 60, typefaces);
@@ -107,7 +106,7 @@ function settingColumns(figure: Figure, settings: readonly PlanSetting[]): Print
       align: 'right',
       strong: true,
       has: ({ angle }) => angle !== null,
-      cell: ({ angle }) => (angle === null ? '' : paperAngle(angle)),
+      cell: ({ angle }) => (angle === null ? '' : angleText(angle)),
     },
     { title: 'flip', has: ({ flip }) => flip, cell: ({ flip }) => (flip ? 'flip' : '') },
     {
@@ -129,26 +128,34 @@ function settingColumns(figure: Figure, settings: readonly PlanSetting[]): Print
   return columns.filter(({ has }) => has === undefined || settings.some(has));
 }
 
-const notchColumns = (figure: Figure): PrintColumn<PlanSetting>[] => [
+const notchColumns = (figures: LengthFigures): PrintColumn<PlanSetting>[] => [
   { title: '', tick: true },
   { title: '', align: 'right', cell: ({ order }) => String(order) },
-  { title: 'angle', align: 'right', strong: true, cell: ({ angle }) => (angle === null ? '' : paperAngle(angle)) },
+  { title: 'angle', align: 'right', strong: true, cell: ({ angle }) => (angle === null ? '' : angleText(angle)) },
   { title: 'from', cell: ({ notching }) => notching?.from ?? '' },
   {
     title: 'first stop',
     align: 'right',
     strong: true,
-    cell: ({ notching }) => optional(notching?.firstStopMm ?? null, figure),
+    cell: ({ notching }) => optional(notching?.firstStopMm ?? null, figures.length),
   },
   {
     title: 'pin',
     align: 'right',
     strong: true,
-    cell: ({ notching }) => optional(notching?.pinPitchMm ?? null, figure),
+    cell: ({ notching }) => optional(notching?.pinPitchMm ?? null, figures.pin),
   },
-  { title: 'pin, square', align: 'right', cell: ({ notching }) => optional(notching?.pinSquareMm ?? null, figure) },
+  {
+    title: 'pin, square',
+    align: 'right',
+    cell: ({ notching }) => optional(notching?.pinSquareMm ?? null, figures.pin),
+  },
   { title: 'notches', align: 'right', cell: ({ notching }) => String(notching?.notches ?? '') },
-  { title: 'blade height', align: 'right', cell: ({ notching }) => optional(notching?.bladeHeightMm ?? null, figure) },
+  {
+    title: 'blade height',
+    align: 'right',
+    cell: ({ notching }) => optional(notching?.bladeHeightMm ?? null, figures.fine),
+  },
   { title: 'strips', align: 'right', cell: ({ pieces }) => String(pieces) },
   { title: 'marks', strong: true, cell: ({ marks }) => markRanges(marks) },
 ];

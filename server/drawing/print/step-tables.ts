@@ -1,8 +1,9 @@
 /** Tables that stand with the step they belong to: frame members, layers to pour, bands to bend, boards to cut. */
+import { figure, measure, words } from '../../../grammar/words.ts';
 import type { PlanBand, PlanBoard, PlanPour, PlanPourLayer } from '../../shop/sections/object-sections.ts';
 import type { FlowPart } from './flow.ts';
 import { frameParts } from './frame-parts.ts';
-import { massText } from './optional-figures.ts';
+import { amountOrNone } from './optional-figures.ts';
 import type { PrintContext } from './print-context.ts';
 import { remarks } from './remarks.ts';
 import { printTable, type PrintColumn } from './table.ts';
@@ -29,20 +30,18 @@ interface NumberedLayer extends PlanPourLayer {
   readonly layer: number;
 }
 
-const amount = (value: number | null): string => (value === null ? '' : value.toFixed(1));
-
 function pourParts(pour: PlanPour, context: PrintContext): FlowPart[] {
-  const { figure, width, typefaces } = context;
+  const { figures, say, width, typefaces } = context;
   const layers = pour.layers.map((layer, index): NumberedLayer => ({ ...layer, layer: index + 1 }));
   const columns: (PrintColumn<NumberedLayer> & { readonly has?: (layer: NumberedLayer) => boolean })[] = [
     { title: '', tick: true },
     { title: 'layer', strong: true, cell: ({ layer, colour }) => `${layer}${colour === null ? '' : ` ${colour}`}` },
-    { title: 'deep', align: 'right', strong: true, cell: ({ pouredMm }) => figure(pouredMm) },
-    { title: 'mL', align: 'right', cell: ({ volumeMl }) => amount(volumeMl) },
-    { title: 'A mL', align: 'right', has: hasVolumes, cell: ({ partA_mL }) => amount(partA_mL) },
-    { title: 'B mL', align: 'right', has: hasVolumes, cell: ({ partB_mL }) => amount(partB_mL) },
-    { title: 'A g', align: 'right', strong: true, has: hasMasses, cell: ({ partA_g }) => amount(partA_g) },
-    { title: 'B g', align: 'right', strong: true, has: hasMasses, cell: ({ partB_g }) => amount(partB_g) },
+    { title: 'deep', align: 'right', strong: true, cell: ({ pouredMm }) => figures.length(pouredMm) },
+    { title: 'mL', align: 'right', cell: ({ volumeMl }) => amountOrNone(volumeMl) },
+    { title: 'A mL', align: 'right', has: hasVolumes, cell: ({ partA_mL }) => amountOrNone(partA_mL) },
+    { title: 'B mL', align: 'right', has: hasVolumes, cell: ({ partB_mL }) => amountOrNone(partB_mL) },
+    { title: 'A g', align: 'right', strong: true, has: hasMasses, cell: ({ partA_g }) => amountOrNone(partA_g) },
+    { title: 'B g', align: 'right', strong: true, has: hasMasses, cell: ({ partB_g }) => amountOrNone(partB_g) },
     { title: 'mixes', align: 'right', cell: ({ mixes }) => String(mixes) },
     { title: 'hours after the last', has: hasWindow, cell: windowText },
     { title: 'poured at', toFill: true },
@@ -53,17 +52,17 @@ function pourParts(pour: PlanPour, context: PrintContext): FlowPart[] {
     pour.holdDownG === null
       ? ['What holds it down against floating is not known: a density is missing.']
       : pour.holdDownG > 0
-        ? [`Hold each down with ${massText(Math.ceil(pour.holdDownG))} or more.`]
+        ? [say(words`Hold each down with ${measure.mass(Math.ceil(pour.holdDownG))} or more.`)]
         : [];
   const cups = layers.flatMap(({ layer, volumeMl, mixes, ...parts }): string[] => {
-    const share = (part: number | null): string => amount(part === null ? null : part / mixes);
+    const share = (part: number | null): string => amountOrNone(part === null ? null : part / mixes);
     const weighed = hasMasses(parts) ? `, A ${share(parts.partA_g)} and B ${share(parts.partB_g)} g` : '';
     const measured = hasVolumes(parts) ? `, A ${share(parts.partA_mL)} and B ${share(parts.partB_mL)} mL` : '';
     return [
-      `Layer ${layer}: ${amount(volumeMl / pour.castings)} mL to each casting; one mix is ${amount(volumeMl / mixes)} mL${measured}${weighed}.`,
+      `Layer ${layer}: ${amountOrNone(volumeMl / pour.castings)} mL to each casting; one mix is ${amountOrNone(volumeMl / mixes)} mL${measured}${weighed}.`,
     ];
   });
-  const seal = pour.sealMl > 0 ? [`Seal coat first: ${amount(pour.sealMl)} mL in all.`] : [];
+  const seal = pour.sealMl > 0 ? [`Seal coat first: ${amountOrNone(pour.sealMl)} mL in all.`] : [];
   return [printTable(title, shown, layers, width, typefaces), ...remarks([...seal, ...cups, ...hold], context)];
 }
 
@@ -84,7 +83,7 @@ interface BandPiece {
 }
 
 function bandParts(band: PlanBand, context: PrintContext): FlowPart[] {
-  const { figure, width, typefaces } = context;
+  const { figures, say, width, typefaces } = context;
   const { name, around, stock, quantity, method, grade, smallestRadiusMm, limitMm, limitFrom } = band;
   const pieces = band.laminations.flatMap((lamination, index) =>
     lamination.pieces.map((piece): BandPiece => ({ ...piece, lamination: index + 1 })),
@@ -93,27 +92,36 @@ function bandParts(band: PlanBand, context: PrintContext): FlowPart[] {
     { title: '', tick: true },
     { title: 'mark', strong: true, cell: ({ mark }) => mark },
     { title: 'lamination, from inside', align: 'right', cell: ({ lamination }) => String(lamination) },
-    { title: 'to the tips', align: 'right', cell: ({ lengthMm }) => figure(lengthMm) },
-    { title: 'cut', align: 'right', strong: true, cell: ({ cutMm }) => figure(cutMm) },
+    { title: 'to the tips', align: 'right', cell: ({ lengthMm }) => figures.length(lengthMm) },
+    { title: 'cut', align: 'right', strong: true, cell: ({ cutMm }) => figures.length(cutMm) },
     { title: 'make', align: 'right', strong: true, cell: () => String(quantity) },
   ];
-  const tightest = smallestRadiusMm === null ? 'straight' : `tightest ${figure(smallestRadiusMm)}`;
-  const limit = limitMm === null ? 'limit not known' : `limit ${figure(limitMm)}, ${limitFrom ?? 'not tested'}`;
+  const tightest = smallestRadiusMm === null ? 'straight' : words`tightest ${figure.length(smallestRadiusMm)}`;
+  const limit =
+    limitMm === null ? 'limit not known' : words`limit ${figure.length(limitMm)}, ${limitFrom ?? 'not tested'}`;
   return [
-    printTable(`${name} round ${around}: ${stock}`, columns, pieces, width, typefaces),
-    ...remarks([`Bent ${method}: ${tightest}, ${limit}: ${grade}.`], context),
+    printTable(`${name} around ${around}: ${stock}`, columns, pieces, width, typefaces),
+    ...remarks([say(words`Bent ${method}: ${tightest}, ${limit}: ${grade}.`)], context),
   ];
 }
 
-function boardTable(boards: readonly PlanBoard[], { figure, width, typefaces }: PrintContext): FlowPart {
+function boardTable(boards: readonly PlanBoard[], { figures, width, typefaces }: PrintContext): FlowPart {
   const columns: PrintColumn<PlanBoard>[] = [
     { title: '', tick: true },
     { title: 'board', strong: true, cell: ({ name }) => name },
     { title: 'sheet', cell: ({ sheet }) => sheet },
-    { title: 'thick', align: 'right', cell: ({ thicknessMm }) => figure(thicknessMm) },
-    { title: 'size', strong: true, cell: ({ widthMm, heightMm }) => `${figure(widthMm)} × ${figure(heightMm)}` },
-    { title: 'from a piece', cell: ({ blankMm }) => blankMm.map(figure).join(' × ') },
-    { title: 'trammel', strong: true, cell: ({ trammel }) => trammel?.settingsMm.map(figure).join(' and ') ?? '' },
+    { title: 'thick', align: 'right', cell: ({ thicknessMm }) => figures.size(thicknessMm) },
+    {
+      title: 'size',
+      strong: true,
+      cell: ({ widthMm, heightMm }) => `${figures.size(widthMm)} × ${figures.size(heightMm)}`,
+    },
+    { title: 'from a piece', cell: ({ blankMm }) => blankMm.map(figures.size).join(' × ') },
+    {
+      title: 'trammel',
+      strong: true,
+      cell: ({ trammel }) => trammel?.settingsMm.map(figures.length).join(' and ') ?? '',
+    },
     { title: 'make', align: 'right', strong: true, cell: ({ quantity }) => String(quantity) },
   ];
   return printTable('Boards', columns, boards, width, typefaces);

@@ -1,10 +1,10 @@
 /** The sticks of one stock, each drawn with its cuts, and what of it is bought. */
+import { counted, figure, words } from '../../../grammar/words.ts';
 import { append, maximum } from '../../geometry/numbers.ts';
 import { buyingText, rackLine } from '../../shop/writers/text/buying-text.ts';
-import { writeWords } from '../../words/write-words.ts';
-import { counted } from '../../../grammar/words.ts';
 import type { PlanStock } from '../../shop/shop-plan.ts';
 import { proofText } from '../../shop/stock/proof-text.ts';
+import { fixed } from '../../words/figures.ts';
 import type { PageItem } from '../page/page-model.ts';
 import { textWidth } from '../page/typeface.ts';
 import { area, openLine, rectangle, textAt } from '../sheet/sheet-lines.ts';
@@ -20,18 +20,20 @@ const boxSize = 4.4;
 const mostBoxes = 8;
 
 export function stickParts(stock: PlanStock, context: PrintContext): FlowPart[] {
-  const { width, typefaces, figure } = context;
+  const { figures, width, typefaces, say } = context;
   const longest = Math.max(0, maximum(stock.sticks.map(({ lengthMm }) => lengthMm)));
   const head = stacked([
     space(2),
     paragraph(`${stock.stock}: ${sticksText(stock)}`, { size: letterSizes.heading, look: 'strong' }, width, typefaces),
     paragraph(
-      `${writeWords(proofText(stock), context.plan.units)}; kerf ${stock.kerfMm.toFixed(2)} between pieces, ${figure(stock.endTrimMm)} off each end first, ${stock.wastePct.toFixed(1)} % waste`,
+      say(
+        words`${proofText(stock)}; kerf ${figure.fine(stock.kerfMm)} between pieces, ${figure.length(stock.endTrimMm)} off each end first, ${fixed(stock.wastePct, 1)} % waste`,
+      ),
       { size: letterSizes.text },
       width,
       typefaces,
     ),
-    ...[stock.buy.length + stock.rack.length > 0 ? buyingText(stock, figure) : '', rackText(stock, context)]
+    ...[stock.buy.length + stock.rack.length > 0 ? buyingText(stock, figures.size) : '', rackText(stock, context)]
       .filter((text) => text !== '')
       .map((text) => paragraph(text, { size: letterSizes.text }, width, typefaces)),
     ...stock.problems.map((problem) =>
@@ -53,12 +55,14 @@ function rackText(stock: PlanStock, { plan }: PrintContext): string {
 }
 
 function stickBlock(stick: Stick, stock: PlanStock, longest: number, context: PrintContext): Block {
-  const { width, typefaces, figure } = context;
+  const { width, typefaces, say } = context;
   const boxes = stick.count <= mostBoxes ? stick.count : 1;
   const room = width - boxes * (boxSize + 1.5) - 2;
-  const cuts = stick.cuts.map((cut) => cutText(cut, stock, figure)).join(', ');
+  const cuts = stick.cuts.map((cut) => cutText(cut, stock, context)).join(', ');
   const text = paragraph(
-    `${stick.count} of ${figure(stick.lengthMm)}${stick.onHand ? ', on hand' : ''}: ${cuts}; left over ${figure(stick.offcutMm)}`,
+    say(
+      words`${stick.count} of ${figure.size(stick.lengthMm)}${stick.onHand ? ', on hand' : ''}: ${cuts}; left over ${figure.length(stick.offcutMm)}`,
+    ),
     { size: letterSizes.figure, look: 'strong' },
     room,
     typefaces,
@@ -71,15 +75,11 @@ function stickBlock(stick: Stick, stock: PlanStock, longest: number, context: Pr
 }
 
 /** "14 × A1"; with its length where the stock cuts the mark to several, as keys are longer. */
-function cutText(
-  { mark, lengthMm, n }: Stick['cuts'][number],
-  { sticks }: PlanStock,
-  figure: PrintContext['figure'],
-): string {
+function cutText({ mark, lengthMm, n }: Stick['cuts'][number], { sticks }: PlanStock, { say }: PrintContext): string {
   const lengths = new Set(
     sticks.flatMap(({ cuts }) => cuts.filter((cut) => cut.mark === mark).map((cut) => cut.lengthMm)),
   );
-  return lengths.size > 1 ? `${n} × ${mark} of ${figure(lengthMm)}` : `${n} × ${mark}`;
+  return lengths.size > 1 ? say(words`${n} × ${mark} of ${figure.length(lengthMm)}`) : `${n} × ${mark}`;
 }
 
 /** The stick drawn to the scale at which the longest of its stock is as wide as the page. */

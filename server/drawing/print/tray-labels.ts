@@ -1,8 +1,9 @@
 /** Cards to cut out, one a mark, for the trays on the bench: the same mark as on the drawing and in the table. */
+import { figure, words } from '../../../grammar/words.ts';
+import { angleText } from '../../words/figures.ts';
 import type { PlanPiece, PlanStrip } from '../../shop/shop-plan.ts';
 import type { PageItem } from '../page/page-model.ts';
 import { movedItems } from '../page/moved-items.ts';
-import { paperAngle } from '../sheet/paper-figures.ts';
 import { area, rectangle, textAt } from '../sheet/sheet-lines.ts';
 import { type Block, blockOf, fittingSize } from './blocks.ts';
 import { asPart, type FlowPart } from './flow.ts';
@@ -22,23 +23,23 @@ const markSize = 13;
 const countSize = 7;
 const lineSize = 4.4;
 
-export const stripLabel = (strip: PlanStrip, { figure }: PrintContext): TrayLabel => ({
+export const stripLabel = (strip: PlanStrip, { say }: PrintContext): TrayLabel => ({
   mark: strip.mark,
   count: String(strip.total),
   lines: [
-    `${figure(strip.lengthMm)} long`,
+    say(words`${figure.length(strip.lengthMm)} long`),
     `${strip.notches.length} notches${strip.hand === null ? '' : `, ${strip.hand} hand`}`,
-    `${strip.stock} ${figure(strip.face)} × ${figure(strip.depth)}`,
+    say(words`${strip.stock} ${figure.given([strip.face, strip.depth])}`),
   ],
 });
 
-export const pieceLabel = (piece: PlanPiece, { figure }: PrintContext): TrayLabel => ({
+export const pieceLabel = (piece: PlanPiece, { say }: PrintContext): TrayLabel => ({
   mark: piece.mark,
   count: String(piece.total),
   lines: [
-    `${figure(piece.lengthMm)} long`,
-    piece.ends.map(({ bevels }) => (bevels === null ? 'fitted' : bevels.map(paperAngle).join('/'))).join(' · '),
-    `${piece.stock} ${figure(piece.face)} × ${figure(piece.depth)}`,
+    say(words`${figure.length(piece.lengthMm)} long`),
+    piece.ends.map(({ bevels }) => (bevels === null ? 'fitted' : bevels.map(angleText).join('/'))).join(' · '),
+    say(words`${piece.stock} ${figure.given([piece.face, piece.depth])}`),
   ],
 });
 

@@ -1,7 +1,9 @@
 /** The sheet around a working drawing: paper of ISO 216, a heading, and a foot that says what it rests on and how to check the print. */
+import type { LengthUnit } from '../../design/design-model.ts';
 import type { PageFile, PageItem } from '../page/page-model.ts';
 import { coloured } from '../page/palettes.ts';
-import { openLine, rectangle, area, textAt, textBlock, wrapped } from './sheet-lines.ts';
+import { barItems, checkBar } from './check-bar.ts';
+import { openLine, textAt, textBlock, wrapped } from './sheet-lines.ts';
 
 export interface Paper {
   readonly name: string;
@@ -42,11 +44,17 @@ export interface SheetText {
   readonly check: string;
 }
 
-/** A file of one sheet at full size. `summary` says in words what is drawn. */
-export function sheetPage(paper: Paper, text: SheetText, summary: string, body: readonly PageItem[]): PageFile {
+/** A file of one sheet at full size, its figures in `units`. `summary` says in words what is drawn. */
+export function sheetPage(
+  paper: Paper,
+  units: LengthUnit,
+  text: SheetText,
+  summary: string,
+  body: readonly PageItem[],
+): PageFile {
   const { width, height } = paper;
   const title = `${text.mark}: ${text.heading}`;
-  const items = [...head(text), ...body, ...foot(paper, text)];
+  const items = [...head(text), ...body, ...foot(paper, units, text)];
   return { title, summary, palette: coloured, pages: [{ width, height, title, items }] };
 }
 
@@ -63,12 +71,12 @@ function head({ mark, heading, subheading }: SheetText): PageItem[] {
   ];
 }
 
-const bar = 100;
 const footSize = 2.9;
 
-function foot({ width, height }: Paper, { origin, assumptions, check }: SheetText): PageItem[] {
+function foot({ width, height }: Paper, units: LengthUnit, { origin, assumptions, check }: SheetText): PageItem[] {
+  const bar = checkBar(units);
   const top = height - footHeight;
-  const barLeft = width - margin - bar;
+  const barLeft = width - margin - bar.length;
   const letters = Math.floor((barLeft - margin - 6) / (footSize * 0.5));
   const lines = [origin, ...assumptions].flatMap((line) => wrapped(line, letters));
   return [
@@ -77,17 +85,12 @@ function foot({ width, height }: Paper, { origin, assumptions, check }: SheetTex
       { x: width - margin, y: top },
     ]),
     ...textBlock(lines, { x: margin, y: top + 4.6 }, 4, { size: footSize }),
-    ...checkBar(barLeft, top + 5),
+    ...barItems(bar, { x: barLeft, y: top + 5 }, 2.4),
+    textAt(
+      `Bar of ${bar.name} on the print: measure it; ${bar.units}`,
+      { x: width - margin, y: top + 11.4 },
+      { size: 3.1, anchor: 'end' },
+    ),
     textAt(check, { x: width - margin, y: top + 16.5 }, { size: 3.1, anchor: 'end', look: 'strong' }),
-  ];
-}
-
-/** A hundred millimetres in ten fields, every other one filled. */
-function checkBar(left: number, top: number): PageItem[] {
-  const fields = Array.from({ length: bar / 10 }, (_, index) => index).filter((index) => index % 2 === 0);
-  return [
-    area('box', rectangle(left, top, bar, 2.4), { 'check-mm': bar }),
-    ...fields.map((index) => area('arrow', rectangle(left + index * 10, top, 10, 2.4))),
-    textAt(`${bar} mm on the print: measure this bar`, { x: left + bar, y: top + 6.4 }, { size: 3.1, anchor: 'end' }),
   ];
 }

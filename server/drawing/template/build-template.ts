@@ -1,4 +1,5 @@
 /** Templates of panels, outlines and boards. */
+import { figure, joined, measure, words, type Words } from '../../../grammar/words.ts';
 import type { Outline, Panel } from '../../design/design-model.ts';
 import type { Design } from '../../design/design.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
@@ -16,8 +17,8 @@ import { facedParts } from '../../shop/lines/faced-parts.ts';
 import { contoursOf } from '../../shop/lines/part-contours.ts';
 import { tightestCut, tightHollows } from '../../shop/lines/tight-hollows.ts';
 import { bandThickness, sawAllowance, type ThreeLines, threeLines } from '../../shop/lines/three-lines.ts';
+import { writeWords } from '../../words/write-words.ts';
 import { type DrawnDesign, sheetFacts } from '../sheet-facts.ts';
-import { paperLength, type PaperLength, paperUnit } from '../sheet/paper-figures.ts';
 import { caulTemplate } from './caul-template.ts';
 import { drillingTemplate } from './drilling-template.ts';
 import type { RegisterMark, Template, TemplateLine, TemplateSpot } from './template.ts';
@@ -52,31 +53,31 @@ function partTemplate(drawn: DrawnDesign, subject: PartSubject, source: string):
     drawn.panels.filter((laid) => laid.panel === panel),
     source,
   );
-  const figure = paperLength(design.units);
-  const unit = paperUnit(design.units);
+  const say = (said: Words): string => writeWords(said, design.units);
   const bounds = boundsOf(ground.flat());
   return {
     name: subject.name,
     heading: `${subject.kind} ${subject.name}`,
     seenFrom: 'front',
+    units: design.units,
     lines: shown,
     scribe: lines?.scribe ?? [],
     axes: stripAxes(families, grownRings(ground, axesBeyond, 'round')),
     marks,
-    spots: lines ? tightSpots(design, lines, figure) : [],
+    spots: lines ? tightSpots(design, lines, say) : [],
     ground,
     bounds,
     origin: facts.origin,
     assumptions: [
       ...facts.assumptions,
-      ...(lines ? [distanceText(lines, figure)] : []),
-      ...(panel ? [...scribeText(panel, lines, figure), ...handText(design, panel)] : []),
+      ...(lines ? [say(distanceWords(lines))] : []),
+      ...(panel ? [...scribeWords(panel, lines).map(say), ...handText(design, panel)] : []),
     ],
     use:
       marks.length > 2
         ? 'Prick the numbered crosses through and lay each on the middle of its node; the thin lines run along the middles of the strips.'
         : null,
-    check: checkText(marks, finished, figure, unit),
+    check: say(checkWords(marks, finished)),
   };
 }
 
@@ -137,27 +138,29 @@ function marksOf(subject: PartSubject, families: readonly LineFamily[], finished
 function tightSpots(
   { benches }: Design,
   { finished, bandMm, allowanceMm }: ThreeLines,
-  figure: PaperLength,
+  say: (said: Words) => string,
 ): TemplateSpot[] {
   const tightest = tightestCut(benches);
   if (tightest === null) return [];
   return tightHollows(finished, allowanceMm - bandMm, tightest).map(({ at, radius }) => ({
     at,
-    text: `${radius === 0 ? 'inside corner' : `hollow of ${figure(radius)}`}: the blade turns no tighter than ${figure(tightest)}`,
+    text: say(
+      words`${radius === 0 ? 'inside corner' : words`hollow of ${figure.length(radius)}`}: the blade turns no tighter than ${figure.length(tightest)}`,
+    ),
   }));
 }
 
-function distanceText({ bandMm, allowanceMm }: ThreeLines, figure: PaperLength): string {
-  const saw = `saw line ${figure(allowanceMm)} outside`;
-  if (bandMm === 0) return `no band: sand to the finished line; ${saw} it`;
-  return `sand line ${figure(bandMm)} inside the finished line, for the bands; ${saw} the sand line`;
+function distanceWords({ bandMm, allowanceMm }: ThreeLines): Words {
+  const saw = words`saw line ${figure.length(allowanceMm)} outside`;
+  if (bandMm === 0) return words`no band: sand to the finished line; ${saw} it`;
+  return words`sand line ${figure.length(bandMm)} inside the finished line, for the bands; ${saw} the sand line`;
 }
 
 /** How much the saw leaves for fitting, and to what. */
-function scribeText({ meets }: Panel, lines: ThreeLines | null, figure: PaperLength): string[] {
+function scribeWords({ meets }: Panel, lines: ThreeLines | null): Words[] {
   if (!lines || lines.scribe.length === 0) return [];
-  const parts = meets.map(({ other, leave }) => `${figure(leave)} towards ${other.name}`);
-  return [`scribe line: so much is left outside it, ${parts.join(', ')}; trim to it while fitting`];
+  const parts = meets.map(({ other, leave }) => words`${figure.length(leave)} towards ${other.name}`);
+  return [words`scribe line: so much is left outside it, ${joined(parts, ', ')}; trim to it while fitting`];
 }
 
 /** Mirrored places of the panel in the work: a cut-out for them is turned over. */
@@ -170,15 +173,10 @@ function handText({ work }: Design, panel: Panel): string[] {
   ];
 }
 
-function checkText(
-  marks: readonly RegisterMark[],
-  finished: readonly Contour[],
-  figure: PaperLength,
-  unit: string,
-): string {
+function checkWords(marks: readonly RegisterMark[], finished: readonly Contour[]): Words {
   const [first, second] = marks;
   if (first && second)
-    return `Check: from node ${first.label} to node ${second.label} is ${figure(distance(first.at, second.at))}${unit}`;
+    return words`Check: from node ${first.label} to node ${second.label} is ${measure.length(distance(first.at, second.at))}`;
   const { left, right } = boundsOf(finished.flatMap((contour): Point[] => flattenContour(contour)));
-  return `Check: the finished line is ${figure(right - left)}${unit} wide`;
+  return words`Check: the finished line is ${measure.length(right - left)} wide`;
 }

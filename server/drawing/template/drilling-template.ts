@@ -1,11 +1,12 @@
 /** The template to drill by: cleat and spacer behind the work, the holes numbered, as they lie seen from the front. */
+import { figure, measure, words, type Words } from '../../../grammar/words.ts';
 import type { Point } from '../../geometry/point.ts';
 import { boundsOf, ringOfBounds } from '../../geometry/polygons.ts';
 import { contourOfRing } from '../../shop/lines/part-contours.ts';
 import { cleatWidth, planHanging, rearmost } from '../../shop/sections/plan-hanging.ts';
 import { planMass } from '../../shop/sections/plan-mass.ts';
 import type { PlanSpan } from '../../shop/sections/object-sections.ts';
-import { paperLength, paperUnit } from '../sheet/paper-figures.ts';
+import { writeWords } from '../../words/write-words.ts';
 import { type DrawnDesign, sheetFacts } from '../sheet-facts.ts';
 import type { HungWork } from './template-subject.ts';
 import type { Template, TemplateLine } from './template.ts';
@@ -16,7 +17,7 @@ export function drillingTemplate(drawn: DrawnDesign, work: HungWork, source: str
   const hanging = planHanging(work, panels, planMass(design, panels));
   const cleat = hanging?.cleat;
   if (!hanging || !cleat) return null;
-  const [figure, unit] = [paperLength(design.units), paperUnit(design.units)];
+  const say = (said: Words): string => writeWords(said, design.units);
   const edges = rearmost(work, panels).flat();
   const cleatRing = boardRing(cleat);
   const spacerRings = hanging.spacer ? [boardRing(hanging.spacer)] : [];
@@ -26,6 +27,7 @@ export function drillingTemplate(drawn: DrawnDesign, work: HungWork, source: str
     name: work.name,
     heading: `what ${work.name} hangs on`,
     seenFrom: 'front',
+    units: design.units,
     lines: [
       { kind: 'finished', contours: edges.map(contourOfRing) },
       { kind: 'cleat', contours: [contourOfRing(cleatRing)] },
@@ -43,11 +45,13 @@ export function drillingTemplate(drawn: DrawnDesign, work: HungWork, source: str
     bounds: boundsOf(edges.flat()),
     origin: facts.origin,
     assumptions: [
-      `cleat ${figure(cleat.lengthMm)} × ${figure(cleatWidth)}, its upper edge ${figure(top - cleat.heightMm)} below the top of the work`,
+      say(
+        words`cleat ${figure.length([cleat.lengthMm, cleatWidth])}, its upper edge ${figure.length(top - cleat.heightMm)} below the top of the work`,
+      ),
       `${hanging.fixings} fixings; each fixing’s data sheet, the wall and local codes decide what holds`,
     ],
     use: 'Prick the numbered crosses through where the fixings go, the cleat’s upper edge level.',
-    check: checkText(hanging.drill, figure, unit, cleat),
+    check: say(checkWords(hanging.drill, cleat)),
   };
 }
 
@@ -55,14 +59,9 @@ export function drillingTemplate(drawn: DrawnDesign, work: HungWork, source: str
 const boardRing = ({ fromMm, toMm, heightMm }: PlanSpan): Point[] =>
   ringOfBounds({ left: fromMm, right: toMm, bottom: heightMm - cleatWidth, top: heightMm });
 
-function checkText(
-  drill: readonly { readonly xMm: number }[],
-  figure: (millimetres: number) => string,
-  unit: string,
-  { lengthMm }: PlanSpan,
-): string {
+function checkWords(drill: readonly { readonly xMm: number }[], { lengthMm }: PlanSpan): Words {
   const [first, last] = [drill[0], drill.at(-1)];
   return first && last && first !== last
-    ? `Check: from hole 1 to hole ${drill.length} is ${figure(last.xMm - first.xMm)}${unit}`
-    : `Check: the cleat is ${figure(lengthMm)}${unit} long`;
+    ? words`Check: from hole 1 to hole ${drill.length} is ${measure.length(last.xMm - first.xMm)}`
+    : words`Check: the cleat is ${measure.length(lengthMm)} long`;
 }

@@ -1,16 +1,16 @@
 /** The page that goes with a template's sheets: which sheet lies where, which are not printed, how they are put together. */
+import { counted } from '../../../grammar/words.ts';
 import { flattenContour } from '../../geometry/flatten-path.ts';
 import { coarserRing } from '../../geometry/coarser-ring.ts';
 import { distance, type Point } from '../../geometry/point.ts';
 import { type Bounds, boundsOf, ringOfBounds } from '../../geometry/polygons.ts';
-import type { LengthUnit } from '../../design/design-model.ts';
 import { movedItems } from '../page/moved-items.ts';
 import type { Page, PageItem } from '../page/page-model.ts';
 import type { PaperName } from '../page/paper-sizes.ts';
 import { ring } from '../page/path-steps.ts';
 import type { Typefaces } from '../page/typeface.ts';
 import { type Block, paragraph, space, stacked } from '../print/blocks.ts';
-import { paperLength, paperUnit } from '../sheet/paper-figures.ts';
+import { lengthText } from '../../words/figures.ts';
 import { area, openLine, textAt } from '../sheet/sheet-lines.ts';
 import { frameItems, type SheetFrame } from './sheet-frame.ts';
 import type { Template } from './template.ts';
@@ -27,11 +27,10 @@ export function mapPage(
   template: Template,
   plan: TilePlan,
   paper: PaperName,
-  units: LengthUnit,
   typefaces: Typefaces,
 ): Page {
   const { picture } = frame;
-  const words = howTo(template, plan, paper, units, picture.width, typefaces);
+  const words = howTo(template, plan, paper, picture.width, typefaces);
   const room = { ...picture, top: picture.top + words.height + gap, height: picture.height - words.height - gap };
   const title = 'map of the sheets';
   return {
@@ -50,7 +49,6 @@ function howTo(
   template: Template,
   { count, sheets }: TilePlan,
   paper: PaperName,
-  units: LengthUnit,
   width: number,
   typefaces: Typefaces,
 ): Block {
@@ -64,14 +62,14 @@ function howTo(
     `1. Print sheets 1 to ${count} on ${paper} at 100 %, never fitted to the page, and measure both bars on each.${skipped}`,
     '2. Sheet by sheet in order: cut along the solid edge with the cross halves on it, lay that edge on the thin line of the sheet before, over the hatched strip. The crosses of the same name must become whole. Glue.',
     template.axes.length > 0 && template.marks.length > 2
-      ? `3. Measure across the glued sheets: ${distances(template, units)}. They are those of the lattice as it is assumed below; where yours measures otherwise, state it in the grid and print again.`
+      ? `3. Measure across the glued sheets: ${distances(template)}. They are those of the lattice as it is assumed below; where yours measures differently, write it into the grid and print again.`
       : '3. Measure across the glued sheets what the foot gives to check.',
     ...(template.use === null ? [] : [`4. ${template.use}`]),
   ];
   return stacked(
     [
       paragraph(
-        `Template of ${template.heading}: ${count} sheets`,
+        `Template of ${template.heading}: ${counted(count, 'sheet')}`,
         { size: sizes.heading, look: 'strong' },
         width,
         typefaces,
@@ -83,12 +81,11 @@ function howTo(
   );
 }
 
-function distances({ marks }: Template, units: LengthUnit): string {
-  const figure = paperLength(units);
+function distances({ marks, units }: Template): string {
   return marks
     .map((mark, index) => {
       const next = marks[(index + 1) % marks.length] ?? mark;
-      return `from ${mark.label} to ${next.label}: ${figure(distance(mark.at, next.at))}${paperUnit(units)}`;
+      return `from ${mark.label} to ${next.label}: ${lengthText(distance(mark.at, next.at), units, 'length')}`;
     })
     .join(', ');
 }

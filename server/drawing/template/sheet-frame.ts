@@ -1,17 +1,17 @@
-/** What stands on every sheet of a template round its picture: which sheet it is, what it rests on, bars both ways. */
+/** What is on every sheet of a template around its picture: which sheet it is, what it rests on, bars both ways. */
 import { movedItems } from '../page/moved-items.ts';
 import type { PageItem } from '../page/page-model.ts';
 import { chain } from '../page/path-steps.ts';
 import { paperSizes } from '../page/paper-sizes.ts';
 import type { Typefaces } from '../page/typeface.ts';
 import { type Block, paragraph, stacked } from '../print/blocks.ts';
-import { area, rectangle, textAt } from '../sheet/sheet-lines.ts';
+import { barItems, type CheckBar, checkBar } from '../sheet/check-bar.ts';
+import { textAt } from '../sheet/sheet-lines.ts';
 import { lineNames, type Template } from './template.ts';
 import { axisLook, lineLooks, scribeLook } from './template-items.ts';
 
 /** The picture keeps this far from the paper's edges; below it stands the foot. Left is wider, for the upright bar. */
 const margins = { left: 13, right: 10, top: 10, bottom: 8 };
-const bar = 100;
 const barThickness = 2.2;
 const besideBar = 6;
 const underPicture = 3.5;
@@ -51,7 +51,8 @@ export function frameAround(
 ): SheetFrame {
   const width = Math.max(picture.width + margins.left + margins.right, paperSizes.A4.width);
   const foot = footHeight(template, width, typefaces);
-  const height = margins.top + Math.max(picture.height, bar) + underPicture + foot + margins.bottom;
+  const height =
+    margins.top + Math.max(picture.height, checkBar(template.units).length) + underPicture + foot + margins.bottom;
   return sheetFrame({ width, height }, template, typefaces);
 }
 
@@ -60,23 +61,24 @@ const footHeight = (template: Template, width: number, typefaces: Typefaces): nu
 
 /** Foot and bars; `sheet` says which sheet this is. */
 export function frameItems(frame: SheetFrame, template: Template, sheet: string, typefaces: Typefaces): PageItem[] {
-  const left = frame.width - margins.right - bar;
+  const bar = checkBar(template.units);
+  const left = frame.width - margins.right - bar.length;
   const top = frame.footTop;
   return [
     ...movedItems(footText(template, sheet, frame.width, typefaces).items, margins.left, top),
-    ...levelBar(left, top + 1),
+    ...barItems(bar, { x: left, y: top + 1 }, barThickness),
     textAt(
-      `${bar} mm each way: measure both bars before cutting`,
+      `Bars of ${bar.name}: measure both before cutting; ${bar.units}`,
       { x: left, y: top + 6.4 },
       { size: sizes.text, look: 'strong' },
     ),
     ...key(template, left, top + 11),
-    ...uprightBar(frame),
+    ...uprightBar(frame, bar),
   ];
 }
 
 function footText(template: Template, sheet: string, width: number, typefaces: Typefaces): Block {
-  const room = width - margins.left - margins.right - bar - besideBar;
+  const room = width - margins.left - margins.right - checkBar(template.units).length - besideBar;
   const look = { size: sizes.text };
   const strong = { ...look, look: 'strong' };
   return stacked([
@@ -106,21 +108,5 @@ function key(template: Template, left: number, top: number): PageItem[] {
   });
 }
 
-/** A bar of ten fields, every other one filled. */
-function levelBar(left: number, top: number): PageItem[] {
-  return [
-    area('box', rectangle(left, top, bar, barThickness), { 'check-mm': bar }),
-    ...evenFields.map((index) => area('arrow', rectangle(left + index * 10, top, 10, barThickness))),
-  ];
-}
-
-function uprightBar({ picture }: SheetFrame): PageItem[] {
-  const left = margins.left - 7.5;
-  const top = picture.top + (picture.height - bar) / 2;
-  return [
-    area('box', rectangle(left, top, barThickness, bar), { 'check-mm': bar }),
-    ...evenFields.map((index) => area('arrow', rectangle(left, top + index * 10, barThickness, 10))),
-  ];
-}
-
-const evenFields = [0, 2, 4, 6, 8];
+const uprightBar = ({ picture }: SheetFrame, bar: CheckBar): PageItem[] =>
+  barItems(bar, { x: margins.left - 7.5, y: picture.top + (picture.height - bar.length) / 2 }, barThickness, true);

@@ -1,4 +1,5 @@
 /** What is drawn to cut and to register by, as plain data. Millimetres, y up. */
+import type { LengthUnit } from '../../design/design-model.ts';
 import type { Contour } from '../../geometry/path.ts';
 import type { Point } from '../../geometry/point.ts';
 import type { Bounds } from '../../geometry/polygons.ts';
@@ -33,6 +34,8 @@ export interface Template {
   /** In words: "panel blade". */
   readonly heading: string;
   readonly seenFrom: 'front' | 'back';
+  /** What its words are in. */
+  readonly units: LengthUnit;
   /** From the outermost inwards; a line that falls on another is left out. */
   readonly lines: readonly TemplateLine[];
   /** Stretches of the finished line along which the panel is fitted to another part, as open chains. */

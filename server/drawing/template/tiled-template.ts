@@ -1,5 +1,4 @@
 /** A template at full size over as few sheets of paper as may be, with a map of them. */
-import type { LengthUnit } from '../../design/design-model.ts';
 import type { Bounds } from '../../geometry/polygons.ts';
 import { itemsWithin } from '../page/items-within.ts';
 import { movedItems } from '../page/moved-items.ts';
@@ -25,7 +24,7 @@ interface TiledPaper {
 }
 
 /** The file to print: a map first where there is more than one sheet. */
-export function tiledTemplate(template: Template, paper: PaperName, units: LengthUnit, typefaces: Typefaces): PageFile {
+export function tiledTemplate(template: Template, paper: PaperName, typefaces: Typefaces): PageFile {
   const { frame, plan } = fewestSheets(template, paper, typefaces);
   const joins = joinsOf(plan);
   const drawn = templateItems(template);
@@ -52,7 +51,7 @@ export function tiledTemplate(template: Template, paper: PaperName, units: Lengt
       ],
     };
   });
-  const map = plan.count > 1 ? [mapPage(frame, template, plan, paper, units, typefaces)] : [];
+  const map = plan.count > 1 ? [mapPage(frame, template, plan, paper, typefaces)] : [];
   return {
     title: `Template of ${template.heading}`,
     summary: `${template.heading} at full size on ${plan.count} ${plan.count === 1 ? 'sheet' : 'sheets'} of ${paper}`,

@@ -78,7 +78,7 @@ function panelViews(analysis: Analysis): DesignView[] {
 function blankViews(analysis: Analysis): DesignView[] {
   const { blanks, kinds, design } = analysis;
   return blanks.flatMap((nested) =>
-    drawBlank(nested, kinds, design.title).map((drawing, index) =>
+    drawBlank(nested, analysis, design.title).map((drawing, index) =>
       view(`blank ${drawing.name}`, drawing.name, 'Blanks', () =>
         drawn(drawing, marksTable(kinds, design.units, `Pieces of blank ${drawing.name}`, nested.laid[index] ?? null)),
       ),

@@ -16,7 +16,6 @@ import { circleContour, polygonContour } from '../../design-builder.ts';
 
 const layerOf = (more: Partial<DxfLayer>): DxfLayer => ({
   name: 'finished line',
-  colour: 7,
   broken: false,
   paths: [],
   rings: [],
@@ -31,11 +30,12 @@ function read(...layers: DxfLayer[]) {
 }
 
 describe('a file', () => {
-  test('names its release, its layers with colours and line types', () => {
-    const file = read(layerOf({}), layerOf({ name: 'saw line', colour: 1, broken: true }));
+  test('names its release and its layers, which one neutral colour leaves to their names; broken lines are called so', () => {
+    const file = read(layerOf({}), layerOf({ name: 'saw line', broken: true }));
     expect(file.header['$ACADVER']).toBe('AC1009');
     expect(Object.keys(file.tables.layer.layers)).toEqual(['FINISHED_LINE', 'SAW_LINE']);
-    expect(file.tables.layer.layers['SAW_LINE']?.colorIndex).toBe(1);
+    for (const layer of Object.values(file.tables.layer.layers)) expect(layer.colorIndex).toBe(7);
+    expect(writeDxf({ layers: [layerOf({ broken: true })] })).toMatch(/ {2}0\r\nLAYER\r\n[^]*? {2}6\r\nBROKEN\r\n/);
   });
 
   test('keeps layers apart whose names come out equal', () => {

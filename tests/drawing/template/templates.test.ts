@@ -45,7 +45,7 @@ function templateOf(text: string, name: string): Template {
 }
 
 const print = async (template: Template, paper: PaperName) =>
-  (await readPdf(await writePdf(tiledTemplate(template, paper, 'mm', typefaces), typefaces))).pages;
+  (await readPdf(await writePdf(tiledTemplate(template, paper, typefaces), typefaces))).pages;
 
 describe('a tiled template', () => {
   // ISO 216 and ASME Y14.1, in points of 1/72 in.
