@@ -15,6 +15,7 @@ use motifs
 panel window {
   grid mesh
   shape hexagon 2 cells
+  edge sawn
   fill triangle with hemp_leaf of ash
 }
 `;

@@ -58,7 +58,7 @@ test('the panels of a used file are made there, not here', () => {
 
 test('a motif that is sound at home and does not fit here is a problem of the fill', () => {
   const { problems } = analysed({
-    'main.lap': `use "motifs.lap"\n${strips}grid mesh { three_way  side 40  of ash }\nbench shop { bevels 45 }\npanel p { grid mesh  shape 3 x 3 cells  fill triangle with hemp of ash }\n`,
+    'main.lap': `use "motifs.lap"\n${strips}grid mesh { three_way  side 40  of ash }\nbench shop { bevels 45 }\npanel p { grid mesh  shape 3 x 3 cells  edge sawn  fill triangle with hemp of ash }\n`,
     'motifs.lap': 'motif hemp for triangle { piece arm from corner to centroid, every corner }\n',
   });
   expect(problems.map(({ code }) => code)).toEqual(['LAP0507', 'LAP0507']);
@@ -75,7 +75,7 @@ describe('a problem of a used motif is said at the fill and panel it was raised 
   const wide = 'grid wide { three_way  side 60  of ash }\n';
   const close = 'grid close { three_way  side 30  of ash }\n';
   const panel = (name: string, net: string): string =>
-    `panel ${name} { grid ${net}  shape 3 x 2 cells  fill triangle with hemp of ash }\n`;
+    `panel ${name} { grid ${net}  shape 3 x 2 cells  edge sawn  fill triangle with hemp of ash }\n`;
   /** Where each problem is said and where it points, each as the words there. */
   const said = (texts: Readonly<Record<string, string>>): (string | undefined)[][] => {
     const { files, problems } = analysed(texts);
@@ -107,7 +107,7 @@ describe('a problem of a used motif is said at the fill and panel it was raised 
   test('of the fill whose tip brings it about, not of the other fill with the motif', () => {
     const tipped = 'fill column 2 triangle with hemp of ash { tip 80deg at hub of corner 1 }';
     const jigs = 'strip ash { section face 3 depth 10 }\nbench shop { kerf 3  bevels 30, 60 }\n';
-    const main = `use "motifs.lap"\n${jigs}${close}panel a { grid close  shape 3 x 2 cells  fill column 1 triangle with hemp of ash  ${tipped} }\n`;
+    const main = `use "motifs.lap"\n${jigs}${close}panel a { grid close  shape 3 x 2 cells  edge sawn  fill column 1 triangle with hemp of ash  ${tipped} }\n`;
     const places = said({ 'main.lap': main, 'motifs.lap': hemp });
     expect(places.length).toBeGreaterThan(0);
     for (const place of places) expect(place).toEqual(['LAP0507', tipped, armWords]);

@@ -32,11 +32,11 @@ const rules = [
   }`,
 ];
 
-/** The filled cells of the 4 × 3 of the finished panel; those beyond its outer strips are sanded away. */
+/** The filled cells of the 4 × 3 of the finished panel, whose middle is the origin; those beyond its outer strips are sanded away. */
 const filledOf = (laid: LaidPanel): string[] =>
   [...laid.filledCells()]
     .map(({ opening, motif, turned }) => ({ ...centroidOf(opening), motif, turned }))
-    .filter(({ x, y }) => x > 0 && x < 160 && y > 0 && y < 120)
+    .filter(({ x, y }) => Math.abs(x) < 80 && Math.abs(y) < 60)
     .map(({ x, y, motif, turned }) => `${motif} ${turned} at ${x.toFixed(3)}, ${y.toFixed(3)}`)
     .sort();
 
