@@ -229,7 +229,7 @@ describe('a sheet with everything stated', () => {
   test('tells how it hangs and what its frame is made of', () => {
     const words = stated().pages.flatMap(textsOf).join(' ');
     for (const part of [
-      'Load 4.20 kg',
+      'Load 4.2 kg',
       'Holes from the cleat’s left end, seen from behind: 40.0 (height 172.0), 200.0 (height 172.0)',
       'Frame of lamp_side: frame_ash, mitred, groove 4.0 deep',
       'F1',

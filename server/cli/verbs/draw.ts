@@ -46,7 +46,7 @@ exit code is 1 if there are errors among them.
                       middles of the strips, three numbered nodes to lay it on the lattice as measured;
                       of a band the caul that presses it, of a work that hangs what to drill by
   --from-back         the template as it is laid on the back
-  --as FORMAT         svg, png (200 dots an inch), dxf (release 12, millimetres, a layer for each kind of
+  --as FORMAT         svg, png (200 dots an inch), dxf (DXF in millimetres, a layer for each kind of
                       line), or pdf: one page as large as the drawing, but a template on sheets to glue
   --paper NAME        of a template's sheets, A4 if nothing is said; print them at 100 %, not fitted
 ${outputHelp}`,

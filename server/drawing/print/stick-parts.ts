@@ -20,20 +20,23 @@ const boxSize = 4.4;
 const mostBoxes = 8;
 
 export function stickParts(stock: PlanStock, context: PrintContext): FlowPart[] {
-  const { figures, width, typefaces, say } = context;
+  const { width, typefaces, say } = context;
   const longest = Math.max(0, maximum(stock.sticks.map(({ lengthMm }) => lengthMm)));
   const head = stacked([
     space(2),
     paragraph(`${stock.stock}: ${sticksText(stock)}`, { size: letterSizes.heading, look: 'strong' }, width, typefaces),
     paragraph(
       say(
-        words`${proofText(stock)}; kerf ${figure.fine(stock.kerfMm)} between pieces, ${figure.length(stock.endTrimMm)} off each end first, ${fixed(stock.wastePct, 1)} % waste`,
+        words`${proofText(stock)}; kerf ${figure.fine(stock.kerfMm)} between pieces, ${figure.given(stock.endTrimMm)} off each end first, ${fixed(stock.wastePct, 1)} % waste`,
       ),
       { size: letterSizes.text },
       width,
       typefaces,
     ),
-    ...[stock.buy.length + stock.rack.length > 0 ? buyingText(stock, figures.size) : '', rackText(stock, context)]
+    ...[
+      stock.buy.length + stock.rack.length > 0 ? buyingText(stock, (length) => say(words`${figure.size(length)}`)) : '',
+      rackText(stock, context),
+    ]
       .filter((text) => text !== '')
       .map((text) => paragraph(text, { size: letterSizes.text }, width, typefaces)),
     ...stock.problems.map((problem) =>
@@ -79,7 +82,7 @@ function cutText({ mark, lengthMm, n }: Stick['cuts'][number], { sticks }: PlanS
   const lengths = new Set(
     sticks.flatMap(({ cuts }) => cuts.filter((cut) => cut.mark === mark).map((cut) => cut.lengthMm)),
   );
-  return lengths.size > 1 ? say(words`${n} × ${mark} of ${figure.length(lengthMm)}`) : `${n} × ${mark}`;
+  return lengths.size > 1 ? say(words`${n} × ${mark} of ${figure.key(lengthMm)}`) : `${n} × ${mark}`;
 }
 
 /** The stick drawn to the scale at which the longest of its stock is as wide as the page. */
